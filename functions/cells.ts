@@ -1,0 +1,149 @@
+import { Refusal } from "../src/index";
+
+/** A range as the host hands it over: rows of raw cells. */
+export type Cells = unknown[][];
+
+/** Reads one raw cell: its value, `undefined` for a blank, or a thrown Refusal. */
+export type Read<T> = (cell: unknown) => T | undefined;
+
+/** A range and the way to read its cells. */
+export interface Argument<T> {
+  readonly cells: Cells | null | undefined;
+  readonly read: Read<T>;
+  /** In words, for a refusal about its shape. */
+  readonly called: string;
+  /** What a blank or an argument left out stands for; without it a blank makes the answer blank. */
+  readonly otherwise?: T | undefined;
+}
+
+/** Words growers write where a reading was not taken. */
+const notMeasured = new Set(["-", "--", "–", "—", "n/a", "na", "nan", "none"]);
+
+/** A number typed as text, as the host's own arithmetic would read it; "1,8" is not one, for it could be 18 hundred. */
+const plainNumber = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
+/** An error value in an input cell goes on as that error: the host's #N/A stays #N/A. */
+export class CellError extends Error {
+  readonly code: string;
+  constructor(code: string) {
+    super(`an input cell holds ${code}: mend that cell first`);
+    this.name = "CellError";
+    this.code = code;
+  }
+}
+
+/** The bare content of a cell: data-type objects unwrapped, errors thrown, every kind of blank as `undefined`. */
+export function content(cell: unknown): string | number | boolean | undefined {
+  switch (typeof cell) {
+    case "number":
+    case "boolean":
+      return cell;
+    case "string": {
+      const text = cell.trim();
+      return text === "" ? undefined : text;
+    }
+    case "object":
+      return cell === null ? undefined : unwrapped(cell);
+    default:
+      return undefined;
+  }
+}
+
+interface DataTypeCell {
+  readonly type?: unknown;
+  readonly basicType?: unknown;
+  readonly basicValue?: unknown;
+  readonly code?: unknown;
+}
+
+function unwrapped(cell: DataTypeCell): string | number | boolean | undefined {
+  if (cell.type === "Error" || cell.basicType === "Error") {
+    throw new CellError(typeof cell.basicValue === "string" ? cell.basicValue : "#VALUE!");
+  }
+  if (cell instanceof CustomFunctions.Error) throw new CellError(cell.code);
+  if (typeof cell.basicValue === "object") return undefined;
+  return content(cell.basicValue);
+}
+
+/** A number, or `undefined` for a blank; text that is not a plain number is refused with what it says. */
+export function numberIn(cell: unknown, called: string): number | undefined {
+  if (typeof cell === "number") return cell;
+  const value = content(cell);
+  if (value === undefined || typeof value === "number") return value;
+  if (typeof value === "string") {
+    if (notMeasured.has(value.toLowerCase())) return undefined;
+    if (plainNumber.test(value)) return Number(value);
+  }
+  throw new Refusal("not-a-number", { quantity: called, given: String(value) });
+}
+
+/** A reading for which 0 means "not measured", because the desktop host hands a blank cell over as 0: EC, pH, temperature. */
+export function reading<T extends number>(
+  cells: Cells | null | undefined,
+  check: (value: number, called: string) => T,
+  called: string,
+  otherwise?: T,
+): Argument<T> {
+  const read = (cell: unknown): T | undefined => {
+    const value = numberIn(cell, called);
+    return value === undefined || value === 0 ? undefined : check(value, called);
+  };
+  return { cells, read, called, otherwise };
+}
+
+/** An amount for which 0 is a value: a volume that did not run off, a day count. */
+export function amount<T extends number>(
+  cells: Cells | null | undefined,
+  check: (value: number, called: string) => T,
+  called: string,
+  otherwise?: T,
+): Argument<T> {
+  const read = (cell: unknown): T | undefined => {
+    const value = numberIn(cell, called);
+    return value === undefined ? undefined : check(value, called);
+  };
+  return { cells, read, called, otherwise };
+}
+
+/** A word such as a unit or a medium. The number 0 is a blank cell of the desktop host, never a word. */
+export function word(cells: Cells | null | undefined, called: string, otherwise?: string): Argument<string> {
+  const read = (cell: unknown): string | undefined => {
+    const value = content(cell);
+    return value === undefined || value === 0 ? undefined : String(value);
+  };
+  return { cells, read, called, otherwise };
+}
+
+/** TRUE or FALSE; 1, 0 and their words are taken too, as the host's own functions take them. */
+export function flag(cells: Cells | null | undefined, called: string, otherwise: boolean): boolean {
+  const value = content(cells?.[0]?.[0]);
+  if (value === undefined) return otherwise;
+  if (typeof value === "boolean") return value;
+  if (typeof value === "number") return value !== 0;
+  if (/^(true|yes|1)$/i.test(value)) return true;
+  if (/^(false|no|0)$/i.test(value)) return false;
+  throw new Refusal("unknown-choice", { quantity: called, given: value, allowed: "TRUE or FALSE" });
+}
+
+/** One value from an argument of one cell: `undefined` when it is blank or left out and nothing stands for it. */
+export function one<T>(argument: Argument<T>): T | undefined {
+  const { cells, read, otherwise } = argument;
+  if (cells === null || cells === undefined) return otherwise;
+  if (cells.length > 1 || (cells[0]?.length ?? 0) > 1) {
+    throw new Refusal("impossible", { quantity: argument.called, given: shapeOf(cells), allowed: "one cell" });
+  }
+  return read(cells[0]?.[0]) ?? otherwise;
+}
+
+/** Readings in order from one column or one row; blanks keep their place as `undefined`. */
+export function series<T>(argument: Argument<T>): (T | undefined)[] {
+  const { cells, read, called } = argument;
+  if (cells === null || cells === undefined) return [];
+  const across = cells.length === 1;
+  if (!across && cells.some((row) => row.length !== 1)) {
+    throw new Refusal("impossible", { quantity: called, given: shapeOf(cells), allowed: "one column or one row" });
+  }
+  return (across ? (cells[0] ?? []) : cells.map((row) => row[0])).map((cell) => read(cell));
+}
+
+export const shapeOf = (cells: Cells): string => `${cells.length} x ${cells[0]?.length ?? 0}`;

@@ -1,0 +1,28 @@
+// The whole public surface of the engine, by the question it answers.
+
+// Saying no, and the quantities
+export { Refusal, type RefusalCode, type RefusalDetails } from "./refusal";
+export {
+  airCelsius, alkalinity, ec25, ecAsRead, humidityPercent, isPlausible, leachingShare, litres, percentPerCelsius, ph, ppm,
+  ppmScale, quantities, solutionCelsius,
+  type Alkalinity, type Celsius, type Ec25, type EcAsRead, type Litres, type Percent, type Ph, type Ppm, type PpmScale,
+  type Quantity, type QuantityName, type Share,
+} from "./quantities";
+export { type Judgement } from "./judgement";
+export { isAbove, isBelow, standing } from "./maths/compare";
+
+// Readings: can I trust them, and on which scale are they
+export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
+
+// Diagnosis: salt, pH, both, neither
+export { saltRatio } from "./diagnosis/salt-ratio";
+
+// Flush: how much, when to stop
+
+// Mix: the recovery feed
+
+// Recovery: is it working
+
+// Environment: light and air
+
+// Log: the sheet the grower already keeps

@@ -1,0 +1,22 @@
+import { execFile } from "node:child_process";
+import { existsSync, readdirSync, statSync } from "node:fs";
+import path from "node:path";
+import { promisify } from "node:util";
+
+const root = path.resolve(import.meta.dirname, "..");
+const inputs = ["src", "functions", "taskpane", "assets", "manifest.xml", "webpack.config.js", "package.json"];
+
+/** Builds dist when it is absent or older than any file it is made from; says nothing on standard output. */
+export async function buildIfStale(): Promise<void> {
+  const built = path.join(root, "dist", "functions.json");
+  if (existsSync(built) && statSync(built).mtimeMs > Math.max(...inputs.map((input) => newest(path.join(root, input))))) return;
+  process.stderr.write("building the add-in ...\n");
+  const webpack = path.join(root, "node_modules", "webpack-cli", "bin", "cli.js");
+  await promisify(execFile)(process.execPath, [webpack, "--mode", "production"], { cwd: root });
+}
+
+function newest(place: string): number {
+  const { mtimeMs } = statSync(place);
+  if (!statSync(place).isDirectory()) return mtimeMs;
+  return Math.max(mtimeMs, ...readdirSync(place).map((name) => newest(path.join(place, name))));
+}

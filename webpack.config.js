@@ -1,0 +1,68 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import CopyPlugin from "copy-webpack-plugin";
+import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
+import webpack from "webpack";
+
+const developmentBase = "https://localhost:3000";
+const root = import.meta.dirname;
+const version = JSON.parse(readFileSync(path.join(root, "package.json"), "utf8")).version;
+
+/** The files that hold worksheet functions; cells.ts and answers.ts only help them. */
+const parts = ["readings", "diagnosis", "flush", "mix", "recovery", "environment"].map((part) => `./functions/${part}.ts`);
+
+/** Finishes functions.json: lets error cells reach the functions as values (the generator never writes that) and sets the base address. */
+class FinishMetadata {
+  constructor(base) {
+    this.base = base;
+  }
+
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("FinishMetadata", (compilation) => {
+      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONS;
+      compilation.hooks.processAssets.tap({ name: "FinishMetadata", stage }, () => {
+        if (!compilation.getAsset("functions.json")) return;
+        compilation.updateAsset("functions.json", (source) => {
+          const metadata = JSON.parse(source.source().toString());
+          metadata.allowErrorForDataTypeAny = true;
+          return new webpack.sources.RawSource(JSON.stringify(metadata, null, 2).replaceAll(developmentBase, this.base) + "\n");
+        });
+      });
+    });
+  }
+}
+
+/** Where the built files will be served from, without a closing slash. */
+const baseUrl = (env) => String(env.base ?? developmentBase).replace(/\/+$/, "");
+
+export default (env = {}, argv = {}) => {
+  const base = baseUrl(env);
+  const serving = Boolean(env.WEBPACK_SERVE);
+  return {
+    mode: argv.mode ?? "production",
+    target: ["web", "es2020"],
+    entry: { functions: parts, taskpane: "./taskpane/taskpane.ts" },
+    output: { path: path.join(root, "dist"), filename: "[name].js", clean: true },
+    resolve: { extensions: [".ts", ".js"] },
+    module: {
+      rules: [{ test: /\.ts$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true } }],
+    },
+    plugins: [
+      new CustomFunctionsMetadataPlugin({ output: "functions.json", input: parts }),
+      new FinishMetadata(base),
+      new CopyPlugin({
+        patterns: [
+          { from: "taskpane/*.{html,css}", to: "[name][ext]", transform: (text) => text.toString().replaceAll("%VERSION%", version) },
+          { from: "assets/*.png", to: "assets/[name][ext]" },
+          {
+            from: "manifest.xml",
+            transform: (text) => text.toString().replaceAll(developmentBase, base).replaceAll("%VERSION%", version),
+          },
+        ],
+      }),
+    ],
+    devtool: serving ? "inline-source-map" : false,
+    performance: { hints: false },
+    stats: "errors-warnings",
+  };
+};
