@@ -14,6 +14,11 @@ export { isAbove, isBelow, standing } from "./maths/compare";
 // Readings: can I trust them, and on which scale are they
 export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
 
+// Bands: the limits a pot is held against
+export { bandFor, bandNamed, ownBand, type Band } from "./bands/band";
+export { ecBands, phBands, type BandLimits } from "./bands/band-table";
+export { feederNamed, feeders, media, mediumNamed, type Feeder, type Medium } from "./bands/media";
+
 // Diagnosis: salt, pH, both, neither
 export { saltRatio } from "./diagnosis/salt-ratio";
 
@@ -26,3 +31,4 @@ export { saltRatio } from "./diagnosis/salt-ratio";
 // Environment: light and air
 
 // Log: the sheet the grower already keeps
+export { type LogEvent, type LogEventKind, type LogQuantity, type LogRow } from "./log/log";

@@ -1,0 +1,47 @@
+import { type Celsius, type Ec25, type Litres, type Percent, type Ph } from "../quantities";
+
+/** What a column of a grower's log can hold. */
+export type LogQuantity =
+  | "date"
+  | "time"
+  | "vessel"
+  | "input EC"
+  | "input pH"
+  | "runoff EC"
+  | "runoff pH"
+  | "input volume"
+  | "runoff volume"
+  | "solution temperature"
+  | "air temperature"
+  | "humidity"
+  | "notes"
+  | "other";
+
+/** What a note, or a row, says was done to the pot. */
+export type LogEventKind = "flush" | "feed change" | "calibration" | "repotting" | "light change";
+
+export interface LogEvent {
+  readonly kind: LogEventKind;
+  /** The grower's own words. */
+  readonly words: string;
+}
+
+/** One row of the log, understood; `undefined` is "not measured", never 0. */
+export interface LogRow {
+  /** Which row of the grid it came from, counted from 0. */
+  readonly row: number;
+  /** Days in the sheet's 1900 date system; the time of day is the fraction. */
+  readonly day: number | undefined;
+  readonly vessel: string | undefined;
+  readonly inputEc: Ec25 | undefined;
+  readonly inputPh: Ph | undefined;
+  readonly runoffEc: Ec25 | undefined;
+  readonly runoffPh: Ph | undefined;
+  readonly inputLitres: Litres | undefined;
+  readonly runoffLitres: Litres | undefined;
+  readonly solutionCelsius: Celsius | undefined;
+  readonly airCelsius: Celsius | undefined;
+  readonly humidityPercent: Percent | undefined;
+  readonly notes: string | undefined;
+  readonly events: readonly LogEvent[];
+}
