@@ -1,0 +1,59 @@
+import { BooleanNumber } from "@univerjs/core";
+import { BaseFunction, FunctionType, type BaseValueObject, type IFunctionInfo } from "@univerjs/engine-formula";
+import type { BlankDelivery, CellValue, FunctionMetadata, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
+import { fromMatrix, toMatrix } from "./univer-values";
+
+export interface UniverFunction {
+  /** As a person types it: `RUNOFF.SALTRATIO`. */
+  readonly name: string;
+  readonly functionClass: new () => BaseFunction;
+  /** What the grid shows while the function is being typed. */
+  readonly description: IFunctionInfo;
+}
+
+/** The functions of a loaded bundle as Univer takes them; `blank` is asked at every call, so that it can be switched. */
+export function univerFunctions(
+  host: FunctionsHost,
+  metadata: FunctionsMetadata,
+  namespace: string,
+  blank: () => BlankDelivery,
+): UniverFunction[] {
+  return metadata.functions.map((each) => {
+    const name = `${namespace}.${each.name}`.toUpperCase();
+    const call = (args: BaseValueObject[]) => called(host, each, args, blank());
+    class WorksheetFunction extends BaseFunction {
+      constructor() {
+        super(name);
+      }
+      override calculate(...args: BaseValueObject[]): BaseValueObject {
+        return fromMatrix(call(args));
+      }
+    }
+    return { name, functionClass: WorksheetFunction, description: description(name, each) };
+  });
+}
+
+function called(host: FunctionsHost, { id, parameters }: FunctionMetadata, args: BaseValueObject[], blank: BlankDelivery): CellValue[][] {
+  const least = parameters.filter(({ optional }) => optional !== true).length;
+  if (args.length < least || args.length > parameters.length) {
+    return [[{ error: "#VALUE!", reason: `${id} takes ${least} to ${parameters.length} arguments, not ${args.length}` }]];
+  }
+  const matrices = args.map((arg, n) => (isLeftOut(arg) && parameters[n]?.optional === true ? undefined : toMatrix(arg)));
+  return host.call(id, matrices, blank);
+}
+
+/** `F(1,,3)`: a blank that no cell stands behind. A reference to a blank cell comes as an array. */
+function isLeftOut(arg: BaseValueObject): boolean {
+  return !arg.isArray() && arg.isNull();
+}
+
+function description(functionName: string, { description: text, parameters }: FunctionMetadata): IFunctionInfo {
+  const functionParameter = parameters.map(({ name, description: detail, optional }) => ({
+    name,
+    detail,
+    example: "B2:B40",
+    require: optional === true ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    repeat: BooleanNumber.FALSE,
+  }));
+  return { functionName, functionType: FunctionType.User, description: text, abstract: text, functionParameter };
+}

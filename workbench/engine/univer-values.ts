@@ -1,0 +1,51 @@
+import type { Nullable } from "@univerjs/core";
+import {
+  ArrayValueObject,
+  BooleanValueObject,
+  ErrorType,
+  ErrorValueObject,
+  NumberValueObject,
+  StringValueObject,
+  type BaseValueObject,
+} from "@univerjs/engine-formula";
+import type { CellValue, Matrix } from "../host/functions-host";
+
+const errorTypes = new Map<string, ErrorType>(Object.values(ErrorType).map((type) => [type, type]));
+
+/** An argument of Univer's engine as a matrix of cells: blanks are `undefined`, text stays text. */
+export function toMatrix(argument: BaseValueObject): CellValue[][] {
+  if (!argument.isArray()) return [[toCell(argument)]];
+  return argument.getArrayValue().map((row) => Array.from(row, toCell));
+}
+
+function toCell(value: Nullable<BaseValueObject>): CellValue {
+  if (!value || value.isNull()) return undefined;
+  return value.isError() ? { error: String(value.getValue()) } : value.getValue();
+}
+
+/** A function's answer as Univer takes it; one that is not a rectangle cannot be put on a sheet. */
+export function fromMatrix(rows: Matrix): BaseValueObject {
+  const columnCount = rows[0]?.length ?? 0;
+  if (columnCount === 0 || rows.some((row) => row.length !== columnCount)) {
+    return fromCell({ error: "#VALUE!", reason: "the function's answer is not a rectangle" });
+  }
+  const calculateValueList = rows.map((row) => row.map(fromCell));
+  const only = calculateValueList[0]?.[0];
+  if (only !== undefined && rows.length === 1 && columnCount === 1) return only;
+  return ArrayValueObject.create({ calculateValueList, rowCount: rows.length, columnCount, unitId: "", sheetId: "", row: -1, column: -1 });
+}
+
+/** The reason of an error rides along as custom data, which Univer keeps beside the value in the cell: see `reasonOf`. */
+function fromCell(value: CellValue): BaseValueObject {
+  if (typeof value === "number") return NumberValueObject.create(value);
+  if (typeof value === "boolean") return BooleanValueObject.create(value);
+  if (typeof value !== "object") return StringValueObject.create(value ?? "");
+  const error = new ErrorValueObject(errorTypes.get(value.error) ?? ErrorType.VALUE, value.reason);
+  return value.reason === undefined ? error : error.withCustomData({ reason: value.reason });
+}
+
+/** Why a computed cell holds an error, where the function said so. */
+export function reasonOf(cell: { readonly custom?: Readonly<Record<string, unknown>> | null }): string | undefined {
+  const reason = cell.custom?.["reason"];
+  return typeof reason === "string" ? reason : undefined;
+}
