@@ -1,8 +1,8 @@
 import { type Judgement, Refusal } from "../src/index";
-import { type Argument, CellError, type Cells, shapeOf } from "./cells";
+import { type Argument, type Cells, shapeOf } from "./cells";
+import { type Answer, asError, outgoing } from "./outgoing";
 
-/** What a formula may answer for one cell; `undefined` is a blank. */
-export type Answer = number | string | boolean | undefined;
+export { type Answer } from "./outgoing";
 
 /**
  * Answers cell by cell. Equal shapes pair up and a single cell stretches along a range. A blank in a required argument
@@ -15,47 +15,91 @@ export function eachCell<T extends any[]>(
   return whole(() => {
     const parts = args as Argument<unknown>[];
     const [rows, columns] = commonShape(parts);
-    const read = parts.map((part) => cellReader(part));
-    const call = formula as (...values: unknown[]) => Answer;
-    const answers: Cells = new Array<unknown[]>(rows);
-    for (let row = 0; row < rows; row++) {
-      const line: unknown[] = new Array<unknown>(columns);
-      for (let column = 0; column < columns; column++) line[column] = oneAnswer(call, read, row, column);
-      answers[row] = line;
+    const readers = parts.map(readerAt);
+    const careful: AnswerAt = (row, column) => answerAt(formula as Formula, readers, row, column);
+    if (columns === 1) {
+      const pair = quickPair(parts, rows);
+      return pair === undefined ? column(rows, careful) : quickColumn(formula as Formula, pair, careful);
     }
-    return answers;
+    return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, each) => careful(row, each)));
   });
 }
 
+type Formula = (...values: unknown[]) => Answer;
 type ReadAt = (row: number, column: number) => unknown;
+type AnswerAt = (row: number, column: number) => unknown;
 
-function oneAnswer(call: (...values: unknown[]) => Answer, read: readonly ReadAt[], row: number, column: number): unknown {
+function column(rows: number, answer: AnswerAt): Cells {
+  const answers = new Array<unknown[]>(rows);
+  for (let row = 0; row < rows; row++) answers[row] = [answer(row, 0)];
+  return answers;
+}
+
+function answerAt(formula: Formula, readers: readonly ReadAt[], row: number, column: number): unknown {
   try {
     const values: unknown[] = [];
-    for (const readAt of read) {
+    for (const readAt of readers) {
       const value = readAt(row, column);
       if (value === undefined) return "";
       values.push(value);
     }
-    return outgoing(call(...values));
+    return outgoing(formula(...values));
+  } catch (problem) {
+    return asError(problem);
+  }
+}
+
+/** A column of two columns of readings, the commonest call of all: it may run over a hundred thousand rows. */
+interface QuickPair {
+  readonly first: QuickCells;
+  readonly second: QuickCells;
+}
+
+interface QuickCells {
+  readonly cells: Cells;
+  readonly quick: NonNullable<Argument<unknown>["quick"]>;
+}
+
+function quickPair([first, second, ...others]: readonly Argument<unknown>[], rows: number): QuickPair | undefined {
+  if (first?.quick === undefined || second?.quick === undefined || others.length > 0) return undefined;
+  if (first.cells?.length !== rows || second.cells?.length !== rows) return undefined;
+  return { first: { cells: first.cells, quick: first.quick }, second: { cells: second.cells, quick: second.quick } };
+}
+
+/** Plain numbers inside their limits go straight to the formula; any other row is read with care. */
+function quickColumn(formula: Formula, { first, second }: QuickPair, careful: AnswerAt): Cells {
+  const [aboveA, upToA] = first.quick;
+  const [aboveB, upToB] = second.quick;
+  const rows = first.cells.length;
+  const answers = new Array<unknown[]>(rows);
+  for (let row = 0; row < rows; row++) {
+    const a = first.cells[row]?.[0];
+    const b = second.cells[row]?.[0];
+    const isPlain = typeof a === "number" && a > aboveA && a <= upToA && typeof b === "number" && b > aboveB && b <= upToB;
+    answers[row] = [isPlain ? quickAnswer(formula, a, b) : careful(row, 0)];
+  }
+  return answers;
+}
+
+function quickAnswer(formula: Formula, a: number, b: number): unknown {
+  try {
+    return outgoing(formula(a, b));
   } catch (problem) {
     return asError(problem);
   }
 }
 
 /** A reader of one argument at a place in the common shape; a single cell is read once. */
-function cellReader({ cells, read, otherwise }: Argument<unknown>): ReadAt {
+function readerAt({ cells, read, otherwise }: Argument<unknown>): ReadAt {
   if (cells === null || cells === undefined) return () => otherwise;
-  if (isSingle(cells)) {
-    let known = false;
-    let value: unknown;
-    return () => {
-      if (!known) value = read(cells[0]?.[0]) ?? otherwise;
-      known = true;
-      return value;
-    };
-  }
-  return (row, column) => read(cells[row]?.[column]) ?? otherwise;
+  if (!isSingle(cells)) return (row, column) => read(cells[row]?.[column]) ?? otherwise;
+  let known = false;
+  let value: unknown;
+  return () => {
+    if (!known) value = read(cells[0]?.[0]) ?? otherwise;
+    known = true;
+    return value;
+  };
 }
 
 const isSingle = (cells: Cells): boolean => cells.length === 1 && cells[0]?.length === 1;
@@ -92,26 +136,3 @@ export const single = (answer: Answer): Cells => [[outgoing(answer)]];
 /** A judgement in words; with `explain` its reasons stand in the cell to the right. */
 export const judged = ({ answer, reasons }: Judgement<string>, explain: boolean): Cells =>
   explain ? [[answer, reasons.join("; ")]] : [[answer]];
-
-/** The last gate: only a finite number, a text, a boolean or an error passes. */
-function outgoing(answer: Answer): unknown {
-  if (typeof answer === "number") {
-    return Number.isFinite(answer) ? answer : error("#N/A", "this has no finite answer: check the readings");
-  }
-  return answer ?? "";
-}
-
-function error(code: string, message: string): CustomFunctions.Error {
-  const known = code === "#N/A" ? CustomFunctions.ErrorCode.notAvailable : CustomFunctions.ErrorCode.invalidValue;
-  return new CustomFunctions.Error(known, message);
-}
-
-/** Codes for which no answer can exist, rather than an input being wrong. */
-const noAnswerExists = new Set(["outside-validity", "not-enough-readings"]);
-
-export function asError(problem: unknown): CustomFunctions.Error {
-  if (problem instanceof CustomFunctions.Error) return problem;
-  if (problem instanceof Refusal) return error(noAnswerExists.has(problem.code) ? "#N/A" : "#VALUE!", problem.message);
-  if (problem instanceof CellError) return error(problem.code, problem.message);
-  return error("#VALUE!", "this formula met a fault of its own: please report it with the cells it was given");
-}

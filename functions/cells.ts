@@ -14,6 +14,8 @@ export interface Argument<T> {
   readonly called: string;
   /** What a blank or an argument left out stands for; without it a blank makes the answer blank. */
   readonly otherwise?: T | undefined;
+  /** A plain number above the first and up to the second needs no further look. */
+  readonly quick?: readonly [above: number, upTo: number] | undefined;
 }
 
 /** Words growers write where a reading was not taken. */
@@ -88,7 +90,13 @@ export function reading<T extends number>(
     const value = numberIn(cell, called);
     return value === undefined || value === 0 ? undefined : check(value, called);
   };
-  return { cells, read, called, otherwise };
+  return { cells, read, called, otherwise, quick: quickLimits(check) };
+}
+
+/** The limits that a check carries with it, less the 0 that may be a blank. */
+function quickLimits(check: object): Argument<unknown>["quick"] {
+  const { physical } = check as { physical?: readonly [number, number] };
+  return physical === undefined ? undefined : [Math.max(0, physical[0]), physical[1]];
 }
 
 /** An amount for which 0 is a value: a volume that did not run off, a day count. */
@@ -104,6 +112,9 @@ export function amount<T extends number>(
   };
   return { cells, read, called, otherwise };
 }
+
+/** The same argument where a blank is a fact of its own: it reaches the formula as `null` instead of making the answer blank. */
+export const ifTaken = <T>(argument: Argument<T>): Argument<T | null> => ({ ...argument, otherwise: null });
 
 /** A word such as a unit or a medium. The number 0 is a blank cell of the desktop host, never a word. */
 export function word(cells: Cells | null | undefined, called: string, otherwise?: string): Argument<string> {

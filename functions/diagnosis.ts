@@ -1,6 +1,10 @@
-import { ec25, saltRatio } from "../src/index";
-import { eachCell } from "./answers";
-import { reading } from "./cells";
+import {
+  type Band, bandLimit, ec25, leachingFraction, leachingShare, litres, phShift, ph, ratioCeiling, Refusal, rowFlags,
+  saltRatio, usualRatioLimit,
+} from "../src/index";
+import { type Answer, eachCell, single, whole } from "./answers";
+import { bandIn } from "./band";
+import { amount, ifTaken, one, reading, word } from "./cells";
 
 /**
  * Salt ratio: runoff EC over input EC. 1 means what goes in comes out; read a high ratio beside the leaching fraction.
@@ -9,7 +13,137 @@ import { reading } from "./cells";
  * @param runoff_ec mS/cm at 25 C of what drained, cell or range
  * @param input_ec mS/cm at 25 C of what was poured in, cell or range
  * @returns no unit
+ * @remarks Both readings on one scale. A blank or 0 is "not measured" and gives a blank; above 200 mS/cm it refuses, for that is uS/cm or ppm.
+ * @example =RUNOFF.SALTRATIO(2.4, 1.5) -> 1.6
+ * @example =RUNOFF.SALTRATIO({3;2.1}, {1.5;1.4}) -> {2;1.5}
+ * @see [ku-hershey-1991], common practice
  */
 export function saltratio(runoff_ec: any[][], input_ec: any[][]): any[][] {
   return eachCell(saltRatio, reading(runoff_ec, ec25, "runoff EC"), reading(input_ec, ec25, "input EC"));
+}
+
+/**
+ * pH shift: runoff pH less input pH. Below 0 the pot turns the solution more acid, above 0 less acid.
+ * @customfunction PHSHIFT
+ * @helpurl https://localhost:3000/docs/functions.html#phshift
+ * @param runoff_ph pH of what drained, cell or range
+ * @param input_ph pH of what was poured in, cell or range
+ * @returns pH units
+ * @remarks A blank or 0 is "not measured" and gives a blank; outside 0 to 14 it refuses.
+ * @example =RUNOFF.PHSHIFT(5.4, 5.9) -> -0.5
+ * @see common practice
+ */
+export function phshift(runoff_ph: any[][], input_ph: any[][]): any[][] {
+  return eachCell(phShift, reading(runoff_ph, ph, "runoff pH"), reading(input_ph, ph, "input pH"));
+}
+
+/**
+ * Leaching fraction: the share of what was poured in that drained out again.
+ * @customfunction LEACHFRACTION
+ * @helpurl https://localhost:3000/docs/functions.html#leachfraction
+ * @param runoff_volume litres, or any unit that both volumes share, cell or range
+ * @param input_volume the same unit, cell or range
+ * @returns 0 to 1
+ * @remarks 0 runoff beside a measured input is a fraction of 0; on desktop versions that hand a blank over as 0 a runoff left blank reads so too. More runoff than input is refused.
+ * @example =RUNOFF.LEACHFRACTION(0.4, 2) -> 0.2
+ * @see [rhoades-1974], [ku-hershey-1991]
+ */
+export function leachfraction(runoff_volume: any[][], input_volume: any[][]): any[][] {
+  const poured = { ...amount(input_volume, litres, "input volume") };
+  return eachCell(leachingFraction, amount(runoff_volume, litres, "runoff volume"), { ...poured, read: unlessZero(poured.read) });
+}
+
+/** An input volume of 0 is a row on which nothing was poured: its answers are blank. */
+function unlessZero<T>(read: (cell: unknown) => T | undefined): (cell: unknown) => T | undefined {
+  return (cell) => {
+    const value = read(cell);
+    return value === 0 ? undefined : value;
+  };
+}
+
+/**
+ * Ratio ceiling: the salt ratio a bed settles at if it leaches this share and the roots take no salt. A line to hold a ratio against.
+ * @customfunction RATIOCEILING
+ * @helpurl https://localhost:3000/docs/functions.html#ratioceiling
+ * @param leaching_fraction 0 to 1, cell or range
+ * @returns no unit, 1 or more
+ * @remarks A reference line, never a prediction: measured pots stood at 0.71 to 1.14 of it. Blank or 0 gives a blank; above 1 it refuses.
+ * @example =RUNOFF.RATIOCEILING(0.2) -> 5
+ * @see [handbook-60], [ku-hershey-1991]
+ */
+export function ratioceiling(leaching_fraction: any[][]): any[][] {
+  return eachCell(ratioCeiling, reading(leaching_fraction, leachingShare, "leaching fraction"));
+}
+
+/**
+ * One limit of a band: pH, or runoff EC in mS/cm at 25 C.
+ * @customfunction BANDLIMIT
+ * @helpurl https://localhost:3000/docs/functions.html#bandlimit
+ * @param band a text such as "coir" or "coir, heavy", or four cells: pH low, pH high, EC low, EC high
+ * @param limit "ph low", "ph high", "ec low" or "ec high"
+ * @returns pH or mS/cm
+ * @remarks Media: coir, peat, bark, mineral wool, inert, soil. Feeders: light, medium (default), heavy. Another word is refused with the list.
+ * @example =RUNOFF.BANDLIMIT("coir", "ec high") -> 3.5
+ * @example =RUNOFF.BANDLIMIT({5.6,6.4,1.5,3}, "ph low") -> 5.6
+ * @see the band table in sources.md
+ */
+export function bandlimit(band: any[][], limit: any[][]): any[][] {
+  return whole(() => {
+    const limits = bandIn(band);
+    const name = one(word(limit, "band limit"));
+    return single(limits === undefined || name === undefined ? undefined : bandLimit(limits, name));
+  });
+}
+
+/**
+ * What a row breaches: in band, or runoff pH low/high, runoff EC low/high, salt ratio high, check reading, joined by "; ".
+ * @customfunction ROWFLAG
+ * @helpurl https://localhost:3000/docs/functions.html#rowflag
+ * @param input_ph pH of what was poured in, cell or range
+ * @param input_ec mS/cm at 25 C of what was poured in, cell or range
+ * @param runoff_ph pH of what drained, cell or range
+ * @param runoff_ec mS/cm at 25 C of what drained, cell or range
+ * @param band a text such as "coir" or "coir, heavy", or four cells: pH low, pH high, EC low, EC high
+ * @param [ratio_limit] salt ratio above which a row is flagged, 1.5 if left out
+ * @returns text
+ * @remarks A reading not taken is not judged; a row without any runoff reading is blank. The limits themselves are in band. Against plain water (input below 0.5 mS/cm) no ratio is judged.
+ * @example =RUNOFF.ROWFLAG(5.9, 1.6, 6.1, 2.2, "coir") -> in band
+ * @example =RUNOFF.ROWFLAG(5.9, 1.6, 5.2, 4.1, "coir") -> runoff pH low; runoff EC high; salt ratio high
+ * @see the band table in sources.md; ratio limit: common practice
+ */
+export function rowflag(
+  input_ph: any[][],
+  input_ec: any[][],
+  runoff_ph: any[][],
+  runoff_ec: any[][],
+  band: any[][],
+  ratio_limit?: any[][],
+): any[][] {
+  return whole(() => {
+    const limits = bandIn(band);
+    const ratioLimit = one(reading(ratio_limit, positive, "ratio limit", usualRatioLimit)) ?? usualRatioLimit;
+    return eachCell(
+      (inputPh, inputEc, runoffPh, runoffEc) => flagged([inputPh, inputEc, runoffPh, runoffEc], limits, ratioLimit),
+      ifTaken(reading(input_ph, asGiven, "input pH")),
+      ifTaken(reading(input_ec, asGiven, "input EC")),
+      ifTaken(reading(runoff_ph, asGiven, "runoff pH")),
+      ifTaken(reading(runoff_ec, asGiven, "runoff EC")),
+    );
+  });
+}
+
+/** A reading that cannot be is flagged by the row's judgement, not refused. */
+const asGiven = (value: number): number => value;
+
+function flagged(readings: readonly (number | null)[], band: Band | undefined, ratioLimit: number): Answer {
+  const [inputPh, inputEc, runoffPh, runoffEc] = readings.map((each) => each ?? undefined);
+  if (band === undefined) return undefined;
+  const flags = rowFlags({ inputPh, inputEc, runoffPh, runoffEc }, band, ratioLimit);
+  if (flags === undefined) return undefined;
+  return flags.length === 0 ? "in band" : flags.join("; ");
+}
+
+function positive(value: number, called: string): number {
+  if (value > 0) return value;
+  throw new Refusal("impossible", { quantity: called, given: value, allowed: "above 0" });
 }

@@ -16,10 +16,15 @@ export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/e
 
 // Bands: the limits a pot is held against
 export { bandFor, bandNamed, ownBand, type Band } from "./bands/band";
+export { bandLimit, bandLimits, type BandLimitName } from "./bands/band-limit";
 export { ecBands, phBands, type BandLimits } from "./bands/band-table";
 export { feederNamed, feeders, media, mediumNamed, type Feeder, type Medium } from "./bands/media";
 
 // Diagnosis: salt, pH, both, neither
+export { leachingFraction } from "./diagnosis/leaching-fraction";
+export { phShift } from "./diagnosis/ph-shift";
+export { ratioCeiling } from "./diagnosis/ratio-ceiling";
+export { rowFlags, rowFlagWords, usualRatioLimit, type RootZoneReading, type RowFlag } from "./diagnosis/row-flags";
 export { saltRatio } from "./diagnosis/salt-ratio";
 
 // Flush: how much, when to stop

@@ -60,14 +60,20 @@ export type Alkalinity = Measured<"mg/L as CaCO3">;
 
 const range = ([low, high]: readonly [number, number]): string => `${low} to ${high}`;
 
-/** Turns a plain number into a measured one, or refuses it. Written so that NaN fails too. */
-// eslint-disable-next-line @typescript-eslint/no-unnecessary-type-parameters -- T is the brand that the checked number takes on
-function checked<T extends number>(quantity: Quantity): (value: number, called?: string) => T {
+/** Turns a plain number into a measured one, or refuses it; it carries the physical limits that it holds the number to. */
+export interface Check<T extends number> {
+  (value: number, called?: string): T;
+  readonly physical: readonly [low: number, high: number];
+}
+
+/** The check of one quantity, written so that NaN fails too. */
+function checked<T extends number>(quantity: Quantity): Check<T> {
   const [low, high] = quantity.physical;
-  return (value, called = quantity.called) => {
+  const check = (value: number, called: string = quantity.called): T => {
     if (value >= low && value <= high) return value as T;
     throw refusedValue(value, called, quantity);
   };
+  return Object.assign(check, { physical: quantity.physical });
 }
 
 function refusedValue(value: number, called: string, quantity: Quantity): Refusal {

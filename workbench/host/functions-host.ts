@@ -71,6 +71,13 @@ export class FunctionsHost {
     return [...this.associated.keys()];
   }
 
+  /** The bare function as the bundle associated it. */
+  associatedFunction(id: string): WorksheetFunction {
+    const fn = this.associated.get(id.toUpperCase());
+    if (fn === undefined) throw new Error(`no function ${id} is loaded`);
+    return fn;
+  }
+
   /** Hands arguments over as the host does (blanks in the chosen way, arguments left out as null); answers a matrix. */
   call(id: string, args: readonly (Matrix | undefined)[], blank: BlankDelivery = "zero"): CellValue[][] {
     return incoming(this.callRaw(id, args, blank));
