@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { existsSync, readdirSync, statSync } from "node:fs";
+import { existsSync, readdirSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { promisify } from "node:util";
 
@@ -8,11 +8,12 @@ const inputs = ["src", "functions", "taskpane", "assets", "manifest.xml", "webpa
 
 /** Builds dist when it is absent or older than any file it is made from; says nothing on standard output. */
 export async function buildIfStale(): Promise<void> {
-  const built = path.join(root, "dist", "functions.json");
+  const built = path.join(root, "dist", ".built");
   if (existsSync(built) && statSync(built).mtimeMs > Math.max(...inputs.map((input) => newest(path.join(root, input))))) return;
   process.stderr.write("building the add-in ...\n");
   const webpack = path.join(root, "node_modules", "webpack-cli", "bin", "cli.js");
   await promisify(execFile)(process.execPath, [webpack, "--mode", "production"], { cwd: root });
+  writeFileSync(built, "");
 }
 
 function newest(place: string): number {
