@@ -13,6 +13,8 @@ export { isAbove, isBelow, standing } from "./maths/compare";
 
 // Readings: can I trust them, and on which scale are they
 export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
+export { celsiusFromFahrenheit } from "./readings/temperature";
+export { litresFrom, litresPerUnit, type VolumeUnit } from "./readings/volume";
 
 // Bands: the limits a pot is held against
 export { bandFor, bandNamed, ownBand, type Band } from "./bands/band";
@@ -37,3 +39,8 @@ export { saltRatio } from "./diagnosis/salt-ratio";
 
 // Log: the sheet the grower already keeps
 export { type LogEvent, type LogEventKind, type LogQuantity, type LogRow } from "./log/log";
+export {
+  type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type EcLogUnit, type LogAnswers, type LogGrid,
+  type LogQuestion, type LogQuestionKind, type LogReading, type LogUnit, type SetAside, type TemperatureLogUnit,
+  type VolumeLogUnit,
+} from "./log/reading";

@@ -1,0 +1,100 @@
+import { type LogQuantity, type LogRow } from "./log";
+
+/** Units an EC column can be in; a ppm figure means nothing without its scale, so the scale is part of the unit. */
+export type EcLogUnit = "mS/cm" | "uS/cm" | "dS/m" | "mS/m" | "S/m" | `ppm ${number}`;
+export type VolumeLogUnit = "L" | "mL" | "gal" | "qt" | "fl oz";
+export type TemperatureLogUnit = "C" | "F";
+/** The unit of a column as it stands in the sheet; `""` for what has none (pH, dates, names, notes). */
+export type LogUnit = EcLogUnit | VolumeLogUnit | TemperatureLogUnit | "%" | "";
+
+export type DateOrder = "day first" | "month first";
+
+/** A part of a sheet as the host or a file gives it: raw cell contents, a row an array. */
+export interface LogGrid {
+  readonly cells: readonly (readonly unknown[])[];
+  /** The host's number format codes, shaped like `cells`. */
+  readonly numberFormats?: readonly (readonly string[])[];
+  /** Whether the workbook's dates count from 1904. */
+  readonly date1904?: boolean;
+}
+
+/** What a person answered; columns counted from 0 within the grid. */
+export interface LogAnswers {
+  readonly columns?: Readonly<Record<number, ColumnAnswer>>;
+  /** ppm per mS/cm: 500, 640 or 700. */
+  readonly ppmScale?: number;
+  /** For the EC columns whose unit the sheet does not tell. */
+  readonly ecUnit?: EcLogUnit;
+  readonly volumeUnit?: VolumeLogUnit;
+  readonly temperatureUnit?: TemperatureLogUnit;
+  readonly dateOrder?: DateOrder;
+  /** Row of the grid, counted from 0; -1 when there is none. */
+  readonly headerRow?: number;
+}
+
+export interface ColumnAnswer {
+  readonly quantity: LogQuantity;
+  readonly unit?: LogUnit;
+}
+
+export type LogQuestionKind =
+  | "what is this column"
+  | "ppm scale"
+  | "EC unit"
+  | "volume unit"
+  | "temperature unit"
+  | "date order"
+  | "which row is the header"
+  | "layout";
+
+/** What the sheet does not tell and only its keeper knows. */
+export interface LogQuestion {
+  readonly kind: LogQuestionKind;
+  readonly text: string;
+  /** Empty where the answer is to be given in the sheet itself. */
+  readonly choices: readonly string[];
+  /** The columns that wait for the answer, counted from 0 within the grid. */
+  readonly columns: readonly number[];
+}
+
+export interface ColumnReading {
+  readonly column: number;
+  /** The words over the column, header rows joined. */
+  readonly header: string;
+  readonly quantity: LogQuantity;
+  /** `undefined` while it is not known. */
+  readonly unit: LogUnit | undefined;
+  /** In words: what the reading of this column rests on. */
+  readonly why: string;
+  /** Whether its cells go into the rows; a column with an open question waits. */
+  readonly read: boolean;
+}
+
+/** A whole row that is not used. */
+export interface SetAside {
+  readonly row: number;
+  readonly column?: number;
+  readonly reason: string;
+}
+
+/** A cell of a used row: left out, or used with a doubt. */
+export interface CellProblem {
+  readonly row: number;
+  readonly column: number;
+  readonly used: boolean;
+  readonly reason: string;
+}
+
+/** A log, read. rows + setAside + blankRows + headerRows are all rows of the grid, each counted once. */
+export interface LogReading {
+  /** Header and units rows; what stands above them is set aside, or blank. */
+  readonly headerRows: readonly number[];
+  readonly columns: readonly ColumnReading[];
+  readonly rows: readonly LogRow[];
+  readonly setAside: readonly SetAside[];
+  readonly problems: readonly CellProblem[];
+  readonly blankRows: number;
+  readonly questions: readonly LogQuestion[];
+  /** In the order of their first appearance. */
+  readonly vessels: readonly string[];
+}
