@@ -3,6 +3,7 @@ import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
 import webpack from "webpack";
+import { page, publishedAs } from "./tools/pages.js";
 
 const developmentBase = "https://localhost:3000";
 const root = import.meta.dirname;
@@ -32,6 +33,21 @@ class FinishMetadata {
   }
 }
 
+/** A path as the project names it, whatever the system's separator. */
+const inProject = (file) => path.relative(root, file).split(path.sep).join("/");
+
+/** The README and the documents as pages, with the pictures and the stylesheet they use. */
+const pages = [
+  ...["README.md", "docs/**/*.md"].map((from) => ({
+    from,
+    to: ({ absoluteFilename }) => publishedAs(inProject(absoluteFilename)),
+    transform: (text, file) => page(text.toString(), inProject(file)),
+    noErrorOnMissing: true,
+  })),
+  { from: "docs/pictures/*", to: "docs/pictures/[name][ext]", noErrorOnMissing: true },
+  { from: "assets/pages.css", to: "docs/pages.css" },
+];
+
 /** Where the built files will be served from, without a closing slash. */
 const baseUrl = (env) => String(env.base ?? developmentBase).replace(/\/+$/, "");
 
@@ -42,7 +58,7 @@ export default (env = {}, argv = {}) => {
     mode: argv.mode ?? "production",
     target: ["web", "es2020"],
     entry: { functions: parts, taskpane: "./taskpane/taskpane.ts" },
-    output: { path: path.join(root, "dist"), filename: "[name].js", clean: true },
+    output: { path: path.resolve(root, env.out ?? "dist"), filename: "[name].js", clean: true },
     resolve: { extensions: [".ts", ".js"] },
     module: {
       rules: [{ test: /\.ts$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true } }],
@@ -58,6 +74,7 @@ export default (env = {}, argv = {}) => {
             from: "manifest.xml",
             transform: (text) => text.toString().replaceAll(developmentBase, base).replaceAll("%VERSION%", version),
           },
+          ...pages,
         ],
       }),
     ],
