@@ -9,7 +9,7 @@ export interface BandLimits {
 
 /** Runoff pH by medium. Sources that speak of the medium's own pH are used for its runoff, which follows it within 0.2 to 0.3. */
 export const phBands: Readonly<Record<Medium, BandLimits>> = {
-  coir: { low: 5.5, high: 6.5, source: "[umass-ph]" },
+  coir: { low: 5.5, high: 6.5, source: "common practice" },
   peat: { low: 5.4, high: 6.4, source: "[msu-substrate-ph]" },
   bark: { low: 5.0, high: 6.0, source: "[sna-bmp-1997]" },
   "mineral wool": { low: 5.5, high: 6.0, source: "common practice" },
