@@ -30,6 +30,10 @@ export { rowFlags, rowFlagWords, usualRatioLimit, type RootZoneReading, type Row
 export { saltRatio } from "./diagnosis/salt-ratio";
 
 // Flush: how much, when to stop
+export { flushStop } from "./flush/flush-stop";
+export { type FlushReading } from "./flush/flush-reading";
+export { type FlushStop, type FlushVerdict } from "./flush/flush-verdict";
+export { overFlushLimit } from "./flush/over-flush-limit";
 
 // Mix: the recovery feed
 
