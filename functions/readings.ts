@@ -1,6 +1,19 @@
-import { ecAsRead, ecAt25, percentPerCelsius, solutionCelsius, standardPercentPerCelsius } from "../src/index";
+import * as engine from "../src/index";
 import { eachCell } from "./answers";
-import { reading } from "./cells";
+import { type Argument, type Cells, content, reading, word } from "./cells";
+
+const coefficient = (cells: Cells | null | undefined): Argument<engine.Percent> =>
+  reading(cells, engine.percentPerCelsius, "temperature coefficient", engine.standardPercentPerCelsius);
+
+/** The scale of a ppm figure. A blank one is refused, not passed over: a ppm without its scale means nothing. */
+const scaleIn = (cells: Cells | null | undefined): Argument<engine.PpmScale> => ({
+  cells: cells ?? [[undefined]],
+  called: "ppm scale",
+  read: (cell) => {
+    const given = content(cell);
+    return engine.ppmScaleNamed(given === 0 ? undefined : typeof given === "boolean" ? String(given) : given);
+  },
+});
 
 /**
  * EC at 25 C from a reading of a meter that does not compensate for temperature. Blank in, blank out.
@@ -10,12 +23,106 @@ import { reading } from "./cells";
  * @param temp_c C of the solution when it was read, cell or range
  * @param [percent_per_c] % per C, 1.91 if left out
  * @returns mS/cm at 25 C
+ * @remarks Never for a meter that already compensates: 8 C off 25 C would count twice, 15 %. Refuses outside 0 to 50 C.
+ * @example =RUNOFF.ECAT25(1.305, 21) -> 1.413
+ * @see [standard-methods-2510] [epa-120.1]
  */
 export function ecat25(ec: any[][], temp_c: any[][], percent_per_c?: any[][]): any[][] {
   return eachCell(
-    ecAt25,
-    reading(ec, ecAsRead, "EC as read"),
-    reading(temp_c, solutionCelsius, "solution temperature"),
-    reading(percent_per_c, percentPerCelsius, "temperature coefficient", standardPercentPerCelsius),
+    engine.ecAt25,
+    reading(ec, engine.ecAsRead, "EC as read"),
+    reading(temp_c, engine.solutionCelsius, "solution temperature"),
+    coefficient(percent_per_c),
   );
+}
+
+/**
+ * What a meter without temperature compensation shows for a solution whose EC at 25 C is known.
+ * @customfunction ECATTEMP
+ * @helpurl https://localhost:3000/docs/functions.html#ecattemp
+ * @param ec25 mS/cm at 25 C, cell or range
+ * @param temp_c C of the solution, cell or range
+ * @param [percent_per_c] % per C, 1.91 if left out
+ * @returns mS/cm as read
+ * @remarks The inverse of ECAT25. Refuses outside 0 to 50 C.
+ * @example =RUNOFF.ECATTEMP(1.413, 21) -> 1.305
+ * @see [standard-methods-2510] [epa-120.1]
+ */
+export function ecattemp(ec25: any[][], temp_c: any[][], percent_per_c?: any[][]): any[][] {
+  return eachCell(
+    engine.ecAtTemperature,
+    reading(ec25, engine.ec25, "EC at 25 C"),
+    reading(temp_c, engine.solutionCelsius, "solution temperature"),
+    coefficient(percent_per_c),
+  );
+}
+
+/**
+ * EC in another unit: mS/cm, uS/cm, dS/m, mS/m or S/m.
+ * @customfunction ECUNIT
+ * @helpurl https://localhost:3000/docs/functions.html#ecunit
+ * @param value EC in the unit named next, cell or range
+ * @param from unit of the value: "mS/cm", "uS/cm", "dS/m", "mS/m" or "S/m"
+ * @param to unit of the answer, one of the same
+ * @returns EC in the unit asked for
+ * @remarks Either micro sign and any case will do. Refuses an unknown unit with the list, and an EC above 200 mS/cm.
+ * @example =RUNOFF.ECUNIT(1413, "uS/cm", "mS/cm") -> 1.413
+ * @example =RUNOFF.ECUNIT(2.4, "mS/cm", "S/m") -> 0.24
+ * @see [si-brochure]
+ */
+export function ecunit(value: any[][], from: any[][], to: any[][]): any[][] {
+  const anyNumber = (given: number): number => given;
+  return eachCell(
+    (ec: number, unit: string, wanted: string) => engine.ecInUnit(ec, engine.ecUnitNamed(unit), engine.ecUnitNamed(wanted)),
+    reading(value, anyNumber, "EC"),
+    word(from, "EC unit"),
+    word(to, "EC unit"),
+  );
+}
+
+/**
+ * ppm for an EC on a named scale: 500, 640 or 700 ppm per mS/cm. There is no default scale.
+ * @customfunction PPM
+ * @helpurl https://localhost:3000/docs/functions.html#ppm
+ * @param ec mS/cm at 25 C, cell or range
+ * @param scale ppm per mS/cm: 500, 640, 700 or your meter's own factor, 400 to 1000
+ * @returns ppm on that scale
+ * @remarks A scale's figure, not grams of salt. Refuses a missing scale: a ppm without its scale means nothing.
+ * @example =RUNOFF.PPM(1.15, 640) -> 736
+ * @example =RUNOFF.PPM(2, "500") -> 1000
+ * @see [handbook-60] for 640; common practice for 500 and 700
+ */
+export function ppm(ec: any[][], scale: any[][]): any[][] {
+  return eachCell(engine.ppmOfEc, reading(ec, engine.ec25, "EC"), scaleIn(scale));
+}
+
+/**
+ * EC at 25 C behind a ppm figure of a known scale.
+ * @customfunction ECFROMPPM
+ * @helpurl https://localhost:3000/docs/functions.html#ecfromppm
+ * @param ppm ppm, cell or range
+ * @param scale ppm per mS/cm on which it was read: 500, 640, 700 or 400 to 1000
+ * @returns mS/cm at 25 C
+ * @remarks The inverse of PPM. Refuses a missing scale.
+ * @example =RUNOFF.ECFROMPPM(1000, 500) -> 2
+ * @see [handbook-60] for 640; common practice for 500 and 700
+ */
+export function ecfromppm(ppm: any[][], scale: any[][]): any[][] {
+  return eachCell(engine.ecFromPpm, reading(ppm, engine.ppm, "ppm"), scaleIn(scale));
+}
+
+/**
+ * A ppm figure of one scale on another scale.
+ * @customfunction PPMRESCALE
+ * @helpurl https://localhost:3000/docs/functions.html#ppmrescale
+ * @param ppm ppm, cell or range
+ * @param from_scale ppm per mS/cm on which it was read: 500, 640, 700 or 400 to 1000
+ * @param to_scale ppm per mS/cm of the answer
+ * @returns ppm on the other scale
+ * @remarks Refuses a missing scale on either side.
+ * @example =RUNOFF.PPMRESCALE(1000, 500, 700) -> 1400
+ * @see [handbook-60] for 640; common practice for 500 and 700
+ */
+export function ppmrescale(ppm: any[][], from_scale: any[][], to_scale: any[][]): any[][] {
+  return eachCell(engine.ppmRescale, reading(ppm, engine.ppm, "ppm"), scaleIn(from_scale), scaleIn(to_scale));
 }

@@ -15,6 +15,11 @@ export { isAbove, isBelow, standing } from "./maths/compare";
 export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
 export { celsiusFromFahrenheit } from "./readings/temperature";
 export { litresFrom, litresPerUnit, type VolumeUnit } from "./readings/volume";
+export { ecInUnit } from "./readings/ec-unit";
+export { type EcUnit, ecUnitNamed, ecUnits } from "./readings/ec-units";
+export { ecFromPpm, ppmOfEc } from "./readings/ppm";
+export { ppmRescale } from "./readings/ppm-rescale";
+export { ppmScaleNamed } from "./readings/ppm-scale";
 
 // Bands: the limits a pot is held against
 export { bandFor, bandNamed, ownBand, type Band } from "./bands/band";
@@ -36,6 +41,7 @@ export { type FlushStop, type FlushVerdict } from "./flush/flush-verdict";
 export { overFlushLimit } from "./flush/over-flush-limit";
 
 // Mix: the recovery feed
+export { dilution, type Tank } from "./mix/dilution";
 
 // Recovery: is it working
 
