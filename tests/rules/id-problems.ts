@@ -1,8 +1,8 @@
 import * as formulas from "@univerjs/engine-formula";
 
 /** The host's own functions, from the tables of a spreadsheet engine, and the newest that it does not have yet. */
-const builtIn = new Set([
-  ...Object.entries(formulas).flatMap(([name, names]) => (name.startsWith("FUNCTION_NAMES_") ? Object.values(names as object) : [])),
+const builtIn = new Set<string>([
+  ...Object.entries(formulas).flatMap(([name, names]) => (name.startsWith("FUNCTION_NAMES_") ? Object.values(names as Record<string, string>) : [])),
   ...["GROUPBY", "PIVOTBY", "PERCENTOF", "TRIMRANGE", "REGEXTEST", "REGEXEXTRACT", "REGEXREPLACE", "TRANSLATE", "DETECTLANGUAGE", "COPILOT"],
 ]);
 
