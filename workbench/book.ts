@@ -6,6 +6,8 @@ export interface BookCell {
   readonly value?: CellValue;
   /** As typed, without the equals sign: `RUNOFF.SALTRATIO(B2,C2)`. */
   readonly formula?: string;
+  /** The range a file holds an older kind of formula to, which cannot spill beyond it: `B2` or `B2:B9`. */
+  readonly fixedTo?: string;
   /** The host's number format code: `yyyy-mm-dd`. */
   readonly numberFormat?: string;
 }
@@ -15,6 +17,8 @@ export interface BookTable {
   /** Header row included: `A4:K60`. */
   readonly ref: string;
   readonly columns: readonly string[];
+  /** Whether the last row holds totals. */
+  readonly hasTotals?: boolean;
 }
 
 export interface BookSheet {
@@ -26,10 +30,17 @@ export interface BookSheet {
   readonly hiddenRows?: ReadonlySet<number>;
 }
 
+export interface BookName {
+  readonly name: string;
+  readonly refersTo: string;
+  /** The one sheet it is known on, where it is not known on all. */
+  readonly onlyOn?: string;
+}
+
 export interface Book {
   readonly sheets: readonly BookSheet[];
   /** Defined names: `LimitRatio` refers to `Log!$D$2`. */
-  readonly names: readonly { readonly name: string; readonly refersTo: string }[];
+  readonly names: readonly BookName[];
   /** Whether dates count from 1904. */
   readonly date1904: boolean;
 }

@@ -1,4 +1,4 @@
-import type { Nullable } from "@univerjs/core";
+import type { ICellData, Nullable } from "@univerjs/core";
 import {
   ArrayValueObject,
   BooleanValueObject,
@@ -45,7 +45,7 @@ function fromCell(value: CellValue): BaseValueObject {
 }
 
 /** Why a computed cell holds an error, where the function said so. */
-export function reasonOf(cell: { readonly custom?: Readonly<Record<string, unknown>> | null }): string | undefined {
-  const reason = cell.custom?.["reason"];
+export function reasonOf({ custom }: ICellData): string | undefined {
+  const reason: unknown = custom ? custom["reason"] : undefined;
   return typeof reason === "string" ? reason : undefined;
 }

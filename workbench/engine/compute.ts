@@ -1,0 +1,97 @@
+import { parseRange } from "hucre";
+import type { Book, BookName, BookSheet, ComputedSheet } from "../book";
+import type { BlankDelivery, CellValue, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
+import { answersOf, keyOf, type Answers } from "./answers";
+import { ownName, withOwnNames } from "./sheet-names";
+import { hasSpillReference, withoutSpillReferences } from "./spill-references";
+import { tablesOf, withoutStructuredReferences, type PlacedTable } from "./structured-references";
+import { univerFunctions, type UniverFunction } from "./univer-functions";
+import { runEngine, type EngineCell, type EngineSheet } from "./univer-engine";
+
+export interface ComputeOptions {
+  readonly blank?: BlankDelivery;
+}
+
+/** A spill may read a spill that reads a spill: after so many rounds of looking up their ranges that is called endless. */
+const mostRounds = 10;
+
+/** Computes every formula of a book, the host's own and the add-in's, from the values typed into it. */
+export async function computeBook(
+  book: Book,
+  host: FunctionsHost,
+  metadata: FunctionsMetadata,
+  { blank = "zero" }: ComputeOptions = {},
+): Promise<readonly ComputedSheet[]> {
+  const functions = univerFunctions(host, metadata, "RUNOFF", () => blank);
+  const prepared = engineSheets(book);
+  const readsSpills = prepared.some(({ cells }) => cells.some(({ formula = "" }) => hasSpillReference(formula)));
+  let before: Answers = { sheets: [], refused: new Map() };
+  for (let round = 1; ; round += 1) {
+    const now = await computeOnce(book, prepared, functions, before);
+    const isSettled = now.refused.size === before.refused.size && (!readsSpills || haveSameSpills(before, now));
+    if (isSettled || round > mostRounds) return now.sheets;
+    before = round < mostRounds ? now : { sheets: [], refused: now.refused };
+  }
+}
+
+/** Computes formulas, each alone on an empty sheet of its own; answers the cells that each one fills. */
+export async function computeFormulas(
+  formulas: readonly string[],
+  host: FunctionsHost,
+  metadata: FunctionsMetadata,
+  options: ComputeOptions = {},
+): Promise<CellValue[][][]> {
+  const sheets = formulas.map((formula, n) => ({ name: `Formula${n}`, cells: new Map([["A1", { formula }]]), tables: [] }));
+  const computed = await computeBook({ sheets, names: [], date1904: false }, host, metadata, options);
+  return computed.map(({ values, spills }) => {
+    const { endCol } = parseRange(spills.get("A1") ?? "A1");
+    const cells = [...values.values()];
+    return Array.from({ length: cells.length / (endCol + 1) }, (_, row) => cells.slice(row * (endCol + 1), (row + 1) * (endCol + 1)));
+  });
+}
+
+async function computeOnce(
+  book: Book,
+  prepared: readonly EngineSheet[],
+  functions: readonly UniverFunction[],
+  before: Answers,
+): Promise<Answers> {
+  const rangeOf = (name: string, address: string): string | undefined => {
+    const sheet = before.sheets.find((each) => each.name.toLowerCase() === name.toLowerCase());
+    return sheet?.spills.get(address) ?? (sheet?.values.has(address) === true ? address : undefined);
+  };
+  const sheets = prepared.map(({ name, cells }, n) => ({
+    name,
+    cells: cells.map(({ address, row, column, value, formula }): EngineCell => {
+      if (before.refused.has(keyOf(n, address))) return { address, row, column, value: { error: "#VALUE!" } };
+      if (formula === undefined) return { address, row, column, value };
+      return { address, row, column, formula: withoutSpillReferences(formula, name, rangeOf) };
+    }),
+  }));
+  const tables = tablesOf(book);
+  const names = book.names.map((each, position) => ({
+    name: ownName(each, position),
+    refersTo: withoutStructuredReferences(each.refersTo, tables, { sheet: "", row: -1, column: -1 }),
+  }));
+  return answersOf(book, await runEngine(sheets, names, functions), before.refused);
+}
+
+function engineSheets(book: Book): EngineSheet[] {
+  const tables = tablesOf(book);
+  return book.sheets.map((sheet) => ({ name: sheet.name, cells: engineCells(sheet, tables, book.names) }));
+}
+
+function engineCells(sheet: BookSheet, tables: readonly PlacedTable[], names: readonly BookName[]): EngineCell[] {
+  const inDialect = (formula: string, row: number, column: number): string =>
+    withOwnNames(withoutStructuredReferences(formula, tables, { sheet: sheet.name, row, column }), sheet.name, names);
+  return [...sheet.cells].flatMap(([address, { value, formula }]): EngineCell[] => {
+    const { startRow: row, startCol: column } = parseRange(address);
+    if (formula === undefined) return value === undefined ? [] : [{ address, row, column, value }];
+    return [{ address, row, column, formula: inDialect(formula, row, column) }];
+  });
+}
+
+function haveSameSpills(one: Answers, other: Answers): boolean {
+  const written = ({ sheets }: Answers) => JSON.stringify(sheets.map(({ spills, values }) => [[...spills], values.size]));
+  return written(one) === written(other);
+}

@@ -1,0 +1,27 @@
+import type { BookName } from "../book";
+import { outsideText, sheetPrefix } from "./formula-text";
+
+/** Univer keeps one name of a kind; the host lets each sheet have its own, and prefers it. So those get a name of their own. */
+export function ownName({ name, onlyOn }: BookName, position: number): string {
+  return onlyOn === undefined ? name : `_only${position}_${name}`;
+}
+
+/** Writes a sheet's own names, in its formulas or qualified (`Log!Limit`), as they are called in the engine. */
+export function withOwnNames(formula: string, sheet: string, names: readonly BookName[]): string {
+  let answer = formula;
+  for (const [position, each] of names.entries()) {
+    if (each.onlyOn === undefined || !formula.toLowerCase().includes(each.name.toLowerCase())) continue;
+    const word = each.name.replaceAll(/[.\\]/gu, String.raw`\$&`);
+    const wanted = new RegExp(String.raw`(${sheetPrefix})?(?<![\p{L}\p{N}_.\\])${word}(?![\p{L}\p{N}_.\\(!\[])`, "giu");
+    answer = outsideText(answer, (code) =>
+      code.replace(wanted, (whole, prefix: string | undefined) =>
+        sheetOf(prefix, sheet) === each.onlyOn?.toLowerCase() ? ownName(each, position) : whole,
+      ),
+    );
+  }
+  return answer;
+}
+
+function sheetOf(prefix: string | undefined, own: string): string {
+  return (prefix === undefined ? own : prefix.slice(0, -1).replaceAll(/^'|'$/gu, "").replaceAll("''", "'")).toLowerCase();
+}
