@@ -103,3 +103,11 @@ export function isPlausible(value: number, name: QuantityName): boolean {
   const [low, high] = quantities[name].plausible;
   return value >= low && value <= high;
 }
+
+/** A value as a person would write it, with its unit: "4.6 mS/cm", "pH 5.3". */
+export function written(value: number, name: QuantityName): string {
+  const { unit, decimals } = quantities[name];
+  const digits = String(Number(value.toFixed(decimals)));
+  if (name === "ph") return `pH ${digits}`;
+  return unit === "" ? digits : `${digits} ${unit}`;
+}

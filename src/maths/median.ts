@@ -1,0 +1,20 @@
+import { Refusal } from "../refusal";
+
+/**
+ * The middle value; of an even number of values, the mean of the two in the middle.
+ *
+ * Feeds every robust figure: half of the readings may be wrong before it follows them.
+ *
+ * Source:   [hollander-wolfe-1999]
+ *
+ * @throws {Refusal} `not-enough-readings` of no values, `not-a-number` of a value that is not finite
+ * @example median([4, 1, 3, 2]) // 2.5
+ */
+export function median(values: readonly number[]): number {
+  const sorted = Float64Array.from(values).sort();
+  const low = sorted[Math.floor((sorted.length - 1) / 2)];
+  const high = sorted[Math.floor(sorted.length / 2)];
+  if (low === undefined || high === undefined) throw new Refusal("not-enough-readings", { quantity: "median", given: 0, allowed: "1" });
+  if (sorted.every(Number.isFinite)) return low + (high - low) / 2;
+  throw new Refusal("not-a-number", { quantity: "one of the values", given: "NaN or Infinity" });
+}
