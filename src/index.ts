@@ -33,6 +33,8 @@ export { phShift } from "./diagnosis/ph-shift";
 export { ratioCeiling } from "./diagnosis/ratio-ceiling";
 export { rowFlags, rowFlagWords, usualRatioLimit, type RootZoneReading, type RowFlag } from "./diagnosis/row-flags";
 export { saltRatio } from "./diagnosis/salt-ratio";
+export { verdict, type Verdict, type VerdictOptions } from "./diagnosis/verdict";
+export { type VerdictAnswer } from "./diagnosis/verdict-table";
 
 // Flush: how much, when to stop
 export { flushStop } from "./flush/flush-stop";

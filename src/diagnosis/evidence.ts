@@ -1,66 +1,86 @@
+import { type Band } from "../bands/band";
+import { isAbove, isBelow, standing } from "../maths/compare";
 import { mannKendall } from "../maths/mann-kendall";
 import { quantities, written } from "../quantities";
-import { type PlacedReading } from "./root-zone-reading";
-import { fewestForTrend, trendChance } from "./verdict-limits";
+import { type PlacedReading } from "./runoff-readings";
+import { tolerance, trendChance } from "./verdict-limits";
 
-/**
- * Where one quantity of the runoff stands, by its two latest readings:
- * - inside: the latest is in the band, and the one before did not stand clearly outside
- * - low, high: both stand outside on that side by more than the tolerance (soil: and the trend leads further out)
- * - once: the two disagree, or there is only one and it stands outside
- * - too close: the latest is outside by less than the tolerance
- * - unclear: soil whose runoff stands outside without a trend
- * - unknown: not measured in either of the two latest readings
- */
-export type Standing = "inside" | "low" | "high" | "once" | "too close" | "unclear" | "unknown";
+/** Where one quantity of the runoff stands, weighed over its two latest readings. */
+export type Standing = "inside" | "low" | "high" | "once" | "too close" | "soil unclear" | "unknown";
 
 export interface Evidence {
   readonly standing: Standing;
   readonly reason: string;
-  /** The places of the readings it rests on, latest first. */
+  /** The places of the readings it rests on. */
   readonly places: readonly number[];
 }
 
-export interface EvidenceQuestion {
-  readonly quantity: "runoffPh" | "runoffEc";
-  readonly limits: readonly [low: number, high: number];
-  readonly tolerance: (value: number) => number;
-  /** Runoff of soil tells a direction rather than a level. */
-  readonly byTrend: boolean;
-}
+/** One reading against its limits: outside counts as clear when it is further out than the meters can be off. */
+type Side = "inside" | "barely low" | "barely high" | "low" | "high";
 
-type Side = "low" | "high";
-type Place = "inside" | "close low" | "close high" | Side;
+/** The latest reading (the row) beside the one before (the column): two must agree before a trouble has a name. */
+const weighed: Readonly<Record<Side, Readonly<Record<Side | "none", Standing>>>> = {
+  "inside": { "none": "inside", "inside": "inside", "barely low": "inside", "barely high": "inside", "low": "once", "high": "once" },
+  "barely low": { "none": "too close", "inside": "too close", "barely low": "too close", "barely high": "too close", "low": "once", "high": "once" },
+  "barely high": { "none": "too close", "inside": "too close", "barely low": "too close", "barely high": "too close", "low": "once", "high": "once" },
+  "low": { "none": "once", "inside": "once", "barely low": "once", "barely high": "once", "low": "low", "high": "once" },
+  "high": { "none": "once", "inside": "once", "barely low": "once", "barely high": "once", "low": "once", "high": "high" },
+};
 
-interface Value {
-  readonly place: number;
-  readonly value: number;
-}
-
-/** How the runoff's pH, or its EC, stands against its limits. */
-export function evidence(readings: readonly PlacedReading[], question: EvidenceQuestion): Evidence {
-  const values = readings.flatMap((each): Value[] => {
-    const value = each[question.quantity];
-    return value === undefined ? [] : [{ place: each.place, value }];
+/**
+ * What the runoff's pH, or its EC, says by itself: one row of evidence for the verdict.
+ *
+ * Errs to doubt: a reading outside by less than the meters' tolerance, or outside once, is no trouble yet. Soil needs a
+ * trend as well, because its runoff tells a direction rather than a level.
+ *
+ * Source:   tolerances and the soil rule: src/diagnosis/verdict-limits.ts; two readings: common practice
+ */
+export function evidence(readings: readonly PlacedReading[], name: "ph" | "ec", band: Band): Evidence {
+  const values = readings.flatMap(({ runoffPh, runoffEc, place }) => {
+    const value = name === "ph" ? runoffPh : runoffEc;
+    return value === undefined ? [] : [{ value, place }];
   });
   const [latest, before] = [values.at(-1), values.at(-2)];
-  const recent = readings.slice(-2).some(({ place }) => place === latest?.place);
-  const called = question.quantity === "runoffPh" ? "runoff pH" : "runoff EC";
-  if (latest === undefined || !recent) {
+  const called = name === "ph" ? "runoff pH" : "runoff EC";
+  if (latest === undefined || !readings.slice(-2).some(({ place }) => place === latest.place)) {
     return { standing: "unknown", reason: `${called} was not measured in the last two readings`, places: [] };
   }
-  const standing = standingOf(placeOf(latest.value, question), before && placeOf(before.value, question));
-  const trusted = question.byTrend ? soilStanding(standing, values) : standing;
   const pair = before === undefined ? [latest] : [latest, before];
-  return { standing: trusted, reason: reasonFor(trusted, pair, question), places: pair.map(({ place }) => place) };
+  const level = weighed[sideOf(latest.value, name, band)][before === undefined ? "none" : sideOf(before.value, name, band)];
+  const found = band.medium === "soil" ? bySoil(level, values.map(({ value }) => value)) : level;
+  const said = [...pair].reverse().map(({ value }) => written(value, name).replace("pH ", "")).join(", then ");
+  return { standing: found, reason: `${called} ${said}: ${meaning(found, name, band)}`, places: pair.map(({ place }) => place) };
 }
 
-function placeOf(value: number, { limits: [low, high], tolerance, quantity }: EvidenceQuestion): Place {
-  const half = quantities[quantity === "runoffPh" ? "ph" : "ec"].resolution / 2;
-  if (low - value > tolerance(low) + half) return "low";
-  if (value - high > tolerance(high) + half) return "high";
-  if (low - value > half) return "close low";
-  if (value - high > half) return "close high";
-  if (value >= low - half && value <= high + half) return "inside";
-  throw new RangeError("a reading that is no number reached the verdict");
+function sideOf(value: number, name: "ph" | "ec", band: Band): Side {
+  const { resolution } = quantities[name];
+  const side = standing(value, band[name], resolution);
+  if (side === "inside") return side;
+  const limit = band[name][side === "low" ? 0 : 1];
+  const off = tolerance[name](limit, band.medium);
+  const clear = side === "low" ? isBelow(value, limit - off, resolution) : isAbove(value, limit + off, resolution);
+  return clear ? side : `barely ${side}`;
+}
+
+/** In soil a level outside counts only when the readings move further out. */
+function bySoil(level: Standing, values: readonly number[]): Standing {
+  if (level === "too close") return "soil unclear";
+  if (level !== "low" && level !== "high") return level;
+  const { s, oneSided } = mannKendall(values.map((value, day) => ({ day, value })));
+  const outwards = level === "high" ? s > 0 : s < 0;
+  return outwards && oneSided <= trendChance ? level : "soil unclear";
+}
+
+function meaning(found: Standing, name: "ph" | "ec", band: Band): string {
+  const [low, high] = band[name];
+  const said: Record<Standing, string> = {
+    inside: `in the band ${low} to ${high}`,
+    low: `below ${low} twice`,
+    high: `above ${high} twice`,
+    once: `outside the band ${low} to ${high}, and no second reading agrees yet`,
+    "too close": `so close to the band ${low} to ${high} that a meter cannot tell`,
+    "soil unclear": `outside the band ${low} to ${high}, but runoff of soil counts by its trend, and none leads further out`,
+    unknown: "not measured",
+  };
+  return said[found];
 }

@@ -29,7 +29,7 @@ export interface RootZoneReading {
 export const usualRatioLimit = 1.5;
 
 /** Below this input EC, in mS/cm, the pot was given water, not feed, and a ratio against it says nothing. Common practice. */
-const weakestFeedEc = 0.5;
+export const weakestFeedEc = 0.5;
 
 /**
  * What one row breaches: empty when every reading taken is in band, `undefined` when the runoff was not read at all.

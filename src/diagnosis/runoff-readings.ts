@@ -1,14 +1,4 @@
-import { type Ec25, type Ph } from "../quantities";
-
-/** What was poured in and what drained, once; `undefined` is "not measured". A row of a log is one. */
-export interface RootZoneReading {
-  readonly inputPh?: Ph | undefined;
-  /** mS/cm at 25 C. */
-  readonly inputEc?: Ec25 | undefined;
-  readonly runoffPh?: Ph | undefined;
-  /** mS/cm at 25 C. */
-  readonly runoffEc?: Ec25 | undefined;
-}
+import { type RootZoneReading } from "./row-flags";
 
 /** A reading that says something about the root zone, with its place among those given. */
 export interface PlacedReading extends RootZoneReading {
