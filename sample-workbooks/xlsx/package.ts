@@ -1,0 +1,108 @@
+import { strToU8, type Zippable, zipSync } from "fflate";
+import { type Variant } from "./cell-part";
+import { appPropertiesPart, corePropertiesPart } from "./property-parts";
+import { type Relation, relationsPart } from "./relations";
+import { SharedStrings } from "./shared-strings";
+import { type WorkbookSpec } from "./spec";
+import { stylesPart } from "./styles-part";
+import { tablePart } from "./table-part";
+import { type AddIn, taskpanesPart, webExtensionPart } from "./web-extension-parts";
+import { metadataPart, workbookPart } from "./workbook-part";
+import { worksheetPart } from "./worksheet-part";
+import { document, element, vocabularies } from "./xml";
+
+export interface PackageOptions {
+  readonly variant?: Variant;
+  /** Asks the host to open this add-in's pane with the workbook. */
+  readonly opens?: AddIn | undefined;
+}
+
+interface Part {
+  readonly path: string;
+  readonly content: string;
+  /** Its content type; a .rels part has the default one. */
+  readonly type?: string;
+}
+
+const { relations } = vocabularies;
+const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml";
+const packageFormat = "application/vnd.openxmlformats-package";
+const extensions = "http://schemas.microsoft.com/office/2011/relationships";
+
+/** The bytes of the .xlsx file: the same for the same workbook, on every machine and at every hour. */
+export function workbookBytes(workbook: WorkbookSpec, { variant = "host", opens }: PackageOptions = {}): Uint8Array {
+  const panes = opens === undefined ? [] : paneParts(opens);
+  const parts = [...packageParts(workbook.title, panes.length > 0), ...workbookParts(workbook), ...sheetParts(workbook, variant), ...panes];
+  // A zip entry holds local time; a date made from local parts is the same in every zone.
+  const mtime = new Date(2026, 0, 1);
+  const files: Zippable = {};
+  for (const { path, content } of [contentTypes(parts), ...parts]) files[path] = [strToU8(content), { level: 9, mtime }];
+  return zipSync(files);
+}
+
+function contentTypes(parts: readonly Part[]): Part {
+  const defaults = [
+    element("Default", { Extension: "rels", ContentType: `${packageFormat}.relationships+xml` }),
+    element("Default", { Extension: "xml", ContentType: "application/xml" }),
+  ];
+  const typed = parts.filter(({ type }) => type !== undefined);
+  const overrides = typed.map(({ path, type }) => element("Override", { PartName: `/${path}`, ContentType: type }));
+  return { path: "[Content_Types].xml", content: document(element("Types", { xmlns: vocabularies.contentTypes }, ...defaults, ...overrides)) };
+}
+
+function packageParts(title: string, opensPane: boolean): Part[] {
+  const root: Relation[] = [
+    [`${relations}/officeDocument`, "xl/workbook.xml"],
+    ["http://schemas.openxmlformats.org/package/2006/relationships/metadata/core-properties", "docProps/core.xml"],
+    [`${relations}/extended-properties`, "docProps/app.xml"],
+    ...(opensPane ? [[`${extensions}/webextensiontaskpanes`, "xl/webextensions/taskpanes.xml"] as const] : []),
+  ];
+  return [
+    { path: "_rels/.rels", content: relationsPart(root) },
+    { path: "docProps/core.xml", content: corePropertiesPart(title), type: `${packageFormat}.core-properties+xml` },
+    { path: "docProps/app.xml", content: appPropertiesPart(), type: "application/vnd.openxmlformats-officedocument.extended-properties+xml" },
+  ];
+}
+
+function workbookParts(workbook: WorkbookSpec): Part[] {
+  const related: Relation[] = [
+    ...workbook.sheets.map((_, i) => [`${relations}/worksheet`, `worksheets/sheet${i + 1}.xml`] as const),
+    [`${relations}/styles`, "styles.xml"],
+    [`${relations}/sharedStrings`, "sharedStrings.xml"],
+    [`${relations}/sheetMetadata`, "metadata.xml"],
+  ];
+  return [
+    { path: "xl/workbook.xml", content: workbookPart(workbook), type: `${spreadsheet}.sheet.main+xml` },
+    { path: "xl/_rels/workbook.xml.rels", content: relationsPart(related) },
+    { path: "xl/styles.xml", content: stylesPart(), type: `${spreadsheet}.styles+xml` },
+    { path: "xl/metadata.xml", content: metadataPart(), type: `${spreadsheet}.sheetMetadata+xml` },
+  ];
+}
+
+function sheetParts({ sheets }: WorkbookSpec, variant: Variant): Part[] {
+  const strings = new SharedStrings();
+  const parts: Part[] = [];
+  let tables = 0;
+  sheets.forEach((sheet, i) => {
+    const name = `sheet${i + 1}.xml`;
+    parts.push({ path: `xl/worksheets/${name}`, content: worksheetPart(sheet, { variant, strings, first: i === 0 }), type: `${spreadsheet}.worksheet+xml` });
+    const related: Relation[] = [];
+    for (const table of sheet.tables ?? []) {
+      tables += 1;
+      parts.push({ path: `xl/tables/table${tables}.xml`, content: tablePart(table, tables, variant), type: `${spreadsheet}.table+xml` });
+      related.push([`${relations}/table`, `../tables/table${tables}.xml`]);
+    }
+    if (related.length > 0) parts.push({ path: `xl/worksheets/_rels/${name}.rels`, content: relationsPart(related) });
+  });
+  return [...parts, { path: "xl/sharedStrings.xml", content: strings.part(), type: `${spreadsheet}.sharedStrings+xml` }];
+}
+
+function paneParts(opens: AddIn): Part[] {
+  const folder = "xl/webextensions";
+  const type = "application/vnd.ms-office.webextension";
+  return [
+    { path: `${folder}/taskpanes.xml`, content: taskpanesPart(), type: `${type}taskpanes+xml` },
+    { path: `${folder}/_rels/taskpanes.xml.rels`, content: relationsPart([[`${extensions}/webextension`, "webextension1.xml"]]) },
+    { path: `${folder}/webextension1.xml`, content: webExtensionPart(opens), type: `${type}+xml` },
+  ];
+}

@@ -1,0 +1,58 @@
+import { type CellValue } from "../../workbench/host/functions-host";
+import { type StyleName } from "./style-table";
+
+/** One cell to be written. A formula is given as a person types it, without the equals sign. */
+export interface Cell {
+  readonly value?: CellValue;
+  readonly formula?: string;
+  /** The range that this formula's answer fills, when it is more than the cell itself. */
+  readonly spill?: string;
+  readonly style?: StyleName;
+}
+
+export interface TableSpec {
+  readonly name: string;
+  /** Header row included. */
+  readonly ref: string;
+  /** In order; a column with a formula is a calculated one. */
+  readonly columns: readonly { readonly name: string; readonly formula?: string | undefined }[];
+}
+
+/** A format that a condition switches on. Its condition names cells only: the host takes no custom function here. */
+export interface ConditionalFormat {
+  readonly range: string;
+  /** As typed, for the range's first cell: `AND(N2<>"",N2<>"in band")`. */
+  readonly when: string;
+  readonly look: "marked" | "questioned";
+}
+
+export interface Validation {
+  readonly range: string;
+  readonly allowed: { readonly between: readonly [low: number, high: number] } | { readonly list: readonly string[] };
+  /** Shown while the cell is chosen, and when what was typed lies outside; the person may keep it all the same. */
+  readonly hint: string;
+}
+
+export interface SheetSpec {
+  readonly name: string;
+  /** By address. */
+  readonly cells: ReadonlyMap<string, Cell>;
+  /** In characters, from column A on. */
+  readonly widths: readonly number[];
+  readonly tables?: readonly TableSpec[];
+  readonly formats?: readonly ConditionalFormat[];
+  readonly validations?: readonly Validation[];
+  /** In points, by row counted from 1; other rows take the host's own height. */
+  readonly heights?: ReadonlyMap<number, number>;
+  /** Rows and columns that stay in view. */
+  readonly frozen?: { readonly rows: number; readonly columns: number };
+  /** Print rows repeated on every page: `1:1`. */
+  readonly printedHeader?: string;
+  readonly gridLines?: boolean;
+}
+
+export interface WorkbookSpec {
+  readonly title: string;
+  readonly sheets: readonly SheetSpec[];
+  readonly names: readonly { readonly name: string; readonly refersTo: string }[];
+}
