@@ -31,6 +31,8 @@ describe("the reading of examples", () => {
 
   it("compares at the decimals shown, and tells a blank, NaN and a near miss from the answer", () => {
     expect(decimalsShown("[1.25, 2]")).toBe(2);
+    expect(plain(8.4, decimalsShown("8"))).not.toEqual(8);
+    expect(plain(Float64Array.of(1, 0.5), 2)).toEqual([1, 0.5]);
     expect(plain([1.2549, undefined], 2)).toEqual([1.25, null]);
     expect(plain(1.2551, 2)).not.toBe(1.25);
     expect(plain(Number.NaN, 2)).toBe("NaN");

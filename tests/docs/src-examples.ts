@@ -25,15 +25,24 @@ export function srcExamples({ path, text }: ProjectFile): SrcExample[] {
 const javascript = (expression: string): string =>
   ts.transpile(`(${expression})`, { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext, alwaysStrict: false }).trim().replace(/;$/, "");
 
-/** The most decimals that a number in the text shows. */
-export const decimalsShown = (text: string): number =>
-  Math.max(0, ...[...text.matchAll(/\d\.(\d+)/g)].map(([, decimals]) => decimals?.length ?? 0));
+/** An answer without a decimal point, or written as a fraction, is meant exactly: so many decimals. */
+const exactDecimals = 9;
+
+/** At how many decimals a value is held against the answer's text: the most that it shows. */
+export function decimalsShown(text: string): number {
+  const shown = Math.max(0, ...[...text.matchAll(/\d\.(\d+)/g)].map(([, decimals]) => decimals?.length ?? 0));
+  return shown === 0 ? exactDecimals : shown;
+}
 
 /** The value as JSON tells it, its numbers rounded to so many decimals. */
 export function plain(value: unknown, decimals: number): unknown {
   if (value === undefined) return undefined;
-  return JSON.parse(JSON.stringify(value, (_, part: unknown) => (typeof part === "number" ? rounded(part, decimals) : part)));
+  return JSON.parse(JSON.stringify(value, (_, part: unknown) => plainPart(part, decimals)));
 }
 
-/** NaN and Infinity keep their names, for JSON would make them null. */
-const rounded = (value: number, decimals: number): number | string => (Number.isFinite(value) ? Number(value.toFixed(decimals)) : String(value));
+/** NaN and Infinity keep their names, for JSON would make them null; a typed array becomes a plain one. */
+function plainPart(part: unknown, decimals: number): unknown {
+  if (part instanceof Float64Array) return [...part];
+  if (typeof part !== "number") return part;
+  return Number.isFinite(part) ? Number(part.toFixed(decimals)) : String(part);
+}
