@@ -47,6 +47,15 @@ export { dilution, type Tank } from "./mix/dilution";
 
 // Recovery: is it working
 
+export { thin } from "./recovery/timeline/thin";
+export {
+  timeline, type Timeline, type TimelineEvent, type TimelineLane, type TimelineOptions, type TimelineReading, type TimelineSeries,
+} from "./recovery/timeline/timeline";
+export { type LaneName, type SeriesRole } from "./recovery/timeline/lanes";
+export { type LaneTrend } from "./recovery/timeline/lane-trend";
+export { type TimelinePoint } from "./recovery/timeline/segments";
+export { type Watch } from "./recovery/timeline/watch";
+
 // Environment: light and air
 
 // Log: the sheet the grower already keeps

@@ -1,0 +1,94 @@
+import { type Band } from "../../bands/band";
+import { saltRatio } from "../../diagnosis/salt-ratio";
+import { type LogRow } from "../../log/log";
+import { quantities } from "../../quantities";
+
+/** A row that has a place on the time axis. */
+export interface PlacedRow extends LogRow {
+  readonly day: number;
+}
+
+/** Which of a lane's lines: what was poured in, what drained, or the lane's only line. */
+export type SeriesRole = "input" | "runoff" | "only";
+
+export type LaneName = "EC" | "pH" | "salt ratio" | "uptake" | "VPD" | "air temperature" | "solution temperature";
+
+/** A value of a lane at one row; `previous` is the row before it in time. */
+export type LaneValue = (row: PlacedRow, previous: PlacedRow | undefined) => number | undefined;
+
+/** How one lane reads the rows. The last of its series is the one whose trend is told. */
+export interface LaneDefinition {
+  readonly name: LaneName;
+  readonly unit: string;
+  readonly decimals: number;
+  /** Steps smaller than this are not told apart. */
+  readonly resolution: number;
+  /** The least span worth drawing: a smaller one would blow a meter's noise up into a story. Common practice. */
+  readonly leastSpan: number;
+  readonly series: readonly { readonly role: SeriesRole; readonly value: LaneValue }[];
+  readonly limits: (band: Band) => readonly [number, number] | undefined;
+}
+
+/** After a longer pause than this the pot was short of water, or a row is missing, and no daily figure can be told. */
+const longestPauseDays = 4;
+
+/** Litres a day that stayed in the pot since the row before: what was drunk or evaporated is what the pot took up again. */
+const uptake: LaneValue = ({ day, inputLitres, runoffLitres }, previous) => {
+  if (inputLitres === undefined || runoffLitres === undefined || previous === undefined) return undefined;
+  const days = day - previous.day;
+  const kept = inputLitres - runoffLitres;
+  return days > 0 && days <= longestPauseDays && kept >= 0 ? kept / days : undefined;
+};
+
+const ratio: LaneValue = ({ inputEc, runoffEc }) =>
+  inputEc === undefined || runoffEc === undefined || !(inputEc > 0) ? undefined : saltRatio(runoffEc, inputEc);
+
+const noLimits = (): undefined => undefined;
+
+/** The lanes in the order in which they are drawn; a lane without a reading is left out. */
+export const laneDefinitions: readonly LaneDefinition[] = [
+  {
+    name: "EC",
+    unit: "mS/cm",
+    decimals: quantities.ec.decimals,
+    resolution: quantities.ec.resolution,
+    leastSpan: 1,
+    series: [
+      { role: "input", value: ({ inputEc }) => inputEc },
+      { role: "runoff", value: ({ runoffEc }) => runoffEc },
+    ],
+    limits: ({ ec }) => ec,
+  },
+  {
+    name: "pH",
+    unit: "",
+    decimals: quantities.ph.decimals,
+    resolution: quantities.ph.resolution,
+    leastSpan: 1,
+    series: [
+      { role: "input", value: ({ inputPh }) => inputPh },
+      { role: "runoff", value: ({ runoffPh }) => runoffPh },
+    ],
+    limits: ({ ph }) => ph,
+  },
+  { name: "salt ratio", unit: "", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: ratio }], limits: noLimits },
+  { name: "uptake", unit: "L a day", decimals: 2, resolution: 0.01, leastSpan: 0.5, series: [{ role: "only", value: uptake }], limits: noLimits },
+  {
+    name: "air temperature",
+    unit: "C",
+    decimals: 1,
+    resolution: quantities.airCelsius.resolution,
+    leastSpan: 5,
+    series: [{ role: "only", value: ({ airCelsius, humidityPercent }) => (humidityPercent === undefined ? airCelsius : undefined) }],
+    limits: noLimits,
+  },
+  {
+    name: "solution temperature",
+    unit: "C",
+    decimals: 1,
+    resolution: quantities.solutionCelsius.resolution,
+    leastSpan: 5,
+    series: [{ role: "only", value: ({ solutionCelsius }) => solutionCelsius }],
+    limits: noLimits,
+  },
+];

@@ -1,0 +1,38 @@
+import { median } from "../../maths/median";
+
+export interface TimelinePoint {
+  readonly day: number;
+  readonly value: number;
+  /** The row of the grid it was read in. */
+  readonly row: number;
+}
+
+/** A pause this many times longer than the usual one between two readings is a gap. Common practice. */
+const gapPauses = 3;
+
+/** A pause of up to two days is never a gap: a missed day is not a lost week. Common practice. */
+const shortestGapDays = 2;
+
+/**
+ * Readings cut where the log has a gap, so that no line claims what was not measured.
+ *
+ * @param points in order of time
+ * @example segments([{ day: 1, value: 2, row: 1 }, { day: 2, value: 2, row: 2 }, { day: 20, value: 3, row: 3 }]).length // 2
+ */
+export function segments(points: readonly TimelinePoint[]): readonly (readonly TimelinePoint[])[] {
+  const longest = longestPause(points);
+  const cut: TimelinePoint[][] = [];
+  for (const [place, each] of points.entries()) {
+    const before = points[place - 1];
+    const current = cut.at(-1);
+    if (before === undefined || current === undefined || each.day - before.day > longest) cut.push([each]);
+    else current.push(each);
+  }
+  return cut;
+}
+
+function longestPause(points: readonly TimelinePoint[]): number {
+  const pauses = points.slice(1).map(({ day }, place) => day - (points[place]?.day ?? day));
+  if (pauses.length === 0) return shortestGapDays;
+  return Math.max(shortestGapDays, gapPauses * median(pauses));
+}

@@ -1,0 +1,132 @@
+import { type Band } from "../../bands/band";
+import { rowFlags, type RowFlag } from "../../diagnosis/row-flags";
+import { type LogEvent, type LogRow } from "../../log/log";
+import { type LaneDefinition, laneDefinitions, type LaneName, type LaneValue, type PlacedRow, type SeriesRole } from "./lanes";
+import { laneTrend, type LaneTrend } from "./lane-trend";
+import { segments, type TimelinePoint } from "./segments";
+import { type Watch, watches } from "./watch";
+
+export interface TimelineSeries {
+  readonly role: SeriesRole;
+  /** Runs of neighbouring readings; between two runs the line stays open. */
+  readonly segments: readonly (readonly TimelinePoint[])[];
+}
+
+export interface TimelineLane {
+  readonly name: LaneName;
+  readonly unit: string;
+  readonly decimals: number;
+  /** The least span of values worth drawing. */
+  readonly leastSpan: number;
+  readonly series: readonly TimelineSeries[];
+  /** The target band of this lane, where the grower has one. */
+  readonly limits: readonly [low: number, high: number] | undefined;
+  readonly trend: LaneTrend;
+}
+
+export interface TimelineEvent extends LogEvent {
+  readonly day: number;
+  readonly row: number;
+}
+
+/** One row as the reader of a point meets it. */
+export interface TimelineReading {
+  readonly day: number;
+  readonly row: number;
+  readonly values: readonly { readonly lane: LaneName; readonly role: SeriesRole; readonly value: number }[];
+  /** Empty when in band, `undefined` when no band is known or no runoff was read. */
+  readonly flags: readonly RowFlag[] | undefined;
+  readonly events: readonly LogEvent[];
+}
+
+/** All that a drawing of a log needs, and no pixel. */
+export interface Timeline {
+  /** `readings` when no row has a date: then a day is the place of the row in the log, counted from 1. */
+  readonly axis: "dates" | "readings";
+  readonly span: readonly [first: number, last: number] | undefined;
+  readonly lanes: readonly TimelineLane[];
+  readonly events: readonly TimelineEvent[];
+  readonly watches: readonly Watch[];
+  /** In order of time. */
+  readonly readings: readonly TimelineReading[];
+  /** Rows without a date in a log that has dates: they have no place on the axis. */
+  readonly undated: number;
+}
+
+export interface TimelineOptions {
+  readonly band?: Band | undefined;
+  /** Only this vessel's rows. */
+  readonly vessel?: string | undefined;
+}
+
+/**
+ * A log as a drawable recovery timeline: lanes on one time axis, bands, events, gaps and the watch after a flush.
+ *
+ * Feeds the look back over weeks, and the 24 to 48 hours after a flush. Nothing is smoothed or filled in.
+ *
+ * Source:   common practice
+ */
+export function timeline(rows: readonly LogRow[], { band, vessel }: TimelineOptions = {}): Timeline {
+  const chosen = vessel === undefined ? rows : rows.filter((row) => row.vessel === vessel);
+  const axis = chosen.some(({ day }) => day !== undefined) ? "dates" : "readings";
+  const placed = axis === "dates" ? inTime(chosen) : chosen.map((row, place) => ({ ...row, day: place + 1 }));
+  const events = placed.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
+  const lanes = laneDefinitions.map((definition) => laneOf(definition, placed, { axis, band, events }));
+  return {
+    axis,
+    span: spanOf(placed),
+    lanes: lanes.filter(({ series }) => series.length > 0),
+    events,
+    watches: axis === "dates" ? watches(events) : [],
+    readings: placed.map((row, place) => readingOf(row, placed[place - 1], band)),
+    undated: chosen.length - placed.length,
+  };
+}
+
+/** Rows with a date, oldest first; rows of one moment keep their order in the sheet. */
+const inTime = (rows: readonly LogRow[]): PlacedRow[] =>
+  rows.filter((row): row is PlacedRow => row.day !== undefined).sort((a, b) => a.day - b.day || a.row - b.row);
+
+function spanOf(placed: readonly PlacedRow[]): Timeline["span"] {
+  const [first, last] = [placed[0], placed.at(-1)];
+  return first === undefined || last === undefined ? undefined : [first.day, last.day];
+}
+
+interface LaneContext extends Pick<Timeline, "axis" | "events"> {
+  readonly band: Band | undefined;
+}
+
+function laneOf(definition: LaneDefinition, placed: readonly PlacedRow[], { axis, band, events }: LaneContext): TimelineLane {
+  const { name, unit, decimals, resolution, leastSpan } = definition;
+  const read = definition.series.map(({ role, value }) => ({ role, points: pointsOf(placed, value) }));
+  return {
+    name,
+    unit,
+    decimals,
+    leastSpan,
+    series: read.filter(({ points }) => points.length > 0).map(({ role, points }) => ({ role, segments: segments(points) })),
+    limits: band === undefined ? undefined : definition.limits(band),
+    trend: laneTrend(read.at(-1)?.points ?? [], { events, axis, resolution, decimals }),
+  };
+}
+
+function pointsOf(placed: readonly PlacedRow[], valueAt: LaneValue): TimelinePoint[] {
+  const points: TimelinePoint[] = [];
+  for (const [place, row] of placed.entries()) {
+    const value = valueAt(row, placed[place - 1]);
+    if (value !== undefined) points.push({ day: row.day, row: row.row, value });
+  }
+  return points;
+}
+
+function readingOf(row: PlacedRow, previous: PlacedRow | undefined, band: Band | undefined): TimelineReading {
+  const values: { lane: LaneName; role: SeriesRole; value: number }[] = [];
+  for (const { name: lane, series } of laneDefinitions) {
+    for (const { role, value: valueAt } of series) {
+      const value = valueAt(row, previous);
+      if (value !== undefined) values.push({ lane, role, value });
+    }
+  }
+  const flags = band === undefined ? undefined : rowFlags(row, band);
+  return { day: row.day, row: row.row, values, flags, events: row.events };
+}

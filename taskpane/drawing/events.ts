@@ -1,0 +1,64 @@
+import { type Timeline, type TimelineEvent } from "../../src/index";
+import { type Layout, sizes } from "./layout";
+import { element, px, widthOf, words } from "./markup";
+import { type DrawingTheme } from "./themes";
+
+export interface PlacedEvent {
+  readonly event: TimelineEvent;
+  readonly x: number;
+  /** Which row of the strip holds its name; `undefined` when there was no room for a name. */
+  readonly line: number | undefined;
+  readonly anchor: "start" | "end";
+}
+
+const mostLines = 3;
+
+/** Gives each event's name a place above the lanes where it meets no other; where there is none, its line still stands. */
+export function placeEvents(events: readonly TimelineEvent[], x: (day: number) => number, [left, right]: readonly [number, number]): PlacedEvent[] {
+  const taken: (readonly [number, number])[][] = Array.from({ length: mostLines }, () => []);
+  return events.map((event) => {
+    const at = x(event.day);
+    const width = widthOf(event.kind, sizes.text) + 8;
+    const anchor = at + width > right && at - width >= left ? "end" : "start";
+    const [from, to] = anchor === "start" ? [at - 4, at + width] : [at - width, at + 4];
+    const line = taken.findIndex((names) => names.every(([start, end]) => to < start || from > end));
+    taken[line]?.push([from, to]);
+    return { event, x: at, line: line < 0 ? undefined : line, anchor };
+  });
+}
+
+/** How many rows of the strip are in use. */
+export const linesUsed = (placed: readonly PlacedEvent[]): number =>
+  placed.reduce((most, { line }) => Math.max(most, line === undefined ? most : line + 1), 0);
+
+/** A line through each lane's plot for each event, its name above the lanes. */
+export function eventsMarkup(placed: readonly PlacedEvent[], stripTop: number, { lanes }: Layout, theme: DrawingTheme): string {
+  return placed
+    .map(({ event, x, line, anchor }) => {
+      const top = stripTop + (line ?? mostLines - 1) * sizes.eventRow;
+      const rule = element("path", {
+        d: lanes.map((lane) => `M${px(x)} ${px(lane.top)}V${px(lane.bottom)}`).join(""),
+        stroke: theme.event,
+        "stroke-width": 1,
+        "stroke-dasharray": "1 2",
+      });
+      const head = element("path", { d: `M${px(x - 3)} ${px(top + 1)}h6l-3 5z`, fill: theme.event });
+      const offset = anchor === "start" ? 5 : -5;
+      const name = words(event.kind, { x: x + offset, y: top + 10, fill: theme.event, "font-size": sizes.text, "text-anchor": anchor });
+      return rule + head + (line === undefined ? "" : name);
+    })
+    .join("");
+}
+
+/** The 24 to 48 hours after a flush, behind the lines of every lane. */
+export function watchesMarkup({ watches, span }: Timeline, layout: Layout, theme: DrawingTheme): string {
+  return watches
+    .map(({ from, to }) => {
+      const [start, end] = [from, to].map((day) => Math.min(Math.max(layout.x(day), layout.left), layout.right)) as [number, number];
+      if (span === undefined || !(end > start)) return "";
+      const look = { fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
+      const width = Math.max(2, end - start);
+      return layout.lanes.map(({ top, bottom }) => element("rect", { x: start, y: top, width, height: bottom - top, ...look })).join("");
+    })
+    .join("");
+}

@@ -1,0 +1,81 @@
+import { type Timeline } from "../../src/index";
+import { eventsMarkup, linesUsed, placeEvents, watchesMarkup } from "./events";
+import { laneMarkup } from "./lane";
+import { type Layout, layoutOf, sizes } from "./layout";
+import { sample } from "./marks";
+import { element, escaped, words } from "./markup";
+import { type DrawingTheme, type ThemeName, themes } from "./themes";
+import { dayInWords, timeAxis } from "./time-axis";
+
+export interface DrawingOptions {
+  /** Pixels; 320 is the narrowest pane. */
+  readonly width: number;
+  readonly theme: ThemeName;
+  /** What the picture is of: "Bench 2, pot T1". */
+  readonly title: string;
+}
+
+export interface Drawing {
+  /** A whole SVG document as text: the same bytes for the same log. */
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+  /** The same picture in words, for those who do not see it. */
+  readonly description: string;
+  /** Where a day stands, for a cursor drawn over the picture. */
+  readonly x: (day: number) => number;
+  readonly plot: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+}
+
+/** Draws a timeline as SVG text: pure, without document or host, so that pane, sheet and terminal show one picture. */
+export function drawTimeline(model: Timeline, { width, theme: name, title }: DrawingOptions): Drawing {
+  const theme = themes[name];
+  const legend = model.lanes.some(({ series }) => series.length > 1) || model.watches.length > 0 ? sizes.legend : 0;
+  const rough = layoutOf(model, width, 0);
+  const placed = placeEvents(model.events, rough.x, [rough.left, rough.right]);
+  const layout = layoutOf(model, width, legend + linesUsed(placed) * sizes.eventRow);
+  const description = inWords(model);
+  const body = [
+    element("rect", { x: 0, y: 0, width, height: layout.height, fill: theme.paper }),
+    legend > 0 ? legendMarkup(model, theme) : "",
+    watchesMarkup(model, layout, theme),
+    timeAxis(model, layout, theme),
+    ...layout.lanes.map((lane) => laneMarkup(lane, layout, theme)),
+    eventsMarkup(placed, sizes.top + legend, layout, theme),
+  ].join("");
+  const attributes = {
+    xmlns: "http://www.w3.org/2000/svg",
+    width,
+    height: layout.height,
+    viewBox: `0 0 ${Math.round(width)} ${Math.round(layout.height)}`,
+    role: "img",
+    "font-family": "system-ui, 'Segoe UI', sans-serif",
+  };
+  const svg = element("svg", attributes, `<title>${escaped(title)}</title><desc>${escaped(description)}</desc>${body}`);
+  return { svg, width, height: layout.height, description, x: layout.x, plot: plotOf(layout) };
+}
+
+const plotOf = ({ left, right, plotTop: top, plotBottom: bottom }: Layout): Drawing["plot"] => ({ left, right, top, bottom });
+
+function legendMarkup({ watches }: Timeline, theme: DrawingTheme): string {
+  const y = sizes.top + 8;
+  const text = { y: y + 4, fill: theme.ink, "font-size": sizes.text };
+  const swatch = { x: 176, y: y - 5, width: 12, height: 10, fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
+  return (
+    sample("input", 4, y, theme) +
+    words("in", { x: 32, ...text }) +
+    sample("runoff", 62, y, theme) +
+    words("runoff", { x: 90, ...text }) +
+    (watches.length > 0 ? element("rect", swatch) + words("24 to 48 h after flush", { x: 192, ...text }) : "")
+  );
+}
+
+/** What a sighted person takes from the picture at a glance. */
+function inWords({ axis, span, lanes, events, readings }: Timeline): string {
+  if (span === undefined) return "No readings to draw.";
+  const when = axis === "dates" ? `from ${dayInWords(span[0])} to ${dayInWords(span[1])}` : "in the order of the sheet, without dates";
+  const trends = lanes.map(({ name, trend }) => `${name}: ${trend.words}`);
+  const said = events.map(({ kind, day }) => (axis === "dates" ? `${kind} on ${dayInWords(day)}` : kind));
+  const happened = said.length === 0 ? "" : ` Events: ${said.slice(0, 12).join(", ")}${said.length > 12 ? " and more" : ""}.`;
+  return `${readings.length} readings ${when}. ${trends.join(". ")}.${happened}`;
+}

@@ -1,0 +1,127 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { bandFor, ec25, litres, type LogRow, ph, thin, timeline, type TimelinePoint } from "../../../../src/index";
+
+const empty: Omit<LogRow, "row"> = {
+  day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
+  inputLitres: undefined, runoffLitres: undefined, solutionCelsius: undefined, airCelsius: undefined, humidityPercent: undefined,
+  notes: undefined, events: [],
+};
+let next = 0;
+const row = (given: Partial<LogRow>): LogRow => ({ ...empty, row: next++, ...given });
+const runoff = (day: number, value: number, more: Partial<LogRow> = {}): LogRow => row({ day, runoffEc: ec25(value), ...more });
+const flushed = { events: [{ kind: "flush", words: "flushed 6 L" }] } as const;
+const lane = (rows: readonly LogRow[], name: string) => timeline(rows).lanes.find((each) => each.name === name);
+
+describe("timeline: the axis", () => {
+  it("no rows give no span, no lanes and no readings", () => {
+    expect(timeline([])).toMatchObject({ span: undefined, lanes: [], readings: [], events: [] });
+  });
+
+  it("rows in any order stand in order of time, each with the row of the sheet it came from", () => {
+    const model = timeline([runoff(12, 3, { row: 5 }), runoff(10, 2, { row: 6 }), runoff(11, 2.5, { row: 7 })]);
+    expect(model.span).toEqual([10, 12]);
+    expect(model.readings.map(({ row: place }) => place)).toEqual([6, 7, 5]);
+  });
+
+  it("a row without a date among dated ones is counted as undated, not drawn", () => {
+    const model = timeline([runoff(10, 2), row({ runoffEc: ec25(9) })]);
+    expect([model.undated, model.readings.length]).toEqual([1, 1]);
+  });
+
+  it("a log without dates is drawn by the order of its rows, 1, 2, 3, and told in readings, not days", () => {
+    const rows = [1, 2, 3, 4, 5].map((value) => row({ runoffEc: ec25(value) }));
+    const model = timeline(rows);
+    expect([model.axis, model.span]).toEqual(["readings", [1, 5]]);
+    expect(model.lanes[0]?.trend.words).toBe("rising 1.000 a reading over 5 readings so far");
+  });
+
+  it("one vessel of several is drawn alone", () => {
+    expect(timeline([runoff(1, 2, { vessel: "T1" }), runoff(2, 3, { vessel: "P1" })], { vessel: "P1" }).readings).toHaveLength(1);
+  });
+});
+
+describe("timeline: the lanes", () => {
+  it("what the log does not hold has no lane", () => {
+    expect(timeline([runoff(1, 2)]).lanes.map(({ name }) => name)).toEqual(["EC"]);
+  });
+
+  it("input and runoff are two series of one lane; the ratio 3 / 1.5 is 2; the band is the runoff's", () => {
+    const model = timeline([runoff(1, 3, { inputEc: ec25(1.5), inputPh: ph(5.8), runoffPh: ph(6) })], { band: bandFor("coir") });
+    expect(model.lanes.map(({ name, series, limits }) => [name, series.map(({ role }) => role), limits])).toEqual([
+      ["EC", ["input", "runoff"], [2, 3.5]],
+      ["pH", ["input", "runoff"], [5.5, 6.5]],
+      ["salt ratio", ["only"], undefined],
+    ]);
+    expect(model.readings[0]?.values.find(({ lane: name }) => name === "salt ratio")?.value).toBe(2);
+    expect(model.readings[0]?.flags).toEqual(["salt ratio high"]);
+  });
+
+  it("uptake: 2 L in and 0.5 L out two days after the row before is 0.75 L a day; after a pause of 9 days it cannot be told", () => {
+    const poured = { inputLitres: litres(2), runoffLitres: litres(0.5) };
+    const rows = [row({ day: 1, ...poured }), row({ day: 3, ...poured }), row({ day: 12, ...poured })];
+    expect(lane(rows, "uptake")?.series[0]?.segments.flat().map(({ value }) => value)).toEqual([0.75]);
+  });
+
+  it("a pause of 20 days in a daily log opens the line; readings every 7 days do not", () => {
+    const daily = [1, 2, 3, 23, 24].map((day) => runoff(day, 2));
+    const weekly = [1, 8, 15, 22].map((day) => runoff(day, 2));
+    expect(lane(daily, "EC")?.series[0]?.segments.map((each) => each.length)).toEqual([3, 2]);
+    expect(lane(weekly, "EC")?.series[0]?.segments.map((each) => each.length)).toEqual([4]);
+  });
+});
+
+describe("timeline: trend, events and the watch", () => {
+  const rising = Array.from({ length: 10 }, (_, day) => runoff(day, 2 + day * 0.1));
+
+  it("0.1 mS/cm more every day over 10 days is told as rising 0.100 a day", () => {
+    expect(lane(rising, "EC")?.trend).toMatchObject({ answer: "rising", words: "rising 0.100 a day over 10 readings in the last 14 days" });
+  });
+
+  it("three readings are too few, whatever they say", () => {
+    expect(lane(rising.slice(0, 3), "EC")?.trend).toMatchObject({ answer: "too few readings", changePerDay: undefined });
+  });
+
+  it("readings that go up and down have no clear trend", () => {
+    const wavering = [2, 2.4, 2.1, 2.3, 2, 2.4].map((value, day) => runoff(day, value));
+    expect(lane(wavering, "EC")?.trend.answer).toBe("no clear trend");
+  });
+
+  it("a flush within the last two weeks starts the trend anew", () => {
+    const falling = Array.from({ length: 6 }, (_, day) => runoff(11 + day, 4 - day * 0.3));
+    const trend = lane([...rising, runoff(10, 4.5, flushed), ...falling], "EC")?.trend;
+    expect(trend).toMatchObject({ answer: "falling", words: "falling 0.300 a day over 6 readings since the flush" });
+  });
+
+  it("a flush on day 10 is watched from day 11 to day 12; portions on one day, or the day after, are one flush", () => {
+    const watched = (...days: number[]) => timeline(days.map((day) => runoff(day, 3, flushed))).watches;
+    expect(watched(10)).toEqual([{ flushed: 10, from: 11, to: 12 }]);
+    expect(watched(10, 10.2, 10.4)).toHaveLength(1);
+    expect(watched(10, 30).map(({ flushed: day }) => day)).toEqual([10, 30]);
+  });
+});
+
+describe("thin", () => {
+  const points = fc
+    .array(fc.double({ min: -50, max: 50, noNaN: true }), { minLength: 1, maxLength: 600 })
+    .map((values) => values.map((value, day): TimelinePoint => ({ day, value, row: day })));
+
+  it("keeps at most 4 points a slice, all of them given ones in order, with both ends and both extremes", () => {
+    fc.assert(
+      fc.property(points, fc.integer({ min: 1, max: 50 }), (given, slices) => {
+        const kept = thin(given, slices);
+        const values = (list: readonly TimelinePoint[]): number[] => list.map(({ value }) => value);
+        expect(kept.length).toBeLessThanOrEqual(Math.max(4 * slices, Math.min(given.length, 4 * slices)));
+        expect(kept.every((each, place) => given.includes(each) && (kept[place - 1]?.day ?? -1) < each.day)).toBe(true);
+        expect([kept[0], kept.at(-1)]).toEqual([given[0], given.at(-1)]);
+        expect(Math.max(...values(kept))).toBe(Math.max(...values(given)));
+        expect(Math.min(...values(kept))).toBe(Math.min(...values(given)));
+      }),
+    );
+  });
+
+  it("leaves a short run as it is", () => {
+    const short = [{ day: 1, value: 1, row: 0 }];
+    expect(thin(short, 300)).toBe(short);
+  });
+});

@@ -1,0 +1,141 @@
+import { DOMParser } from "@xmldom/xmldom";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { bandFor, ec25, type LogRow, ph, timeline } from "../../../src/index";
+import { type ThemeName, themes } from "../../../taskpane/drawing/themes";
+import { dayInWords } from "../../../taskpane/drawing/time-axis";
+import { type Drawing, drawTimeline } from "../../../taskpane/drawing/timeline-drawing";
+
+const empty: LogRow = {
+  row: 0, day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
+  inputLitres: undefined, runoffLitres: undefined, solutionCelsius: undefined, airCelsius: undefined, humidityPercent: undefined,
+  notes: undefined, events: [],
+};
+/** 46300 is 5 October 2026 in the sheet's 1900 system. */
+const firstDay = 46300;
+const rows = (count: number, step = 1): LogRow[] =>
+  Array.from({ length: count }, (_, place) => ({
+    ...empty,
+    row: place + 1,
+    day: firstDay + place * step,
+    inputEc: ec25(1.6),
+    runoffEc: ec25(2 + (place % 7) / 10),
+    inputPh: ph(5.8),
+    runoffPh: ph(6),
+  }));
+const draw = (log: readonly LogRow[], width = 320, theme: ThemeName = "light"): Drawing =>
+  drawTimeline(timeline(log, { band: bandFor("coir") }), { width, theme, title: "Bench 2" });
+const textsIn = (svg: string): string[] =>
+  [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName("text")].map(({ textContent }) => textContent ?? "");
+
+describe("drawTimeline: degenerate logs", () => {
+  it.each([
+    ["no rows", []],
+    ["one row", rows(1)],
+    ["one day, five readings", rows(5, 0)],
+    ["equal values", rows(30).map((row) => ({ ...row, runoffEc: ec25(2) }))],
+    ["dates reversed", rows(30).reverse()],
+    ["ten years, one reading a day", rows(3650)],
+    ["10,000 rows", rows(10_000)],
+    ["no dates at all", rows(12).map((row) => ({ ...row, day: undefined }))],
+  ] as const)("%s: well-formed, no NaN or Infinity, nothing left of or right of the picture", (_, log) => {
+    const { svg, width, height } = draw(log);
+    const root = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement;
+    expect(root?.getAttribute("viewBox")).toBe(`0 0 ${width} ${Math.round(height)}`);
+    expect(svg).not.toMatch(/NaN|Infinity|undefined|null/);
+    const across = [...svg.matchAll(/ x[12]?="([-\d.]+)"/g)].map(([, x]) => Number(x));
+    expect(across.every((x) => x >= 0 && x <= width)).toBe(true);
+  });
+
+  it("reversed rows draw the same bytes as ordered ones, and a second drawing the same as the first", () => {
+    expect(draw([...rows(60)].reverse()).svg).toBe(draw(rows(60)).svg);
+    expect(draw(rows(60)).svg).toBe(draw(rows(60)).svg);
+  });
+
+  it("10,000 rows are thinned to a picture of less than 200 kB", () => {
+    expect(draw(rows(10_000), 450).svg.length).toBeLessThan(200_000);
+  });
+});
+
+describe("drawTimeline: what it shows", () => {
+  it("names each lane with its unit and tells its trend in words beside it", () => {
+    const texts = textsIn(draw(rows(20)).svg);
+    expect(texts).toEqual(expect.arrayContaining(["EC, mS/cm", "pH", "salt ratio"]));
+    expect(texts).toContain("no clear trend over 15 readings in the last 14 days");
+  });
+
+  it("input differs from runoff by line and mark: dashes with hollow circles, a full line with filled squares", () => {
+    const { svg } = draw(rows(10));
+    const input = themes.light.input;
+    expect(svg).toMatch(new RegExp(`<path d="[^"]+" fill="none" stroke="${input}" stroke-width="1.5" stroke-dasharray="5 3"/>`));
+    expect(svg).toMatch(new RegExp(`<path d="M[^"]*a[^"]*" fill="${themes.light.paper}" stroke="${input}"`));
+    expect(svg).toMatch(new RegExp(`<path d="M[^"]*h[^"]*" fill="${themes.light.runoff}" stroke="${themes.light.runoff}"`));
+  });
+
+  it("an event has its name above the lanes; two on neighbouring days do not run into one another", () => {
+    const log = rows(60).map((row, place) =>
+      place === 20 || place === 21 ? { ...row, events: [{ kind: "flush" as const, words: "flushed" }] } : row,
+    );
+    const root = new DOMParser().parseFromString(draw(log).svg, "image/svg+xml");
+    const names = [...root.getElementsByTagName("text")].filter(({ textContent }) => textContent === "flush");
+    expect(new Set(names.map((name) => name.getAttribute("y"))).size).toBe(2);
+  });
+
+  it("the description gives a reader who cannot see it the span, the trends and the events", () => {
+    const { description } = draw(rows(20));
+    expect(description).toContain("20 readings from 5 Oct 2026 to 24 Oct 2026");
+    expect(description).toContain("EC: no clear trend");
+  });
+
+  it("the three looks differ in colours only", () => {
+    const bare = (svg: string): string => svg.replaceAll(/(fill|stroke)="[^"]*"/g, "");
+    const looks = (["light", "dark", "contrast"] as const).map((theme) => bare(draw(rows(20), 320, theme).svg));
+    expect(new Set(looks).size).toBe(1);
+  });
+
+  it("dayInWords: day 46300 is 5 Oct 2026, and 46300.5 is noon of it, in every time zone", () => {
+    expect([dayInWords(46300), dayInWords(46300.5)]).toEqual(["5 Oct 2026", "5 Oct 2026 12:00"]);
+  });
+});
+
+/** WCAG 2.2 relative luminance and contrast ratio. */
+const luminance = (hex: string): number => {
+  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
+    const share = parseInt(hex.slice(at, at + 2), 16) / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+};
+const contrast = (a: string, b: string): number => {
+  const [dark = 0, light = 0] = [luminance(a), luminance(b)].sort((x, y) => x - y);
+  return (light + 0.05) / (dark + 0.05);
+};
+
+describe("themes", () => {
+  it("WCAG's own example: black on white is 21:1", () => {
+    expect(contrast("#000000", "#ffffff")).toBeCloseTo(21, 9);
+  });
+
+  it.each(["light", "dark"] as const)("%s: text keeps 4.5:1 and marks 3:1 against the paper and the band (WCAG 2.2, 1.4.3 and 1.4.11)", (name) => {
+    const theme = themes[name];
+    for (const text of [theme.ink, theme.faintInk, theme.event, theme.bandEdge]) expect(contrast(text, theme.paper)).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(theme.bandEdge, theme.band)).toBeGreaterThanOrEqual(4.5);
+    for (const mark of [theme.input, theme.runoff]) {
+      for (const ground of [theme.paper, theme.band, theme.watch]) expect(contrast(mark, ground)).toBeGreaterThanOrEqual(3);
+    }
+  });
+});
+
+describe("words from the sheet in the picture", () => {
+  it("never become markup, whatever the title says", () => {
+    fc.assert(
+      fc.property(fc.string({ unit: "binary" }), (said) => {
+        const hostile = `</title><script>alert(1)</script>${said}`;
+        const { svg } = drawTimeline(timeline(rows(3)), { width: 320, theme: "light", title: hostile });
+        const root = new DOMParser().parseFromString(svg, "image/svg+xml");
+        expect(root.getElementsByTagName("script")).toHaveLength(0);
+        expect(root.getElementsByTagName("title")[0]?.textContent).toContain("<script>alert(1)</script>");
+      }),
+    );
+  });
+});
