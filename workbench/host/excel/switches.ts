@@ -1,0 +1,36 @@
+/** Failures a person or a test can switch on, to see how the pane takes them. */
+export interface HostSwitches {
+  /** Somebody is typing into a cell: the host refuses until they are done. */
+  cellEditing: boolean;
+  /** Sets the host does not have, as `ExcelApi 1.12`; newer ones are missing with it. */
+  missingApi: string | undefined;
+  /** Milliseconds that each sync takes. */
+  syncDelay: number;
+  /** The most cells one sync may hand over. */
+  cellsPerSync: number;
+}
+
+/** About what 5 MB, the limit of the host on the web, hold at ten characters a cell. */
+const cellsInFiveMegabytes = 500_000;
+
+export const noFailure: Readonly<HostSwitches> = {
+  cellEditing: false,
+  missingApi: undefined,
+  syncDelay: 0,
+  cellsPerSync: cellsInFiveMegabytes,
+};
+
+const highestSet = 1.17;
+
+/** Whether a requirement set is there: `ExcelApi`, `1.9`. Versions compare as numbers of two parts: 1.10 is above 1.9. */
+export function hasSet(switches: Readonly<HostSwitches>, name: string, version = "1.1"): boolean {
+  const [missingName, missingVersion = "1.1"] = switches.missingApi?.split(" ") ?? [];
+  if (name === missingName && order(version) >= order(missingVersion)) return false;
+  if (name === "ExcelApi") return order(version) <= order(highestSet.toString());
+  return ["SharedRuntime", "RibbonApi", "CustomFunctionsRuntime", "DialogApi", "AddinCommands"].includes(name);
+}
+
+function order(version: string): number {
+  const [major = "0", minor = "0"] = version.split(".");
+  return Number(major) * 1000 + Number(minor);
+}
