@@ -65,3 +65,4 @@ export {
   type LogQuestion, type LogQuestionKind, type LogReading, type LogUnit, type SetAside, type TemperatureLogUnit,
   type VolumeLogUnit,
 } from "./log/reading";
+export { readLog } from "./log/read-log";

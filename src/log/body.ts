@@ -1,0 +1,127 @@
+import { type Draft, type RowRead } from "./draft";
+import { type ColumnHeader, type Header } from "./header-rows";
+import { type LogRow } from "./log";
+import { dateDoubts } from "./order-checks";
+import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "./reading";
+import { headerAgain, headingIn, summaryIn } from "./row-kinds";
+import { type RowReader } from "./row-reader";
+import { columnLetters, isBlank } from "./text";
+import { joinVessels } from "./vessels";
+
+export interface BodySource {
+  readonly grid: LogGrid;
+  readonly header: Header | undefined;
+  readonly headers: readonly ColumnHeader[];
+  readonly columns: readonly ColumnReading[];
+  readonly reader: RowReader;
+}
+
+type Body = Pick<LogReading, "rows" | "setAside" | "problems" | "blankRows" | "vessels">;
+
+interface State {
+  readonly rows: Draft[];
+  readonly setAside: SetAside[];
+  readonly problems: CellProblem[];
+  readonly seen: Map<string, number>;
+  blankRows: number;
+  /** The vessel named by a heading over its rows. */
+  heading: string | undefined;
+  /** Whether another table has begun. */
+  ended: boolean;
+}
+
+/** Reads every row that is not a header: used, set aside with its reason, or blank; never lost. */
+export function readBody(source: BodySource): Body {
+  const { grid, header } = source;
+  const state: State = { rows: [], setAside: [], problems: [], seen: new Map(), blankRows: 0, heading: undefined, ended: false };
+  const headerRows = new Set(header?.rows);
+  const first = header?.rows[0] ?? 0;
+  grid.cells.forEach((cells, row) => {
+    if (headerRows.has(row)) return;
+    if (cells.every(isBlank)) state.blankRows += 1;
+    else if (row < first) state.setAside.push({ row, reason: "stands above the header" });
+    else readRow(row, cells, state, source);
+  });
+  footWithoutDate(state, source.columns);
+  const vessels = nameVessels(state, source.columns);
+  const date = source.columns.find(({ read, quantity }) => read && quantity === "date")?.column ?? 0;
+  const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column: date, used: true, reason }));
+  const problems = [...state.problems, ...doubts].sort((a, b) => a.row - b.row || a.column - b.column);
+  return { rows: state.rows, setAside: state.setAside.sort((a, b) => a.row - b.row), problems, blankRows: state.blankRows, vessels };
+}
+
+function readRow(row: number, cells: readonly unknown[], state: State, source: BodySource): void {
+  const reason = notAReading(row, cells, state, source);
+  if (reason !== undefined) {
+    state.setAside.push({ row, reason });
+    return;
+  }
+  const read = source.reader.read(row);
+  if (!read.holds) {
+    state.setAside.push(nothingIn(read, cells, source.columns));
+    return;
+  }
+  read.draft.vessel ??= state.heading;
+  state.rows.push(read.draft);
+  state.problems.push(...read.problems);
+}
+
+/** Why a filled row is no row of readings; `undefined` when it may be one. */
+function notAReading(row: number, cells: readonly unknown[], state: State, { grid, header, headers, columns }: BodySource): string | undefined {
+  if (state.ended) return "belongs to another table";
+  const again = header === undefined ? undefined : headerAgain(grid, row, headers, grid.cells[header.main] ?? []);
+  if (again === "same") return "repeats the header";
+  if (again === "other") {
+    state.ended = true;
+    return "names other columns: another table begins here";
+  }
+  const heading = headingIn(cells);
+  if (heading !== undefined && !columns.some(({ read, quantity }) => read && quantity === "vessel")) {
+    state.heading = heading;
+    return "names the vessel of the rows below";
+  }
+  return summaryIn(cells, columns) ?? sameAs(row, cells, state, columns);
+}
+
+/** A dated row that repeats an earlier one in every cell. */
+function sameAs(row: number, cells: readonly unknown[], state: State, columns: readonly ColumnReading[]): string | undefined {
+  const dated = columns.some(({ column, quantity }) => quantity === "date" && !isBlank(cells[column]));
+  if (!dated) return undefined;
+  const key = `${state.heading ?? ""}|${cells.map((cell) => (isBlank(cell) ? "" : String(cell))).join("|").replace(/\|+$/, "")}`;
+  const earlier = state.seen.get(key);
+  if (earlier === undefined) state.seen.set(key, row);
+  return earlier === undefined ? undefined : `repeats row ${earlier + 1} in every cell`;
+}
+
+function nothingIn({ draft, problems }: RowRead, cells: readonly unknown[], columns: readonly ColumnReading[]): SetAside {
+  const bad = problems.find(({ reason, column }) => !isBlank(cells[column]) && reason !== "");
+  if (bad !== undefined) return { row: draft.row, column: bad.column, reason: `no reading: ${bad.reason}` };
+  const waits = columns.find(({ column, unit, quantity, read }) => !read && !isBlank(cells[column]) && (unit === undefined || quantity === "other"));
+  const text = waits === undefined ? "" : `; ${columnLetters(waits.column)} is not read`;
+  return { row: draft.row, reason: `no reading in this row${text}` };
+}
+
+/** At the foot, figures without a date under a dated log are sums or averages that nobody has labelled. */
+function footWithoutDate(state: State, columns: readonly ColumnReading[]): void {
+  const dated = state.rows.filter(({ day }) => day !== undefined).length;
+  if (!columns.some(({ read, quantity }) => read && quantity === "date") || dated < 3) return;
+  for (let last = state.rows.at(-1); last !== undefined && isFoot(last, state); last = state.rows.at(-1)) {
+    const { row } = last;
+    state.rows.pop();
+    state.setAside.push({ row, reason: "no date, below the last dated row: it looks like a total or an average" });
+    for (let at = state.problems.length - 1; at >= 0 && (state.problems[at]?.row ?? -1) >= row; at -= 1) state.problems.splice(at, 1);
+  }
+}
+
+const isFoot = (row: LogRow, { problems }: State): boolean =>
+  row.day === undefined && row.notes === undefined && row.vessel === undefined &&
+  problems.some((problem) => problem.row === row.row && problem.reason === "the row has no date");
+
+function nameVessels(state: State, columns: readonly ColumnReading[]): string[] {
+  const column = columns.find(({ read, quantity }) => read && quantity === "vessel")?.column ?? 0;
+  const typed = new Map(state.rows.flatMap(({ row, vessel }) => (vessel === undefined ? [] : [[row, vessel] as const])));
+  const { names, joined } = joinVessels(typed);
+  for (const draft of state.rows) if (draft.vessel !== undefined) draft.vessel = names.get(draft.vessel);
+  for (const { row, reason } of joined) state.problems.push({ row, column, used: true, reason });
+  return [...new Set(state.rows.flatMap(({ vessel }) => vessel ?? []))];
+}

@@ -1,0 +1,76 @@
+import { quantities } from "../quantities";
+import { type Measure } from "./propose";
+import { type EcLogUnit, type LogAnswers, type LogQuestionKind, type LogUnit } from "./reading";
+import { type ColumnSample } from "./sample";
+import { measureOf, type WrittenUnit } from "./units";
+
+/** The unit of a column and what it rests on; or the question whose answer is missing. */
+export type ColumnUnit =
+  | { readonly unit: LogUnit; readonly why: string }
+  | { readonly unit: undefined; readonly why: string; readonly asks: LogQuestionKind };
+
+/** Feed and runoff run to about 20 mS/cm; the same waters are 100 and more in uS/cm or ppm. */
+const highestMillisiemens = quantities.ec.plausible[1];
+const lowestHundreds = 100;
+/** No solution is kept above 40 C, none below 50 F; between lies no decision. */
+const highestCelsius = quantities.solutionCelsius.plausible[1];
+const lowestFahrenheit = 50;
+
+export interface Written {
+  readonly unit: WrittenUnit | undefined;
+  readonly scale: number | undefined;
+  /** The header says TDS and no conductivity unit. */
+  readonly dissolvedSolids: boolean;
+}
+
+/** Decides a column's unit from header, number format, cells and magnitude, in this order; asks where they leave it open. */
+export function columnUnit(measure: Measure, written: Written, sample: ColumnSample, answers: LogAnswers): ColumnUnit {
+  if (measure === "pH") return { unit: "", why: "" };
+  if (measure === "humidity") return { unit: "%", why: "" };
+  const own = (unit: WrittenUnit | undefined): WrittenUnit | undefined => (unit !== undefined && measureOf(unit) === measure ? unit : undefined);
+  const unit = own(written.unit) ?? own(sample.unit);
+  const from = own(written.unit) === undefined ? `its cells say ${String(unit)}` : "";
+  if (measure === "EC") return ecUnit({ ...written, unit }, from, sample.median, answers);
+  if (measure === "temperature") return temperatureUnit(unit, from, sample.median, answers);
+  if (unit === "L" || unit === "mL" || unit === "gal" || unit === "qt" || unit === "fl oz") return { unit, why: from };
+  if (answers.volumeUnit !== undefined) return { unit: answers.volumeUnit, why: "as answered" };
+  return { unit: undefined, why: "the volume's unit is not said", asks: "volume unit" };
+}
+
+function ecUnit(written: Written, from: string, median: number | undefined, answers: LogAnswers): ColumnUnit {
+  if (written.unit === "ppm" || (written.dissolvedSolids && written.unit === undefined)) return ppmUnit(written.scale, median, answers);
+  const unit = written.unit as EcLogUnit | undefined;
+  const like = median === undefined ? "" : `figures near ${round(median)}`;
+  if (unit !== undefined && fits(unit, median)) return { unit, why: from };
+  if (answers.ecUnit !== undefined) return { unit: answers.ecUnit, why: "as answered" };
+  if (unit !== undefined) return { unit: undefined, why: `says ${unit}, and its ${like} cannot be that`, asks: "EC unit" };
+  if (median === undefined || median <= highestMillisiemens) return { unit: "mS/cm", why: `${like} are mS/cm` };
+  return { unit: undefined, why: `${like} could be uS/cm or ppm`, asks: "EC unit" };
+}
+
+/** Whether the middle of the figures could be that unit at all. NaN and no figures: nothing speaks against it. */
+function fits(unit: EcLogUnit, median: number | undefined): boolean {
+  if (median === undefined) return true;
+  if (unit === "uS/cm") return median >= lowestHundreds;
+  return unit === "mS/cm" || unit === "dS/m" ? median <= highestMillisiemens : true;
+}
+
+function ppmUnit(scale: number | undefined, median: number | undefined, answers: LogAnswers): ColumnUnit {
+  const known = scale ?? answers.ppmScale;
+  if (median !== undefined && !(median >= highestMillisiemens)) {
+    if (answers.ecUnit !== undefined) return { unit: answers.ecUnit, why: "as answered" };
+    return { unit: undefined, why: `says ppm, and figures near ${round(median)} cannot be that`, asks: "EC unit" };
+  }
+  if (known !== undefined) return { unit: `ppm ${known}`, why: scale === undefined ? "as answered" : "" };
+  return { unit: undefined, why: "ppm means nothing without its scale", asks: "ppm scale" };
+}
+
+function temperatureUnit(unit: WrittenUnit | undefined, from: string, median: number | undefined, answers: LogAnswers): ColumnUnit {
+  const likely = median === undefined || median <= highestCelsius ? "C" : median >= lowestFahrenheit ? "F" : undefined;
+  if ((unit === "C" || unit === "F") && (median === undefined || likely === undefined || likely === unit)) return { unit, why: from };
+  if (answers.temperatureUnit !== undefined) return { unit: answers.temperatureUnit, why: "as answered" };
+  if (unit === undefined && likely !== undefined) return { unit: likely, why: `figures near ${round(median ?? 0)} are ${likely}` };
+  return { unit: undefined, why: `figures near ${round(median ?? 0)} could be C or F`, asks: "temperature unit" };
+}
+
+const round = (value: number): number => Number(value.toPrecision(2));

@@ -1,0 +1,118 @@
+import { columnUnit } from "./column-unit";
+import { type ColumnHeader } from "./header-rows";
+import { type LogQuantity } from "./log";
+import { type Measure, propose, type Proposal } from "./propose";
+import { columnQuestion, unitQuestion } from "./questions";
+import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogQuestion, type LogQuestionKind, type LogUnit } from "./reading";
+import { type ColumnSample } from "./sample";
+import { columnLetters } from "./text";
+
+/** One column on its way: what its words and its cells say. */
+export interface Column extends Proposal {
+  readonly column: number;
+  readonly header: ColumnHeader;
+  readonly sample: ColumnSample;
+  readonly answer: ColumnAnswer | undefined;
+}
+
+const measureOfQuantity = (quantity: LogQuantity): Measure | undefined =>
+  (["EC", "pH", "volume", "temperature", "humidity"] as const).find((measure) => quantity.endsWith(measure));
+
+/** What each column holds, and what has to be asked. */
+export function readColumns(
+  headers: readonly ColumnHeader[], samples: readonly ColumnSample[], answers: LogAnswers,
+): { readonly columns: readonly ColumnReading[]; readonly questions: readonly LogQuestion[] } {
+  let columns = headers.map((header, column) => firstLook(column, header, samples[column], answers.columns?.[column]));
+  columns = columns.map((column) => byElimination(column, columns));
+  columns = columns.map((column) => besideHumidity(column, columns));
+  columns = withDate(columns);
+  columns = columns.map((column) => onlyOnce(column, columns));
+  const asked = columns.filter(isOpen).map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
+  const units = columns.map((column) => withUnit(column, answers));
+  return { columns: units.map(({ reading }) => reading), questions: [...asked, ...unitQuestions(units)] };
+}
+
+const noSample: ColumnSample = { filled: 0, numbers: 0, dates: 0, median: undefined, unit: undefined };
+
+function firstLook(column: number, header: ColumnHeader, sample = noSample, answer: ColumnAnswer | undefined): Column {
+  const proposal = propose(header.meaning);
+  if (answer === undefined) return { ...proposal, column, header, sample, answer };
+  const { quantity } = answer;
+  return { quantity, measure: measureOfQuantity(quantity), why: "as answered", choices: [], column, header, sample, answer };
+}
+
+/** A pH beside a runoff pH is the input's: the only one whose side is not said, beside one whose side is. */
+function byElimination(column: Column, all: readonly Column[]): Column {
+  const { measure } = column;
+  const open = column.quantity === undefined && column.why === "input or runoff is not said" && !column.header.meaning.concepts.has("medium");
+  if (!open || measure === undefined) return column;
+  const same = all.filter((other) => other.measure === measure && other !== column);
+  const sides = new Set(same.map((other) => other.quantity));
+  const [said] = sides;
+  if (sides.size !== 1 || said === undefined) return column;
+  const quantity = column.choices.find((choice) => choice !== said);
+  if (quantity === undefined || !column.choices.includes(said)) return column;
+  return { ...column, quantity, choices: [], why: `the other ${measure} column is the ${said}` };
+}
+
+/** A temperature next to the humidity is the air's. */
+function besideHumidity(column: Column, all: readonly Column[]): Column {
+  if (column.quantity !== undefined || column.measure !== "temperature") return column;
+  const neighbours = [all[column.column - 1], all[column.column + 1]];
+  const beside = neighbours.some((other) => other?.quantity === "humidity");
+  return beside ? { ...column, quantity: "air temperature", choices: [], why: "it stands beside the humidity" } : column;
+}
+
+/** Without a word for it, a column whose cells are nearly all dates is the date. */
+function withDate(columns: readonly Column[]): Column[] {
+  const dated = columns.some((column) => column.quantity === "date");
+  const candidates = columns.filter(({ quantity, answer, sample }) =>
+    quantity === "other" && answer === undefined && sample.dates > 0 && sample.dates >= sample.filled * 0.8);
+  const [first] = candidates;
+  if (dated || first === undefined) return [...columns];
+  return columns.map((column) => (column === first ? { ...column, quantity: "date", why: "its cells are dates" } : column));
+}
+
+/** A quantity is read from one column: the first, unless a person says otherwise. Notes may stand in several. */
+function onlyOnce(column: Column, all: readonly Column[]): Column {
+  const { quantity, answer } = column;
+  if (quantity === undefined || quantity === "other" || quantity === "notes" || answer !== undefined) return column;
+  const same = all.filter((other) => other.quantity === quantity && other !== column);
+  const first = same.find((other) => other.answer !== undefined) ?? same.find((other) => other.column < column.column);
+  if (first === undefined) return column;
+  const why = `${quantity} is read from column ${columnLetters(first.column)}`;
+  const asks = quantity.endsWith("EC") || quantity.endsWith("pH") || quantity.endsWith("volume") || quantity === "vessel";
+  return { ...column, quantity: asks ? undefined : "other", choices: asks ? [quantity] : [], why };
+}
+
+/** A column is asked about when it holds figures; words and empty columns can stay unread. */
+const isOpen = (column: Column): boolean =>
+  column.quantity === undefined && (column.sample.numbers > 0 || (column.choices[0] === "vessel" && column.sample.filled > 0));
+
+const asking = (column: Column): { column: number; header: string } => ({ column: column.column, header: column.header.text });
+const sentence = (why: string): string => why.charAt(0).toUpperCase() + why.slice(1);
+
+interface WithUnit {
+  readonly reading: ColumnReading;
+  readonly asks: LogQuestionKind | undefined;
+}
+
+function withUnit(column: Column, answers: LogAnswers): WithUnit {
+  const { quantity = "other", measure, why, sample, header: { text: header, meaning } } = column;
+  const reading = (unit: LogUnit | undefined, reason: string, read: boolean): ColumnReading => ({
+    column: column.column, header, quantity, unit, why: reason, read,
+  });
+  if (quantity === "other") return { reading: reading("", why, false), asks: undefined };
+  if (measure === undefined) return { reading: reading("", why, true), asks: undefined };
+  if (column.answer?.unit !== undefined) return { reading: reading(column.answer.unit, "as answered", true), asks: undefined };
+  const written = { unit: meaning.unit, scale: meaning.scale, dissolvedSolids: meaning.concepts.has("tds") && !meaning.concepts.has("ec") };
+  const found = columnUnit(measure, written, sample, answers);
+  const reason = [why, found.why].filter((part) => part !== "").join("; ");
+  if (found.unit !== undefined) return { reading: reading(found.unit, reason, true), asks: undefined };
+  return { reading: reading(undefined, reason, false), asks: sample.numbers > 0 ? found.asks : undefined };
+}
+
+function unitQuestions(columns: readonly WithUnit[]): LogQuestion[] {
+  const kinds = new Set(columns.flatMap(({ asks }) => asks ?? []));
+  return [...kinds].map((kind) => unitQuestion(kind, columns.filter(({ asks }) => asks === kind).map(({ reading }) => reading)));
+}

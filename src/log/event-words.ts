@@ -1,0 +1,53 @@
+import { type LogEventKind } from "./log";
+
+/**
+ * What in a note says that something was done to the pot. A word of `alone` says it by itself; otherwise a word of `thing`
+ * and a word of `done` must stand in one clause. Common practice, no source.
+ */
+export interface EventWords {
+  readonly kind: LogEventKind;
+  readonly alone?: RegExp;
+  readonly thing?: RegExp;
+  readonly done?: RegExp;
+}
+
+const changed =
+  /^(?:chang(?:e|ed|ing)|switch(?:ed)?|swapp?(?:ed)?|new|rais(?:ed?|ing)|lower(?:ed|ing)?|reduc(?:ed?|ing)|increas(?:ed?|ing)|cut|doubled|halved|adjusted|moved|geandert|gewechselt|neue?r?|gesenkt|erhoht|cambi(?:o|ado|e)|nuev[oa]|change|nouvelle|gewijzigd|verlaagd|verhoogd|nieuwe?)$/;
+
+export const eventWords: readonly EventWords[] = [
+  {
+    kind: "flush",
+    alone:
+      /^(?:flush(?:ed|es|ing)?|leached|leaching|rinsed?|gespult|gespuelt|spulung|lavado|lave|enjuagado|rincage|rince|gespoeld|doorgespoeld)$/,
+  },
+  {
+    kind: "feed change",
+    thing: /^(?:feed|nutrients?|nutes|fertili[sz]er|reservoir|recipe|stock|dunger|duenger|nahrlosung|abono|nutrientes|engrais|voeding)$/,
+    done: new RegExp(`${changed.source}|^(?:half|quarter|full|stronger|weaker|bloom|mixed)$`),
+  },
+  { kind: "calibration", alone: /^(?:re)?(?:calibrat(?:ed|ion|ing)|kalibriert|kalibrierung|calibrado|calibracion|etalonn(?:e|age)|gekalibreerd|geijkt)$/ },
+  {
+    kind: "repotting",
+    alone: /^(?:repot(?:ted|ting)?|uppot(?:ted)?|transplant(?:ed|ing)?|umgetopft|trasplantado|trasplante|rempote|rempotage|verpot)$/,
+  },
+  {
+    kind: "light change",
+    alone: /^(?:dimmed)$/,
+    thing: /^(?:lights?|lamps?|leds?|licht|lampen?|luz|luces|lampara|lumiere|lampe)$/,
+    done: new RegExp(`${changed.source}|^(?:dim|dimmed|up|down|hung|weggehangt)$`),
+  },
+];
+
+/** Shortly before the word, or as the answer after it, these say that it was not done. */
+export const notDone =
+  /^(?:no|not|never|without|didnt|dont|wont|isnt|wasnt|hasnt|havent|skip|skipped|skipping|avoid|instead|kein|keine|keinen|nicht|ohne|sin|pas|sans|geen|niet|zonder|nunca)$/;
+
+/** In the same clause, these say that it is still to come, or was another day. */
+export const notToday =
+  /^(?:tomorrow|will|should|shall|need|needs|must|plan|planned|planning|todo|maybe|might|consider|considering|if|due|soon|later|want|next|going|before|until|after|since|post|pre|last|yesterday|ago|previous|unless|when|ready|time|overdue|morgen|manana|demain|muss|sollte|gestern|ayer|hier|gisteren|nach|vor|despues|apres|avant|na)$/;
+
+/** After the word these belong to its own sentence ("flushed after lunch"), so they speak against it only when they come first. */
+export const onlyBefore = /^(?:before|until|after|since|post|pre|last|previous|when|time|nach|vor|despues|apres|avant|na)$/;
+
+/** Where one statement ends and the next begins. */
+export const clauseEnds = /[.;,!\n\r()+&]+(?!\d)|\s-\s|\b(?:and|but|then|so|because|und|aber|dann|y|pero|et|mais|en|maar)\b/;

@@ -1,0 +1,63 @@
+import { plain, quoted } from "./text";
+import { findUnit, type WrittenUnit } from "./units";
+import { missingWords, roughly } from "./words";
+
+/** A number as typed, perhaps with its own unit and a doubt; a reason why there is none; or nothing measured. */
+export type NumberCell =
+  | { readonly value: number; readonly unit?: WrittenUnit; readonly scale?: number; readonly doubt?: string }
+  | { readonly reason: string }
+  | undefined;
+
+const numberText = /^([+-]?(?:\d+(?:[ ']\d{3})+|\d+)?(?:[.,]\d+)*(?:e[+-]?\d+)?)(.*)$/;
+
+/**
+ * Reads one cell that should hold a number: "1,8", "1.8 mS", "~6.2".
+ *
+ * A bound (">5") and a range ("5.8-6.0") are no readings. A comma before exactly three digits divides thousands where the
+ * unit runs in hundreds (`thousands`), and is a decimal comma elsewhere.
+ */
+export function numberCell(cell: unknown, thousands: boolean): NumberCell {
+  if (typeof cell === "number") return Number.isFinite(cell) ? { value: cell } : undefined;
+  if (cell === null || cell === undefined) return undefined;
+  if (typeof cell !== "string") return { reason: `${quoted(cell)} is not a number` };
+  const text = plain(cell);
+  if (text === "" || missingWords.has(text)) return undefined;
+  if (text.startsWith("#")) return { reason: `${quoted(cell)} is an error of the sheet` };
+  if (/^[<>≤≥]/.test(text)) return { reason: `${quoted(cell)} is a limit, not a reading` };
+  const bare = text.replace(roughly, "");
+  const [, figure = "", rest = ""] = numberText.exec(bare) ?? [];
+  const value = figureValue(figure, thousands);
+  if (value === undefined || figure === "") return { reason: `${quoted(cell)} is not a number` };
+  if (/\d/.test(rest.replace(/cm-1|m-1|m2/g, "")) && !/ppm|tds/.test(rest)) return { reason: `${quoted(cell)} holds more than one number` };
+  return withRest(cell, value, rest.trim(), bare !== text);
+}
+
+function withRest(cell: string, value: number, rest: string, rough: boolean): NumberCell {
+  const found = rest === "" ? undefined : findUnit(rest);
+  const words = found?.rest.replace(/§|ph/g, "").trim() ?? "";
+  const doubt = rough || words !== "" ? { doubt: `${quoted(cell)} is read as ${value}` } : {};
+  const unit = found?.unit === undefined ? {} : { unit: found.unit };
+  const scale = found?.scale === undefined ? {} : { scale: found.scale };
+  return { value, ...unit, ...scale, ...doubt };
+}
+
+/** "1.234,5", "1,234.5", "1 234", "1,8": the last mark is the decimal one unless it repeats or divides thousands. */
+function figureValue(figure: string, thousands: boolean): number | undefined {
+  const joined = figure.replace(/[ '](?=\d{3})/g, "");
+  const marks = joined.match(/[.,]/g) ?? [];
+  const last = marks.at(-1);
+  if (last === undefined) return finite(joined);
+  const others = marks.slice(0, -1);
+  const repeats = others.includes(last);
+  if (repeats && !/^[+-]?\d{1,3}(?:[.,]\d{3})+$/.test(joined)) return undefined;
+  const divides = repeats || (last === "," && others.length === 0 && thousands && /^[+-]?[1-9]\d{0,2},\d{3}$/.test(joined));
+  if (divides) return finite(joined.replace(/[.,]/g, ""));
+  if (others.length > 0 && !/^[+-]?\d{1,3}(?:[.,]\d{3})+[.,]\d+$/.test(joined)) return undefined;
+  const at = joined.lastIndexOf(last);
+  return finite(`${joined.slice(0, at).replace(/[.,]/g, "")}.${joined.slice(at + 1)}`);
+}
+
+function finite(text: string): number | undefined {
+  const value = Number(text === "" || text === "." ? Number.NaN : text);
+  return Number.isFinite(value) ? value : undefined;
+}

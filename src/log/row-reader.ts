@@ -1,0 +1,124 @@
+import { type DayAt, readDates } from "./dates";
+import { type Draft, emptyDraft, putReading, type RowRead } from "./draft";
+import { type LogEvent, type LogQuantity } from "./log";
+import { type MeasureColumn, measureCell } from "./measure-cell";
+import { eventsIn } from "./notes";
+import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "./reading";
+import { type ColumnSample, isDateFormat } from "./sample";
+import { isBlank, plain, quoted } from "./text";
+import { timeCell } from "./time-cell";
+import { vesselText } from "./vessels";
+import { missingWords, partsOfDay } from "./words";
+
+/** Puts one cell into the row, or says why not. */
+type CellReader = (cell: unknown, row: number, read: { readonly draft: Draft; readonly problems: CellProblem[] }) => boolean;
+
+export interface RowReader {
+  readonly read: (row: number) => RowRead;
+  readonly dateOrderOpen: boolean;
+}
+
+export interface RowSource {
+  readonly grid: LogGrid;
+  readonly firstRow: number;
+  readonly columns: readonly ColumnReading[];
+  readonly samples: readonly ColumnSample[];
+  readonly answers: LogAnswers;
+  readonly statedOrder: DateOrder | undefined;
+}
+
+/** Makes the reader of one log's rows: every column's way of reading is settled once, before the first row. */
+export function rowReader(source: RowSource): RowReader {
+  const { grid, columns, firstRow, answers } = source;
+  const of = (quantity: LogQuantity): ColumnReading | undefined => columns.find((column) => column.read && column.quantity === quantity);
+  const readers = columns.filter(({ read }) => read).map((column) => [column.column, cellReader(column, source)] as const);
+  const date = of("date");
+  const dates = date === undefined ? undefined : readDates(grid, date.column, firstRow, answers.dateOrder ?? source.statedOrder);
+  const time = of("time");
+  const hoursOnly = time !== undefined && isHoursOnly(grid, time.column, firstRow);
+  const read = (row: number): RowRead => {
+    const cells = grid.cells[row] ?? [];
+    const found: { draft: Draft; problems: CellProblem[] } = { draft: emptyDraft(row), problems: [] };
+    let holds = false;
+    for (const [column, reader] of readers) if (reader(cells[column], row, found)) holds = true;
+    if (date !== undefined && dates !== undefined) putDay(dates.at(row), date.column, found);
+    if (time !== undefined) putTime(cells[time.column], time.column, hoursOnly, found);
+    return { ...found, holds };
+  };
+  return { read, dateOrderOpen: dates?.asks === true };
+}
+
+function cellReader(column: ColumnReading, source: RowSource): CellReader {
+  if (column.quantity === "notes") return noteReader();
+  if (column.quantity === "vessel") return putVessel;
+  const put = putReading[column.quantity];
+  return put === undefined ? () => false : readingReader(column, put, source);
+}
+
+function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: Draft, value: number) => void, source: RowSource): CellReader {
+  const measure = (["EC", "pH", "volume", "temperature", "humidity"] as const).find((word) => quantity.endsWith(word)) ?? "EC";
+  const scale = unit?.startsWith("ppm ") === true ? Number(unit.slice("ppm ".length)) : source.answers.ppmScale;
+  const how: MeasureColumn = { measure, unit: unit ?? "", median: source.samples[column]?.median, ppmScale: scale };
+  const formats = source.grid.numberFormats;
+  return (cell, row, { draft, problems }) => {
+    if (isBlank(cell)) return false;
+    const format = formats?.[row]?.[column];
+    const share = measure === "humidity" && format?.includes("%") === true && typeof cell === "number";
+    const found = measureCell(share ? cell * 100 : cell, how, typeof cell === "number" && isDateFormat(format));
+    if (found === undefined) return false;
+    const value = typeof found === "number" ? found : found.value;
+    if (typeof found !== "number") problems.push({ row, column, used: value !== undefined, reason: found.reason });
+    if (value === undefined) return false;
+    put(draft, value);
+    return true;
+  };
+}
+
+function noteReader(): CellReader {
+  const known = new Map<string, readonly LogEvent[]>();
+  return (cell, _row, { draft }) => {
+    const text = typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
+    if (text === "" || missingWords.has(plain(text))) return false;
+    const events = known.get(text) ?? eventsIn(text);
+    known.set(text, events);
+    draft.notes = draft.notes === undefined ? text : `${draft.notes}; ${text}`;
+    draft.events = draft.events.concat(events.filter(({ kind }) => !draft.events.some((event) => event.kind === kind)));
+    return true;
+  };
+}
+
+const putVessel: CellReader = (cell, _row, { draft }) => {
+  const text = vesselText(cell);
+  if (text !== "" && !missingWords.has(plain(text))) draft.vessel = text;
+  return false;
+};
+
+function putDay(at: DayAt, column: number, { draft, problems }: { draft: Draft; problems: CellProblem[] }): void {
+  if (at === "waits") return;
+  if (at === "blank") problems.push({ row: draft.row, column, used: false, reason: "the row has no date" });
+  else if ("reason" in at) problems.push({ row: draft.row, column, used: false, reason: at.reason });
+  else {
+    draft.day = at.day;
+    if (at.doubt !== undefined) problems.push({ row: draft.row, column, used: true, reason: at.doubt });
+  }
+}
+
+function putTime(cell: unknown, column: number, hoursOnly: boolean, { draft, problems }: { draft: Draft; problems: CellProblem[] }): void {
+  if (draft.day === undefined || (typeof cell !== "number" && typeof cell !== "string") || isBlank(cell)) return;
+  const word = plain(String(cell));
+  if (missingWords.has(word) || partsOfDay.has(word)) return;
+  const read = timeCell(cell, hoursOnly);
+  if ("reason" in read) problems.push({ row: draft.row, column, used: false, reason: `${quoted(cell)} ${read.reason}` });
+  else {
+    draft.day = Math.floor(draft.day) + read.part;
+    if (read.doubt !== undefined) problems.push({ row: draft.row, column, used: true, reason: `${quoted(cell)} ${read.doubt}` });
+  }
+}
+
+/** Whether all whole numbers of a time column could be hours. */
+const isHoursOnly = (grid: LogGrid, column: number, firstRow: number): boolean =>
+  grid.cells.every((cells, row) => {
+    const cell = cells[column];
+    return row < firstRow || typeof cell !== "number" || !Number.isInteger(cell) || cell <= 24;
+  });
+

@@ -1,0 +1,72 @@
+import { dateCell } from "./date-cell";
+import { numberCell } from "./number-cell";
+import { type LogGrid } from "./reading";
+import { isBlank } from "./text";
+import { findUnit, type WrittenUnit } from "./units";
+
+/** Cells looked at in one column to learn its magnitude: enough for a median, few enough for a long log. */
+const cellsSampled = 400;
+
+/** What a column's cells tell about it. */
+export interface ColumnSample {
+  /** How many cells looked at are filled, numbers, and certain dates. */
+  readonly filled: number;
+  readonly numbers: number;
+  readonly dates: number;
+  /** The middle of its numbers above 0; `undefined` without any. */
+  readonly median: number | undefined;
+  /** The unit typed into most of its number cells, or shown by their number format. */
+  readonly unit: WrittenUnit | undefined;
+}
+
+const dateFormat = /(?:^|[^a-z])(?:d{1,4}|y{2,4})(?:[^a-z]|$)/i;
+
+/** Whether a number format shows dates; what stands in quotes or brackets is not part of the code. */
+export const isDateFormat = (format: string | undefined): boolean =>
+  format !== undefined && dateFormat.test(format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, ""));
+
+/** The unit that a number format writes behind the figure: `0.0 "mS/cm"`. */
+export function formatUnit(format: string | undefined): WrittenUnit | undefined {
+  if (format === undefined || format === "" || format === "General" || isDateFormat(format)) return undefined;
+  const shown = [...format.matchAll(/"([^"]*)"|\\(.)/g)].map((found) => found[1] ?? found[2] ?? "").join("");
+  return findUnit(format.includes("%") ? "%" : shown).unit;
+}
+
+/** Samples a column evenly over the rows of readings. */
+export function sampleColumn(grid: LogGrid, column: number, firstRow: number): ColumnSample {
+  const step = Math.max(1, Math.floor((grid.cells.length - firstRow) / cellsSampled));
+  const values: number[] = [];
+  const units = new Map<WrittenUnit, number>();
+  let filled = 0;
+  let dates = 0;
+  for (let row = firstRow; row < grid.cells.length; row += step) {
+    const cell = grid.cells[row]?.[column];
+    if (isBlank(cell)) continue;
+    filled += 1;
+    const format = grid.numberFormats?.[row]?.[column];
+    if (isCertainDate(cell, format)) dates += 1;
+    const read = numberCell(cell, false);
+    if (read === undefined || !("value" in read)) continue;
+    values.push(read.value);
+    const unit = read.unit ?? formatUnit(format);
+    if (unit !== undefined) units.set(unit, (units.get(unit) ?? 0) + 1);
+  }
+  return { filled, dates, numbers: values.length, median: middle(values.filter((value) => value > 0)), unit: mostly(units, values.length) };
+}
+
+const isCertainDate = (cell: unknown, format: string | undefined): boolean =>
+  typeof cell === "number" ? isDateFormat(format) && cell >= 1 : typeof cell === "string" && cell.length >= 6 && dateCell(cell, false).kind !== "none";
+
+function mostly(units: ReadonlyMap<WrittenUnit, number>, of: number): WrittenUnit | undefined {
+  for (const [unit, count] of units) if (count * 2 > of) return unit;
+  return undefined;
+}
+
+function middle(values: number[]): number | undefined {
+  values.sort((a, b) => a - b);
+  const half = Math.floor(values.length / 2);
+  const upper = values[half];
+  const lower = values[half - 1];
+  if (upper === undefined) return undefined;
+  return values.length % 2 === 1 || lower === undefined ? upper : (upper + lower) / 2;
+}

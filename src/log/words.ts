@@ -1,0 +1,97 @@
+/**
+ * The words of the log reader: one table each, lower case and without accents. English first; German, Spanish, French and
+ * Dutch where a word means one thing only. Common practice, no source.
+ */
+
+/** What a word over a column speaks of. */
+export const headerWords = {
+  ec: "ec ecs conductivity cond leitfahigkeit leitfaehigkeit leitwert conductividad ce conductivite geleidbaarheid",
+  ph: "ph phs",
+  tds: "tds",
+  temperature: "temp temps temperature temperatures temperatur temperatura temperatuur",
+  humidity: "rh humidity hum luftfeuchte luftfeuchtigkeit feuchte feuchtigkeit humedad humidite luchtvochtigheid rlf rv",
+  volume: "volume volumes vol vols amount amounts quantity qty menge volumen cantidad quantite hoeveelheid",
+  date: "date dates day datum fecha dia jour dag datetime timestamp",
+  time: "time times clock hour uhrzeit zeit hora heure tijd",
+  vessel: "pot pots plant plants vessel container bucket planter bag topf pflanze kubel eimer maceta planta plante emmer",
+  medium: "medium media substrate substrat sustrato substraat soil slab rootzone root roots",
+  notes:
+    "note notes comment comments remark remarks observation observations action actions event events activity memo bemerkung " +
+    "bemerkungen notiz notizen anmerkung anmerkungen kommentar kommentare nota notas observaciones comentario comentarios " +
+    "remarque remarques commentaire commentaires opmerking opmerkingen notities",
+  input: "in input inputs inflow influent inlet applied poured zulauf eingang entrada aporte entree apport ingang aanvoer",
+  feed:
+    "feed feeds feeding fed nutrient nutrients nute nutes fertigation irrigation irrigated water watered watering given drip " +
+    "dripper solution reservoir res tank giesswasser nahrlosung naehrloesung wasser dungung riego solucion agua arrosage eau " +
+    "voeding gietwater",
+  runoff:
+    "runoff runoffs drain drains drained drainage leachate leachates out output outlet outflow effluent collected pourthrough " +
+    "ablauf auslauf ausgang drainwasser drenaje lixiviado salida lixiviat sortie drainwater uitgang afvoer",
+  air: "air room ambient tent luft raum raumluft aire ambiente ambiant salle lucht kamer",
+  elsewhere: "leaf leaves canopy outside outdoor blatt hoja feuille blad",
+  uncompensated: "uncompensated uncorrected raw",
+  noReading:
+    "target targets goal aim ratio difference diff delta change min max minimum maximum limit limits average avg mean median " +
+    "sum shift vpd deficit setpoint height weight size count age stage week weeks woche semana semaine dose dosing slope offset " +
+    "fraction uptake stock concentrate cal calibration buffer standard flag status trend up down",
+} as const;
+
+export type Concept = keyof typeof headerWords;
+
+/** Words grown together. */
+export const compoundWords: Readonly<Record<string, readonly Concept[]>> = {
+  ecin: ["ec", "input"],
+  inec: ["ec", "input"],
+  ecout: ["ec", "runoff"],
+  outec: ["ec", "runoff"],
+  phin: ["ph", "input"],
+  inph: ["ph", "input"],
+  phout: ["ph", "runoff"],
+  outph: ["ph", "runoff"],
+  lufttemperatur: ["air", "temperature"],
+  wassertemperatur: ["feed", "temperature"],
+  giessmenge: ["feed", "volume"],
+  drainmenge: ["runoff", "volume"],
+  ablaufmenge: ["runoff", "volume"],
+  zulaufmenge: ["input", "volume"],
+};
+
+/** Columns that state how their dates are written. */
+export const dateOrderPatterns = {
+  "day first": /(?:d{1,2}|t{1,2}|j{1,2})[./\s-]m{1,3}[./\s-](?:y{2,4}|j{2,4}|a{2,4})/,
+  "month first": /m{1,2}[./\s-]d{1,2}[./\s-]y{2,4}/,
+} as const;
+
+/** The first letters of the months, as far as the five languages need them, in the months' order. */
+export const monthWords: readonly (readonly string[])[] = [
+  ["jan", "ene"],
+  ["feb", "fev"],
+  ["mar", "maerz", "mrt"],
+  ["apr", "abr", "avr"],
+  ["may", "mai", "mei"],
+  ["jun", "juin"],
+  ["jul", "juil"],
+  ["aug", "ago", "aou"],
+  ["sep", "set"],
+  ["oct", "okt"],
+  ["nov"],
+  ["dec", "dez", "dic"],
+];
+
+/** What people type where nothing was measured. */
+export const missingWords: ReadonlySet<string> = new Set(
+  "na n/a n.a. n.a nan null none nil - -- --- – — . .. ? x nm n/m nd n/d missing #n/a".split(" ").concat("not measured"),
+);
+
+/** At the start of a row that sums up others. */
+export const summaryWords =
+  /^(?:grand )?(?:totals?|sum|average|averages|avg|mean|median|min|max|minimum|maximum|std|stdev|count|summe|mittelwert|durchschnitt|schnitt|promedio|moyenne|gemiddelde?|totaal)\b/;
+
+/** A row across the top that counts weeks, or days down the side. */
+export const weekWords = /^(?:week|wk|w|woche|kw|semana|semaine|sem)\.?\s*#?\d{1,2}$/;
+
+/** Before a number that was judged by eye. */
+export const roughly = /^(?:~|≈|±|ca\.?|c\.|circa|about|approx\.?|around|roughly|etwa)\s*/;
+
+/** Parts of the day in a time column: they order nothing to the minute, and nothing is lost by leaving them. */
+export const partsOfDay: ReadonlySet<string> = new Set("am pm morning noon midday afternoon evening night".split(" "));
