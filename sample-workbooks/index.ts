@@ -1,6 +1,9 @@
 import { computeBook } from "../workbench/engine/compute";
 import { loadBundle } from "../workbench/host/load-bundle";
 import { csvOf } from "./csv";
+import { healthyBenchWorkbook } from "./workbooks/healthy-bench";
+import { manyVesselsWorkbook } from "./workbooks/many-vessels-messy";
+import { phLockoutWorkbook } from "./workbooks/ph-lockout";
 import { saltBuildupWorkbook } from "./workbooks/salt-buildup";
 import { bookOf, withCachedValues } from "./xlsx/cached-values";
 import { type PackageOptions, workbookBytes } from "./xlsx/package";
@@ -8,7 +11,10 @@ import { type WorkbookSpec } from "./xlsx/spec";
 
 /** Every sample workbook by its file's name without the ending. */
 export const sampleWorkbooks: Readonly<Record<string, WorkbookSpec>> = {
+  "healthy-bench": healthyBenchWorkbook,
   "salt-buildup": saltBuildupWorkbook,
+  "ph-lockout": phLockoutWorkbook,
+  "many-vessels-messy": manyVesselsWorkbook,
 };
 
 /** The samples whose first sheet is also written as a plain .csv. */

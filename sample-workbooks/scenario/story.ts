@@ -8,6 +8,8 @@ export interface Story {
   readonly seed: number;
   readonly vessel: string;
   readonly days: number;
+  /** 1 unless told otherwise; `thirst` is then what the plant takes between two waterings. */
+  readonly wateredEvery?: number;
   readonly pot: Pot;
   /** What is poured on that day, portion by portion; an ordinary day has one. */
   readonly feed: (day: number) => readonly Solution[];
@@ -30,7 +32,7 @@ export function tell(story: Story): ToldDay[] {
   const scatter = noise(story.seed);
   const told: ToldDay[] = [];
   let { pot } = story;
-  for (let day = 0; day < story.days; day++) {
+  for (let day = 0; day < story.days; day += story.wateredEvery ?? 1) {
     const weather = 1 + scatter.around0(0.05);
     const thirst = story.thirst(day);
     pot = drink(pot, { ...thirst, litres: thirst.litres * weather });

@@ -8,9 +8,9 @@ const firstRow = 6;
  * The day of a flush, portion by portion, with the stop check after each: it looks at all readings down to its own row.
  * The first row is the runoff before any water.
  */
-export function flushDaySheet(vessel: string, before: Entry, portions: readonly Entry[]): SheetSpec {
+export function flushDaySheet(vessel: string, before: Entry | undefined, portions: readonly Entry[]): SheetSpec {
   const heading = ["Portion", "Litres", "Runoff EC", "Runoff pH", "Litres so far", "Stop check", "Why"];
-  const lines = [before, ...portions];
+  const lines = before === undefined ? portions : [before, ...portions];
   const rows = lines.map((entry, i): (Cell | undefined)[] => {
     const row = firstRow + i;
     const readings = `D$${firstRow}:D${row},C$${firstRow}:C${row},Band,B$${firstRow}:B${row}`;

@@ -14,12 +14,12 @@ export const numberFormats = {
   general: { id: 0, code: undefined },
   whole: { id: 1, code: undefined },
   hundredths: { id: 2, code: undefined },
-  text: { id: 49, code: undefined },
   date: { id: 164, code: "yyyy\\-mm\\-dd" },
   dayFirst: { id: 165, code: "dd/mm/yyyy" },
   tenths: { id: 166, code: "0.0" },
   signedTenths: { id: 167, code: "+0.0;\\-0.0;0.0" },
   percent: { id: 168, code: "0%" },
+  clock: { id: 170, code: "h:mm" },
   thousandths: { id: 169, code: "0.000" },
 } as const;
 
@@ -54,7 +54,7 @@ export const styles = {
   setting: { fill: "setting", border: "box", align: "left", indent: 1 },
   date: { format: "date", align: "center" },
   dayFirst: { format: "dayFirst", align: "center" },
-  text: { format: "text" },
+  clock: { format: "clock" },
   centred: { align: "center" },
   ec: { format: "hundredths" },
   ph: { format: "tenths" },
@@ -66,7 +66,8 @@ export const styles = {
   words: { fill: "computed", align: "left", indent: 1 },
   answer: { fill: "computed", border: "line", font: "bold", align: "left", indent: 1, wrap: true },
   answerDate: { fill: "computed", border: "line", font: "bold", align: "left", indent: 1, format: "date" },
-  answerFine: { fill: "computed", border: "line", font: "bold", align: "left", indent: 1, format: "thousandths" },
+  answerThousandths: { fill: "computed", border: "line", font: "bold", align: "left", indent: 1, format: "thousandths" },
+  answerShare: { fill: "computed", border: "line", font: "bold", align: "left", indent: 1, format: "percent" },
   answerHundredths: { fill: "computed", border: "line", font: "bold", align: "left", indent: 1, format: "hundredths" },
   reason: { fill: "computed", border: "line", align: "left", indent: 1, wrap: true },
 } as const satisfies Readonly<Record<string, Style>>;

@@ -1,0 +1,20 @@
+import { healthyBench, water } from "../scenario/healthy-bench";
+import { tell } from "../scenario/story";
+import { benchWorkbook } from "./bench-workbook";
+import { askedCeiling, askedLeached, rowsOfDays } from "./log-questions";
+
+const entries = tell(healthyBench).map(({ entry }) => entry);
+const lastWeeks = rowsOfDays(entries, healthyBench.days - 21, healthyBench.days - 1);
+
+/** Two months of one strawberry in peat with enough drain: what a quiet log looks like. */
+export const healthyBenchWorkbook = benchWorkbook(
+  {
+    title: "Strawberry 1 in peat: a quiet log",
+    story: "Invented data. Watered every second day; about a third drains, and the salt ratio settles.",
+    band: "peat, light",
+    containerLitres: 5,
+    waterEc: water.ec,
+    meter: "both pens compensate to 25 C",
+  },
+  { entries, questions: [askedLeached("the last three weeks", lastWeeks), askedCeiling("the last three weeks", lastWeeks)] },
+);

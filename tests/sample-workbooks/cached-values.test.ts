@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { computeBook } from "../../workbench/engine/compute";
+import { type BlankDelivery, blankDeliveries, type CellValue } from "../../workbench/host/functions-host";
+import { loadBundle } from "../../workbench/host/load-bundle";
+import { sampleWorkbooks } from "../../sample-workbooks/index";
+import { bookOf } from "../../sample-workbooks/xlsx/cached-values";
+import { committed } from "./committed";
+import { partsOf, sheetPaths, type StoredCell, shownText, storedCells } from "./parts";
+
+const { host, metadata } = loadBundle();
+
+/** Whether a stored cell holds a computed value: numbers within 1e-9 of their size, anything else exactly. */
+function holds(stored: string | undefined, type: string | null, computed: CellValue): boolean {
+  switch (typeof computed) {
+    case "number":
+      return type === null && Math.abs(Number(stored) - computed) <= 1e-9 * Math.max(1, Math.abs(computed));
+    case "string":
+      return (stored ?? "") === computed && (type === "str" || type === "s" || computed === "");
+    case "boolean":
+      return type === "b" && stored === (computed ? "1" : "0");
+    default:
+      return type === "e" && stored === computed?.error;
+  }
+}
+
+describe.each(Object.entries(sampleWorkbooks))("%s.xlsx", (name, workbook) => {
+  const parts = partsOf(committed(`${name}.xlsx`));
+  const sheets = sheetPaths(parts).map((path) => new Map(storedCells(parts, path).map((cell): [string, StoredCell] => [cell.at, cell])));
+
+  it.each(Object.keys(blankDeliveries) as BlankDelivery[])("holds beside every formula what a calculation gives today, blanks handed over as %s", async (blank) => {
+    const computed = await computeBook(bookOf(workbook), host, metadata, { blank });
+    const wrong = computed.flatMap((sheet, i) =>
+      [...sheet.values].filter(([at, value]) => {
+        const cell = sheets[i]?.get(at);
+        return cell === undefined || !holds(shownText(parts, cell), cell.type, value);
+      }),
+    );
+    expect(wrong).toEqual([]);
+    const formulas = sheets.flatMap((cells) => [...cells.values()].filter(({ formula }) => formula !== undefined));
+    const computedFormulas = computed.flatMap((sheet) => [...sheet.values.keys()]);
+    expect(formulas.length).toBeGreaterThan(0);
+    expect(computedFormulas.length).toBeGreaterThanOrEqual(formulas.length);
+  });
+});
+
+describe("the comparison itself", () => {
+  it("tells 1.5 from 1.50001, the text 1.5 from the number, and one error from another", () => {
+    expect(holds("1.5", null, 1.5)).toBe(true);
+    expect(holds("1.50001", null, 1.5)).toBe(false);
+    expect(holds("1.5", "str", 1.5)).toBe(false);
+    expect(holds("in band", "str", "in band")).toBe(true);
+    expect(holds("in  band", "str", "in band")).toBe(false);
+    expect(holds("#N/A", "e", { error: "#VALUE!" })).toBe(false);
+    expect(holds(undefined, null, 0)).toBe(false);
+  });
+});
