@@ -2,29 +2,38 @@ import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { type FunctionsMetadata } from "../workbench/host/functions-host";
 import { buildIfStale } from "./build-if-stale";
-import { functionsPage, parts } from "./docs/functions-page";
+import { type DocumentedPart, functionsPage, parts } from "./docs/functions-page";
+import { withFunctionsTable } from "./docs/readme-table";
 import { docTags } from "./docs/tags";
 
 const root = path.resolve(import.meta.dirname, "..");
-export const functionsPageFile = path.join(root, "docs", "functions.md");
+const read = (file: string): string => readFileSync(path.join(root, file), "utf8");
 
-/** The text of docs/functions.md as the built metadata and the comments in functions/ make it now. */
-export function generatedFunctionsPage(): string {
-  const metadata = JSON.parse(readFileSync(path.join(root, "dist", "functions.json"), "utf8")) as FunctionsMetadata;
-  return functionsPage(
-    parts.map(({ part, question }) => {
-      const tags = docTags(path.join(root, "functions", `${part}.ts`));
-      const functions = tags.flatMap((tag) => {
-        const found = metadata.functions.find(({ id }) => id === tag.id);
-        return found === undefined ? [] : [{ ...found, ...tag }];
-      });
-      return { question, functions };
-    }),
-  );
+/** The functions of the build with what the comments in functions/ say of them, by part. */
+function documented(): DocumentedPart[] {
+  const metadata = JSON.parse(read("dist/functions.json")) as FunctionsMetadata;
+  return parts.map(({ part, question }) => {
+    const functions = docTags(path.join(root, "functions", `${part}.ts`)).flatMap((tags) => {
+      const found = metadata.functions.find(({ id }) => id === tags.id);
+      return found === undefined ? [] : [{ ...found, ...tags }];
+    });
+    return { question, functions };
+  });
+}
+
+/** The documents that are made from the code, by file, as they should be now. */
+export function madeDocuments(): Record<string, string> {
+  const functions = documented();
+  return {
+    "docs/functions.md": functionsPage(functions),
+    "README.md": withFunctionsTable(read("README.md"), functions),
+  };
 }
 
 if (process.argv[1] === import.meta.filename) {
   await buildIfStale();
-  writeFileSync(functionsPageFile, generatedFunctionsPage());
-  process.stdout.write("docs/functions.md is up to date\n");
+  for (const [file, text] of Object.entries(madeDocuments())) {
+    if (read(file) !== text) writeFileSync(path.join(root, file), text);
+  }
+  process.stdout.write("docs/functions.md and the table in README.md are up to date\n");
 }

@@ -9,7 +9,7 @@ export interface FormulaExample {
   readonly answer: string;
 }
 
-export function formulaExamples({ id, examples }: DocTags): FormulaExample[] {
+export function formulaExamples({ id, examples }: Pick<DocTags, "id" | "examples">): FormulaExample[] {
   return examples.map((line) => {
     const [formula = "", answer] = line.split(" -> ");
     if (answer === undefined) throw new Error(`the example of ${id} shows no answer after " -> ": ${line}`);

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { parts } from "../../tools/docs/functions-page";
@@ -9,9 +10,10 @@ import { root } from "../rules/project-files";
 import { asWritten, formulaExamples } from "./example-answers";
 
 const documented = parts.flatMap(({ part }) => docTags(path.join(root, "functions", `${part}.ts`)));
-const examples = documented.flatMap(formulaExamples);
+const worked = readFileSync(path.join(root, "README.md"), "utf8").match(/^=RUNOFF.* -> .*$/gm) ?? [];
+const examples = [...documented, { id: "README.md", examples: worked }].flatMap(formulaExamples);
 
-describe("the examples in docs/functions.md, typed into a sheet as they stand", () => {
+describe("the examples in docs/functions.md and README.md, typed into a sheet as they stand", () => {
   let answers: readonly (readonly CellValue[][])[] = [];
   beforeAll(async () => {
     const { host, metadata } = loadBundle();
@@ -22,7 +24,7 @@ describe("the examples in docs/functions.md, typed into a sheet as they stand", 
     expect(asWritten(answers[at] ?? [], answer)).toBe(answer);
   });
 
-  it.each(documented.map(({ id }) => id))("%s has one", (id) => {
+  it.each(["README.md", ...documented.map(({ id }) => id)])("%s has one", (id) => {
     expect(examples.filter((each) => each.id === id)).not.toEqual([]);
   });
 });
