@@ -17,7 +17,7 @@ const shortestGapDays = 2;
  * Readings cut where the log has a gap, so that no line claims what was not measured.
  *
  * @param points in order of time
- * @example segments([{ day: 1, value: 2, row: 1 }, { day: 2, value: 2, row: 2 }, { day: 20, value: 3, row: 3 }]).length // 2
+ * @example segments([1, 2, 3, 20].map((day, row) => ({ day, value: 2, row }))).length // 2
  */
 export function segments(points: readonly TimelinePoint[]): readonly (readonly TimelinePoint[])[] {
   const longest = longestPause(points);
