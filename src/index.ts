@@ -3,10 +3,11 @@
 // Saying no, and the quantities
 export { Refusal, type RefusalCode, type RefusalDetails } from "./refusal";
 export {
-  airCelsius, alkalinity, ec25, ecAsRead, humidityPercent, isPlausible, leachingShare, litres, percentPerCelsius, ph, ppm,
-  ppmScale, quantities, solutionCelsius,
-  type Alkalinity, type Celsius, type Ec25, type EcAsRead, type Litres, type Percent, type Ph, type Ppm, type PpmScale,
-  type Quantity, type QuantityName, type Share,
+  airCelsius, alkalinity, days, ec25, ecAsRead, gramsPerLitre, hours, humidityPercent, isPlausible, labelPercent, leachingShare,
+  litres, millivolts, percentPerCelsius, ph, photonFlux, ppm, ppmScale, quantities, sheetDate, solutionCelsius, stockStrength,
+  type Alkalinity, type Celsius, type Days, type Ec25, type EcAsRead, type GramsPerLitre, type Hours, type Litres,
+  type Millivolts, type Percent, type Ph, type PhotonFlux, type Ppm, type PpmScale, type Quantity, type QuantityName, type Share,
+  type SheetDate, type StockStrength,
 } from "./quantities";
 export { type Judgement } from "./judgement";
 export { isAbove, isBelow, standing } from "./maths/compare";
@@ -15,11 +16,18 @@ export { isAbove, isBelow, standing } from "./maths/compare";
 export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
 export { celsiusFromFahrenheit } from "./readings/temperature";
 export { litresFrom, litresPerUnit, type VolumeUnit } from "./readings/volume";
+export { type BufferName } from "./readings/buffer-table";
+export { calibrationDue } from "./readings/calibration-due";
+export { ecMeter, type MeterCheck, type MeterConditions } from "./readings/ec-meter";
 export { ecInUnit } from "./readings/ec-unit";
 export { type EcUnit, ecUnitNamed, ecUnits } from "./readings/ec-units";
+export { nernstSlope } from "./readings/nernst-slope";
+export { bufferNamed, phBuffer } from "./readings/ph-buffer";
+export { type BufferReading, probeLine, type ProbeLine } from "./readings/ph-probe";
 export { ecFromPpm, ppmOfEc } from "./readings/ppm";
 export { ppmRescale } from "./readings/ppm-rescale";
 export { ppmScaleNamed } from "./readings/ppm-scale";
+export { probeCheck, type ProbeWord, probeWords } from "./readings/probe-check";
 
 // Bands: the limits a pot is held against
 export { bandFor, bandNamed, ownBand, type Band } from "./bands/band";
@@ -43,7 +51,16 @@ export { type FlushStop, type FlushVerdict } from "./flush/flush-verdict";
 export { overFlushLimit } from "./flush/over-flush-limit";
 
 // Mix: the recovery feed
+export { analyteNamed, type Analyte, elementShare } from "./mix/analyte";
+export { blendEc, type BlendPart } from "./mix/blend-ec";
+export { blendShare } from "./mix/blend-share";
+export { cations, type CationWord } from "./mix/cations";
 export { dilution, type Tank } from "./mix/dilution";
+export { feedGrams } from "./mix/feed-grams";
+export { labelPpm } from "./mix/label-ppm";
+export { type Ramp, recoveryFeed } from "./mix/recovery-feed";
+export { stockDose } from "./mix/stock-dose";
+export { swapOut } from "./mix/swap-out";
 
 // Recovery: is it working
 
@@ -57,6 +74,10 @@ export { type TimelinePoint } from "./recovery/timeline/segments";
 export { type Watch } from "./recovery/timeline/watch";
 
 // Environment: light and air
+export { dailyLight } from "./environment/daily-light";
+export { dewPoint } from "./environment/dew-point";
+export { saturationPressure } from "./environment/saturation-pressure";
+export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 
 // Log: the sheet the grower already keeps
 export { type LogEvent, type LogEventKind, type LogQuantity, type LogRow } from "./log/log";

@@ -34,6 +34,14 @@ export const quantities = {
   leachingFraction: { called: "leaching fraction", unit: "", physical: [0, 1], plausible: [0, 0.6], decimals: 2, resolution: 0.01 },
   alkalinity: { called: "alkalinity", unit: "mg/L as CaCO3", physical: [0, 5_000], plausible: [5, 500], decimals: 0, resolution: 5 },
   percentPerCelsius: { called: "temperature coefficient", unit: "% per C", physical: [0, 10], plausible: [1.5, 2.5], decimals: 2, resolution: 0.01 },
+  millivolts: { called: "electrode reading", unit: "mV", physical: [-1000, 1000], plausible: [-500, 500], decimals: 0, resolution: 1 },
+  sheetDate: { called: "date", unit: "", physical: [1, 2_958_465], plausible: [36_526, 73_050], decimals: 0, resolution: 1 },
+  days: { called: "days", unit: "days", physical: [0, 36_525], plausible: [0, 3_650], decimals: 0, resolution: 1 },
+  hours: { called: "hours", unit: "h", physical: [0, 24], plausible: [4, 24], decimals: 1, resolution: 0.1 },
+  photonFlux: { called: "PPFD", unit: "umol/m2 s", physical: [0, 5_000], plausible: [10, 2_200], decimals: 0, resolution: 1 },
+  labelPercent: { called: "label analysis", unit: "%", physical: [0, 100], plausible: [0.01, 65], decimals: 2, resolution: 0.01 },
+  gramsPerLitre: { called: "fertiliser", unit: "g/L", physical: [0, 1_000], plausible: [0.05, 300], decimals: 2, resolution: 0.01 },
+  stockStrength: { called: "EC per mL of stock per L", unit: "mS/cm", physical: [0, 100], plausible: [0.05, 2], decimals: 3, resolution: 0.001 },
 } as const satisfies Record<string, Quantity>;
 
 export type QuantityName = keyof typeof quantities;
@@ -55,6 +63,17 @@ export type Litres = Measured<"L">;
 /** A part of a whole, 0 to 1. */
 export type Share = Measured<"0 to 1">;
 export type Percent = Measured<"%">;
+/** mV between the electrode's poles, as a pH meter shows it in its mV mode. */
+export type Millivolts = Measured<"mV">;
+/** A day as a spreadsheet counts it, from 1 = 1 January 1900. */
+export type SheetDate = Measured<"sheet date">;
+export type Days = Measured<"days">;
+export type Hours = Measured<"h">;
+/** Photons for photosynthesis reaching a square metre in a second, umol. */
+export type PhotonFlux = Measured<"umol/m2 s">;
+export type GramsPerLitre = Measured<"g/L">;
+/** mS/cm that one mL of a concentrate adds to one litre. */
+export type StockStrength = Measured<"mS/cm per mL/L">;
 /** mg/L as CaCO3. */
 export type Alkalinity = Measured<"mg/L as CaCO3">;
 
@@ -97,6 +116,14 @@ export const litres = checked<Litres>(quantities.litres);
 export const leachingShare = checked<Share>(quantities.leachingFraction);
 export const alkalinity = checked<Alkalinity>(quantities.alkalinity);
 export const percentPerCelsius = checked<Percent>(quantities.percentPerCelsius);
+export const millivolts = checked<Millivolts>(quantities.millivolts);
+export const sheetDate = checked<SheetDate>(quantities.sheetDate);
+export const days = checked<Days>(quantities.days);
+export const hours = checked<Hours>(quantities.hours);
+export const photonFlux = checked<PhotonFlux>(quantities.photonFlux);
+export const labelPercent = checked<Percent>(quantities.labelPercent);
+export const gramsPerLitre = checked<GramsPerLitre>(quantities.gramsPerLitre);
+export const stockStrength = checked<StockStrength>(quantities.stockStrength);
 
 /** Whether a possible reading is also believable; a ghost reading (EC 0.04, pH 0.1) is not. */
 export function isPlausible(value: number, name: QuantityName): boolean {

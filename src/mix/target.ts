@@ -22,4 +22,5 @@ export function notBelowTheWater(ecTarget: Ec25, waterEc: Ec25): void {
   throw refusedTarget(ecTarget, `at least the water's own ${waterEc} mS/cm; use cleaner water or a higher target`);
 }
 
-const refusedTarget = (given: Ec25, allowed: string): Refusal => new Refusal("order", { quantity: "target EC", given, unit, allowed });
+const refusedTarget = (given: Ec25, allowed: string): Refusal =>
+  new Refusal("order", { quantity: "target EC", given, unit, allowed });

@@ -3,10 +3,12 @@ import { type DocTags } from "./tags";
 
 /** The parts of the product by the question each answers: file under functions/, heading in the documentation. */
 export const parts = [
-  { part: "readings", question: "Readings: can I trust them, and on which scale are they" },
+  { part: "readings", question: "Readings: on which scale are they" },
+  { part: "meters", question: "Meters: can I trust them" },
   { part: "diagnosis", question: "Diagnosis: salt, pH, both, neither" },
   { part: "flush", question: "Flush: how much, when to stop" },
-  { part: "mix", question: "Mix: what to feed next" },
+  { part: "mix", question: "Mix: weaken, strengthen, blend" },
+  { part: "feed", question: "Feed: what to feed next" },
   { part: "recovery", question: "Recovery: is it working" },
   { part: "environment", question: "Environment: air and light" },
 ] as const;

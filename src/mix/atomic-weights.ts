@@ -1,0 +1,13 @@
+/** g/mol. IUPAC 2021 abridged standard atomic weights [iupac-weights-2021]. */
+export const atomicWeights = {
+  H: 1.008, B: 10.81, N: 14.007, O: 15.999, Na: 22.99, Mg: 24.305, Si: 28.085, P: 30.974, S: 32.06, Cl: 35.45,
+  K: 39.098, Ca: 40.078, Mn: 54.938, Fe: 55.845, Cu: 63.546, Zn: 65.38, Mo: 95.95,
+} as const;
+
+export type Element = keyof typeof atomicWeights;
+
+/** A compound by its atoms: `{ P: 2, O: 5 }`. */
+export type Formula = Readonly<Partial<Record<Element, number>>>;
+
+export const molarMass = (formula: Formula): number =>
+  Object.entries(formula).reduce((sum, [element, count]) => sum + atomicWeights[element as Element] * count, 0);

@@ -1,0 +1,54 @@
+import { type Celsius, type Millivolts } from "../quantities";
+import { Refusal } from "../refusal";
+import { type BufferName } from "./buffer-table";
+import { nernstSlope } from "./nernst-slope";
+import { phBuffer } from "./ph-buffer";
+
+/** What the electrode shows in one buffer. */
+export interface BufferReading {
+  readonly buffer: BufferName;
+  readonly millivolts: Millivolts;
+}
+
+/** The straight line of an electrode. */
+export interface ProbeLine {
+  /** % of what a perfect electrode gives at that temperature. */
+  readonly slopePercent: number;
+  /** mV at pH 7, 0 in a perfect electrode. */
+  readonly offsetMillivolts: number;
+}
+
+/** Closer than this two buffers say nothing about a slope; common practice asks for about 3. */
+const leastPhApart = 1;
+/** Where a pH electrode is built to show 0 mV. */
+const neutralPh = 7;
+
+/**
+ * Slope (% of Nernst) and offset (mV at pH 7) of a pH electrode from its readings in two buffers.
+ *
+ * Feeds the trust in every pH of the log. The temperature corrects the electrode's slope and the buffers' own pH; it does not
+ * correct a sample's pH.
+ *
+ * Formula:  slope = (mVa - mVb) / (pHb - pHa) / Nernst slope; offset = mVa + mV per pH (pHa - 7)
+ * Valid:    buffers at least 1 pH apart, both at one temperature from 0 to 50 C; outside: refuses
+ * Source:   Nernst's equation; buffers [iupac-ph-2002]
+ *
+ * @throws {Refusal} `impossible` when the buffers are too close; `outside-validity` as `phBuffer`
+ * @example
+ *   const a: BufferReading = { buffer: "7.00", millivolts: millivolts(-15) };
+ *   const b: BufferReading = { buffer: "4.01", millivolts: millivolts(160) };
+ *   probeLine(a, b, solutionCelsius(25)).slopePercent // 98.77
+ */
+export function probeLine(a: BufferReading, b: BufferReading, celsius: Celsius): ProbeLine {
+  const phA = phBuffer(a.buffer, celsius);
+  const phB = phBuffer(b.buffer, celsius);
+  if (!(Math.abs(phB - phA) >= leastPhApart)) {
+    throw new Refusal("impossible", {
+      quantity: "a slope from buffers",
+      given: `${a.buffer} and ${b.buffer}`,
+      allowed: "from two buffers at least 1 pH apart, such as 7.00 and 4.01",
+    });
+  }
+  const perPh = (a.millivolts - b.millivolts) / (phB - phA);
+  return { slopePercent: (perPh / nernstSlope(celsius)) * 100, offsetMillivolts: a.millivolts + perPh * (phA - neutralPh) };
+}
