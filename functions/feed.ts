@@ -11,7 +11,7 @@ import { amount, flag, one, reading, word } from "./cells";
  * @param analyte what it counts: N, P, K, Ca, Mg, S, Fe, P2O5, K2O, CaO, MgO, SO3, NO3, NH4, SiO2 ...
  * @returns ppm of the element
  * @remarks "Nitrate nitrogen" on a label is counted as N, not as NO3. Refuses an unknown analyte with the list. A 0 counts as blank.
- * @example =RUNOFF.LABELPPM(1, 20, "P2O5") -> 87.28
+ * @example =RUNOFF.LABELPPM(1, 20, "P2O5") -> 87.3
  * @example =RUNOFF.LABELPPM(1, 15.5, "N") -> 155
  * @see [iupac-weights-2021] [extension-label-arithmetic]
  */

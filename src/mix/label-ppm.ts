@@ -15,7 +15,7 @@ const milligramsPerGram = 1000;
  * @param percent % by weight on the label
  * @param analyte what that percentage counts
  * @returns mg/L of the element
- * @example labelPpm(gramsPerLitre(1), labelPercent(20), "P2O5") // 87.28
+ * @example labelPpm(gramsPerLitre(1), labelPercent(20), "P2O5") // 87.3
  */
 export function labelPpm(grams: GramsPerLitre, percent: Percent, analyte: Analyte): Ppm {
   return (((grams * milligramsPerGram * percent) / 100) * elementShare(analyte)) as Ppm;

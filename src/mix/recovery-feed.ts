@@ -27,9 +27,7 @@ export interface Ramp {
  *
  * @param day days since the flush, 0 on its day
  * @throws {Refusal} `order` before the flush or for a full feed below its water; `impossible` for a ramp of no days or share
- * @example
- *   const ramp: Ramp = { startShare: leachingShare(0.5), daysToFull: days(7) };
- *   recoveryFeed({ full: ec25(2), water: ec25(0.4) }, days(0), ramp) // 1.2
+ * @example recoveryFeed({ full: ec25(2), water: ec25(0.4) }, days(0), { startShare: leachingShare(0.5), daysToFull: days(7) }) // 1.2
  */
 export function recoveryFeed({ full, water }: FullFeed, day: Days, ramp: Ramp): Ec25 {
   if (isBelow(full, water, quantities.ec.resolution)) {

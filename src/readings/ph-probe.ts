@@ -34,10 +34,7 @@ const neutralPh = 7;
  * Source:   Nernst's equation; buffers [iupac-ph-2002]
  *
  * @throws {Refusal} `impossible` when the buffers are too close; `outside-validity` as `phBuffer`
- * @example
- *   const a: BufferReading = { buffer: "7.00", millivolts: millivolts(-15) };
- *   const b: BufferReading = { buffer: "4.01", millivolts: millivolts(160) };
- *   probeLine(a, b, solutionCelsius(25)).slopePercent // 98.77
+ * @example probeLine({ buffer: "7.00", millivolts: millivolts(-15) }, { buffer: "4.01", millivolts: millivolts(160) }, solutionCelsius(25)).offsetMillivolts // -15
  */
 export function probeLine(a: BufferReading, b: BufferReading, celsius: Celsius): ProbeLine {
   const phA = phBuffer(a.buffer, celsius);
