@@ -10,7 +10,9 @@ const root = import.meta.dirname;
 const version = JSON.parse(readFileSync(path.join(root, "package.json"), "utf8")).version;
 
 /** The files that hold worksheet functions; cells.ts and answers.ts only help them. */
-const parts = ["readings", "meters", "diagnosis", "flush", "mix", "feed", "recovery", "environment"].map((part) => `./functions/${part}.ts`);
+const parts = ["readings", "meters", "diagnosis", "flush", "doses", "mix", "feed", "recovery", "environment"].map(
+  (part) => `./functions/${part}.ts`,
+);
 
 /** Finishes functions.json: lets error cells reach the functions as values (the generator never writes that) and sets the base address. */
 class FinishMetadata {

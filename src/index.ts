@@ -45,10 +45,28 @@ export { verdict, type Verdict, type VerdictOptions } from "./diagnosis/verdict"
 export { type VerdictAnswer } from "./diagnosis/verdict-table";
 
 // Flush: how much, when to stop
+export { containerCapacity, washoutRate } from "./flush/container-capacity";
+export { washingTable, type Washing } from "./flush/container-table";
+export { fitWashout, type WashPoint } from "./flush/fit-washout";
+export { flushLeft, type FlushLeft } from "./flush/flush-left";
+export { flushPlan, standardPortionShare, type FlushPlan, type FlushPortion } from "./flush/flush-plan";
 export { flushStop } from "./flush/flush-stop";
 export { type FlushReading } from "./flush/flush-reading";
 export { type FlushStop, type FlushVerdict } from "./flush/flush-verdict";
+export { flushVolume, type FlushPot } from "./flush/flush-volume";
+export { leachNeed } from "./flush/leach-need";
 export { overFlushLimit } from "./flush/over-flush-limit";
+export { washingCourse, type WashingCourse } from "./flush/washing-course";
+export { washoutEc, washoutLitres } from "./flush/washout";
+export { acidDose } from "./flush/carbonate/acid-dose";
+export { acidTable, type AcidName } from "./flush/carbonate/acid-table";
+export { acidNamed, acids, molesPerBottle, protonsGiven } from "./flush/carbonate/acids";
+export { phInAir } from "./flush/carbonate/air";
+export { alkaliDose } from "./flush/carbonate/alkali-dose";
+export { baseNamed, baseTable, type BaseName } from "./flush/carbonate/bases";
+export { carbonateConstants, type CarbonateConstants } from "./flush/carbonate/constants";
+export { type Dose, type TreatedWater } from "./flush/carbonate/dose";
+export { alkalinityAt, carbonateCharge, freeAcid, milliequivalents, totalCarbonate } from "./flush/carbonate/water";
 
 // Mix: the recovery feed
 export { analyteNamed, type Analyte, elementShare } from "./mix/analyte";

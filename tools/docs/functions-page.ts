@@ -7,6 +7,7 @@ export const parts = [
   { part: "meters", question: "Meters: can I trust them" },
   { part: "diagnosis", question: "Diagnosis: salt, pH, both, neither" },
   { part: "flush", question: "Flush: how much, when to stop" },
+  { part: "doses", question: "Doses: acid and alkali for the water" },
   { part: "mix", question: "Mix: weaken, strengthen, blend" },
   { part: "feed", question: "Feed: what to feed next" },
   { part: "recovery", question: "Recovery: is it working" },

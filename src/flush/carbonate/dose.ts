@@ -1,0 +1,68 @@
+import { isAbove } from "../../maths/compare";
+import { type Alkalinity, isPlausible, type Litres, type Ph, quantities } from "../../quantities";
+import { Refusal } from "../../refusal";
+
+/** The water to be treated. */
+export interface TreatedWater {
+  readonly litres: Litres;
+  readonly alkalinity: Alkalinity;
+  readonly phNow: Ph;
+}
+
+/** How much to measure out, with what must be known before pouring. */
+export interface Dose {
+  /** By the equilibrium, unrounded. */
+  readonly exact: number;
+  /** Two figures, rounded down: too little can be topped up, too much cannot be taken out. */
+  readonly measured: number;
+  readonly unit: "mL" | "g";
+  readonly reasons: readonly [string, ...string[]];
+}
+
+/** No crop in a pot is helped by water outside these. Common practice. */
+const targetPh: readonly [low: number, high: number] = [4.5, 7.5];
+const figures = 2;
+/** The chemistry itself is not known to better than one in a thousand, so 65.998 is 66.0 before it is rounded down. */
+const figuresKnown = 3;
+const firstShare = 0.8;
+
+/** Rounded down to two figures. */
+export function measurable(amount: number): number {
+  const known = Number(amount.toPrecision(figuresKnown));
+  if (!(known > 0)) return 0;
+  const step = 10 ** (Math.floor(Math.log10(known)) + 1 - figures);
+  const steps = Number((known / step).toPrecision(figuresKnown));
+  return Number((Math.floor(steps) * step).toPrecision(figures));
+}
+
+/** The cautions that stand beside every dose. */
+export const cautions = (measured: number, unit: string): readonly [string, ...string[]] => [
+  `measure out ${measured} ${unit} (rounded down), stir in the first 80 %, ${measurable(measured * firstShare)} ${unit}, measure the pH, then finish by drops`,
+  "wear goggles and chemical-proof gloves, with running water at hand",
+  "the label and local code win over this figure",
+];
+
+/** Refuses water that cannot be believed, or a target that no pot wants. */
+export function checkWater(water: TreatedWater, target: Ph): void {
+  const [low, high] = targetPh;
+  if (!(target >= low && target <= high)) {
+    throw new Refusal("outside-validity", { quantity: "target pH", given: target, allowed: `${low} to ${high}` });
+  }
+  believable(water.phNow, "ph", "pH now");
+  if (water.alkalinity > quantities.alkalinity.plausible[1]) believable(water.alkalinity, "alkalinity", "alkalinity");
+}
+
+function believable(given: number, name: "ph" | "alkalinity", called: string): void {
+  if (isPlausible(given, name)) return;
+  const { plausible, unit } = quantities[name];
+  throw new Refusal("implausible", { quantity: called, given, unit, allowed: `${plausible[0]} to ${plausible[1]}` });
+}
+
+/** Refuses a target on the far side of the pH now: that is the other function's work. */
+export function checkDirection(target: Ph, now: Ph, wanted: "below" | "above"): void {
+  const { resolution } = quantities.ph;
+  const wrong = wanted === "below" ? isAbove(target, now, resolution) : isAbove(now, target, resolution);
+  if (!wrong) return;
+  const other = wanted === "below" ? "ALKALIDOSE raises it" : "ACIDDOSE lowers it";
+  throw new Refusal("order", { quantity: "target pH", given: target, allowed: `${wanted} the pH now, ${now}; ${other}` });
+}

@@ -1,0 +1,65 @@
+import { isAbove } from "../maths/compare";
+import { type Ec25, type Litres, quantities } from "../quantities";
+import { Refusal } from "../refusal";
+import { fitWashout } from "./fit-washout";
+import { believableEc, believableEcs, ecSetAside, type FlushReading, litresPoured, untilLastFilled } from "./flush-reading";
+import { washingCourse } from "./washing-course";
+import { reachable, washoutLitres } from "./washout";
+import { inLitres, inMillisiemens } from "./words";
+
+/** Below three readings a curve is a guess: two always lie on one. */
+const fewestReadings = 3;
+
+/** An amount of water still to pour, or an honest "cannot say", with the reasons for either. */
+export interface FlushLeft {
+  readonly litres: Litres | "cannot say";
+  readonly reasons: readonly [string, ...string[]];
+}
+
+/**
+ * Litres of water still needed, from the washout fitted to this pot's own readings.
+ *
+ * Errs to "cannot say": fewer than three readings, a curve that has flattened or rises, or no litres written.
+ *
+ * Formula:  L = ln((EC last - ECw) / (ECt - ECw)) / r; r by `fitWashout`
+ * Valid:    at least 3 readings of one flush, still falling
+ * Source:   as `washoutEc`
+ *
+ * @returns L, 0 when the last reading is at the target
+ * @throws {Refusal} `impossible` when the target does not lie above the water's EC
+ */
+export function flushLeft(readings: readonly FlushReading[], targetEc: Ec25, waterEc: Ec25): FlushLeft {
+  const target = reachable(targetEc, waterEc);
+  const filled = untilLastFilled(readings);
+  const last = believableEc(filled.at(-1)?.ec);
+  if (last instanceof Refusal) return cannotSay(last.message);
+  const now = `runoff EC ${inMillisiemens(last)}, target ${inMillisiemens(target)}`;
+  if (!isAbove(last, target, quantities.ec.resolution)) return { litres: 0 as Litres, reasons: [`already there: ${now}`] };
+  const doubt = whyNot(filled);
+  const ratePerLitre = doubt === undefined ? fittedRate(filled, waterEc) : undefined;
+  if (ratePerLitre === undefined) return cannotSay(doubt ?? "the readings draw no falling curve", now, ...ecSetAside(filled));
+  const litres = washoutLitres(last, target, { waterEc, ratePerLitre });
+  const far = litres > litresPoured(filled) ? ["this looks further ahead than the readings reach: trust the next reading more"] : [];
+  const fit = `fitted to ${believableEcs(filled).length} readings: a litre carries off ${((1 - Math.exp(-ratePerLitre)) * 100).toFixed(1)} % of the excess`;
+  return { litres, reasons: [`${inLitres(litres)} more; ${now}`, fit, ...far, "measure after each portion", ...ecSetAside(filled)] };
+}
+
+const cannotSay = (...reasons: [string, ...string[]]): FlushLeft => ({ litres: "cannot say", reasons });
+
+function whyNot(filled: readonly FlushReading[]): string | undefined {
+  const read = believableEcs(filled);
+  if (read.length < fewestReadings) return `${read.length} runoff EC readings are too few: at least ${fewestReadings} needed`;
+  const course = washingCourse(read.map(({ ec }) => ec));
+  if (course === "flat") return "the last three readings are level: more water no longer helps";
+  if (course === "rising") return "the runoff EC is rising: wait, then measure again";
+  const first = read[0];
+  if (first === undefined || litresPoured(filled.slice(first.row + 1)) === 0) return "no litres poured between the readings are written down";
+  return undefined;
+}
+
+function fittedRate(filled: readonly FlushReading[], waterEc: Ec25): number | undefined {
+  let poured = 0;
+  const soFar = filled.map(({ litres }) => (poured += litres ?? 0) as Litres);
+  const points = believableEcs(filled).map(({ row, ec }) => ({ litresSoFar: soFar[row] ?? (poured as Litres), ec }));
+  return fitWashout(points, waterEc);
+}
