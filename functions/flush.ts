@@ -105,7 +105,7 @@ export function flushstop(
  * @param [explain] TRUE adds the reasons in the cell to the right
  * @returns L, or "cannot say"
  * @remarks 0 when the last reading is at the target. Refuses a target at or below the water's own EC.
- * @example =RUNOFF.FLUSHLEFT({0;2;2}, {6.4;4.4;3.4}, 2.4, 2.3) -> cannot say
+ * @example =RUNOFF.FLUSHLEFT({0;2;2;2}, {6;4.1;4.1;4.1}, 3, 0.4) -> cannot say
  * @example =RUNOFF.FLUSHLEFT({0;2;2}, {8.4;4.4;2.4}, 1.4, 0.4) -> 2
  * @see the model of FLUSHVOLUME; the fit is a weighted least squares line
  */

@@ -3,12 +3,15 @@ import { type Ec25, type Litres, quantities } from "../quantities";
 import { Refusal } from "../refusal";
 import { fitWashout } from "./fit-washout";
 import { believableEc, believableEcs, ecSetAside, type FlushReading, litresPoured, untilLastFilled } from "./flush-reading";
-import { washingCourse } from "./washing-course";
-import { reachable, washoutLitres } from "./washout";
+import { meterTolerance, washingCourse } from "./washing-course";
+import { reachable, washoutEc, washoutLitres } from "./washout";
 import { inLitres, inMillisiemens } from "./words";
 
 /** Below three readings a curve is a guess: two always lie on one. */
 const fewestReadings = 3;
+
+/** A last portion that takes off less than half of what the fit expects is the bend of a flattening curve. Common practice. */
+const leastOfExpected = 0.5;
 
 /** An amount of water still to pour, or an honest "cannot say", with the reasons for either. */
 export interface FlushLeft {
@@ -19,7 +22,7 @@ export interface FlushLeft {
 /**
  * Litres of water still needed, from the washout fitted to this pot's own readings.
  *
- * Errs to "cannot say": fewer than three readings, a curve that has flattened or rises, or no litres written.
+ * Errs to "cannot say": fewer than three readings, a curve that flattens or rises, or no litres written.
  *
  * Formula:  L = ln((EC last - ECw) / (ECt - ECw)) / r; r by `fitWashout`
  * Valid:    at least 3 readings of one flush, still falling
@@ -38,6 +41,8 @@ export function flushLeft(readings: readonly FlushReading[], targetEc: Ec25, wat
   const doubt = whyNot(filled);
   const ratePerLitre = doubt === undefined ? fittedRate(filled, waterEc) : undefined;
   if (ratePerLitre === undefined) return cannotSay(doubt ?? "the readings draw no falling curve", now, ...ecSetAside(filled));
+  const slowing = fallsShort(filled, waterEc, ratePerLitre);
+  if (slowing !== undefined) return cannotSay(slowing, now, ...ecSetAside(filled));
   const litres = washoutLitres(last, target, { waterEc, ratePerLitre });
   const far = litres > litresPoured(filled) ? ["this looks further ahead than the readings reach: trust the next reading more"] : [];
   const fit = `fitted to ${believableEcs(filled).length} readings: a litre carries off ${((1 - Math.exp(-ratePerLitre)) * 100).toFixed(1)} % of the excess`;
@@ -55,6 +60,17 @@ function whyNot(filled: readonly FlushReading[]): string | undefined {
   const first = read[0];
   if (first === undefined || litresPoured(filled.slice(first.row + 1)) === 0) return "no litres poured between the readings are written down";
   return undefined;
+}
+
+/** Whether the last fall is much smaller than the fitted curve says, by more than the meter's tolerance. */
+function fallsShort(filled: readonly FlushReading[], waterEc: Ec25, ratePerLitre: number): string | undefined {
+  const [before, last] = believableEcs(filled).slice(-2);
+  if (before === undefined || last === undefined) return undefined;
+  const between = litresPoured(filled.slice(before.row + 1));
+  const expected = before.ec - washoutEc(before.ec, waterEc, { litres: between, ratePerLitre });
+  const fall = before.ec - last.ec;
+  const isShort = fall < leastOfExpected * expected && isAbove(expected, fall + meterTolerance(before.ec), quantities.ec.resolution);
+  return isShort ? `flattening: the last portion took off ${inMillisiemens(fall)} where the fit expects ${inMillisiemens(expected)}` : undefined;
 }
 
 function fittedRate(filled: readonly FlushReading[], waterEc: Ec25): number | undefined {

@@ -50,3 +50,114 @@ describe("FLUSHSTOP in a sheet", () => {
     expect(host.call("FLUSHSTOP", [column(6), column({ error: "#N/A" }), [["coir"]]])[0]?.[0]).toMatchObject({ error: "#N/A" });
   });
 });
+
+type Call = readonly [id: string, args: readonly (CellValue[][] | undefined)[]];
+
+const one = (cell: CellValue): CellValue[][] => [[cell]];
+const volume: Call = ["FLUSHVOLUME", [one(10), one(6), one(3), one(0.4), one("coir")]];
+const plan: Call = ["FLUSHPLAN", [one(10), one(6), one(3), one(0.4), one("coir")]];
+const left: Call = ["FLUSHLEFT", [column(0, 2, 2), column(8.4, 4.4, 2.4), one(1.4), one(0.4)]];
+const need: Call = ["LEACHNEED", [one(1), one(2.5)]];
+const acid: Call = ["ACIDDOSE", [one(1000), one(150), one(7.5), one(5.8), one("sulfuric"), one(93)]];
+const alkali: Call = ["ALKALIDOSE", [one(1000), one(10), one(5), one(6), one("potassium hydroxide")]];
+const scalars = [volume, plan, need, acid, alkali];
+
+/** The call with one argument replaced. */
+const having = ([id, args]: Call, index: number, cells: CellValue[][]): Call => [id, args.map((old, each) => (each === index ? cells : old))];
+const answer = ([id, args]: Call, blank: keyof typeof blankDeliveries = "zero"): CellValue | undefined => host.call(id, args, blank)[0]?.[0];
+
+describe("the other flush and dose functions in a sheet", () => {
+  const blanks = scalars.flatMap(([id, args]) => args.map((_arg, index) => [id, index, having([id, args], index, one(_))] as const));
+
+  it.each(deliveries)("each answers blank while any of its arguments is blank (delivered as %s)", (blank) => {
+    for (const [id, index, call] of blanks) expect(answer(call, blank), `${id}, argument ${index + 1}`).toBe("");
+    expect(answer(having(left, 2, one(_)), blank)).toBe("");
+    expect(answer(having(left, 3, one(_)), blank)).toBe("");
+  });
+
+  it.each(deliveries)("FLUSHLEFT takes a portion without a reading as water poured (blank delivered as %s)", (blank) => {
+    expect(answer(["FLUSHLEFT", [column(_, 2, 2, 2), column(16.4, 8.4, _, 2.4), one(1.4), one(0.4)]], blank)).toBeCloseTo(2, 9);
+  });
+
+  it.each(deliveries)("FLUSHLEFT cannot say below three readings, with the reason beside it (blank delivered as %s)", (blank) => {
+    const row = host.call("FLUSHLEFT", [column(_, 2, _), column(6, 4, _), one(3), one(0.4), one(true)], blank)[0];
+    expect(row?.[0]).toBe("cannot say");
+    expect(row?.[1]).toContain("2 runoff EC readings are too few");
+  });
+
+  const refused: (readonly [title: string, call: Call, error: string, says: string])[] = [
+    ...scalars.flatMap(([id, args]) => [
+      [`${id} of text`, having([id, args], 0, one("ten")), "#VALUE!", "is not a number"] as const,
+      [`${id} of a negative number`, having([id, args], 0, one(-1)), "#VALUE!", "cannot be"] as const,
+      [`${id} of something absurdly large`, having([id, args], 0, one(1e12)), "#VALUE!", "1000000000000"] as const,
+      [`${id} of an error cell`, having([id, args], 0, one({ error: "#N/A" })), "#N/A", ""] as const,
+    ]),
+    ["FLUSHVOLUME of unlike shapes", having(having(volume, 0, column(1, 2)), 1, column(6, 6, 6)), "#VALUE!", "ranges of the same shape"],
+    ["FLUSHPLAN of a range", having(plan, 0, column(1, 2)), "#VALUE!", "one cell"],
+    ["ACIDDOSE of a range", having(acid, 0, column(1, 2)), "#VALUE!", "one cell"],
+    ["FLUSHLEFT of unlike lengths", having(left, 0, column(2, 2)), "#VALUE!", "of the same length"],
+    ["FLUSHLEFT of negative litres", having(left, 0, column(0, -2, 2)), "#VALUE!", "litres poured -2 L cannot be"],
+    ["FLUSHLEFT of text", having(left, 1, column(6, "low", 4)), "#VALUE!", 'runoff EC "low" is not a number'],
+    ["FLUSHVOLUME in an unknown medium", having(volume, 4, one("moon dust")), "#VALUE!", "coir, peat, bark, mineral wool, inert, soil"],
+    ["FLUSHPLAN in an unknown medium", having(plan, 4, one("moon dust")), "#VALUE!", "coir, peat, bark, mineral wool, inert, soil"],
+    ["ACIDDOSE of an unknown acid", having(acid, 4, one("vinegar")), "#VALUE!", "sulfuric, phosphoric, nitric, hydrochloric, citric"],
+    ["ALKALIDOSE of an unknown base", having(alkali, 4, one("lime")), "#VALUE!", "potassium bicarbonate, potassium carbonate, potassium hydroxide"],
+    ["FLUSHVOLUME below the water's EC", having(volume, 2, one(0.3)), "#VALUE!", "cannot go below the water"],
+    ["FLUSHPLAN at the water's EC", having(plan, 2, one(0.4)), "#VALUE!", "cannot go below the water"],
+    ["FLUSHLEFT below the water's EC", having(left, 2, one(0.3)), "#VALUE!", "cannot go below the water"],
+    ["FLUSHVOLUME of uS/cm", having(volume, 1, one(2400)), "#VALUE!", "divide uS/cm by 1000"],
+    ["LEACHNEED of a feed too strong", having(need, 0, one(8)), "#N/A", "feed weaker"],
+    ["ACIDDOSE to pH 3", having(acid, 3, one(3)), "#N/A", "4.5 to 7.5"],
+    ["ACIDDOSE upwards", having(acid, 2, one(5)), "#VALUE!", "ALKALIDOSE raises it"],
+    ["ACIDDOSE of 99.9 % sulfuric", having(acid, 5, one(99.9)), "#N/A", "read it on the bottle"],
+    ["ACIDDOSE of 120 %", having(acid, 5, one(120)), "#VALUE!", "up to 100 % by mass"],
+    ["ALKALIDOSE downwards", having(alkali, 2, one(7)), "#VALUE!", "ACIDDOSE lowers it"],
+  ];
+
+  it.each(refused)("refuses %s", (_title, call, error, says) => {
+    expect(answer(call)).toMatchObject({ error, reason: expect.stringContaining(says) as string });
+  });
+});
+
+describe("FLUSHPLAN as it spills", () => {
+  it("has a header row, and portions that sum to FLUSHVOLUME", () => {
+    const [header, ...rows] = host.call(...plan);
+    expect(header).toEqual(["portion", "litres", "litres so far", "expected runoff EC"]);
+    expect(rows.reduce((sum, [, poured]) => sum + Number(poured), 0)).toBeCloseTo(Number(answer(volume)), 9);
+    expect(rows.at(-1)?.[3]).toBeCloseTo(3, 9);
+  });
+
+  it("says in a closing row that it ends at the over-flush limit: 7 L for 10 L of soil", () => {
+    const rows = host.call("FLUSHPLAN", [one(10), one(9), one(1), one(0.4), one("soil")]);
+    expect(rows.at(-1)).toEqual(["stop here: over-flush limit 7 L; by the model the target needs 23.3 L", "", "", ""]);
+    expect(rows.at(-2)?.[2]).toBeCloseTo(7, 9);
+  });
+
+  it("says that there is nothing to pour when the runoff is at the target", () => {
+    expect(host.call("FLUSHPLAN", [one(10), one(3), one(3), one(0.4), one("coir")])[1]).toEqual(["nothing to pour: the runoff is at the target", "", "", ""]);
+  });
+});
+
+describe("doses in a sheet", () => {
+  it.each([
+    [1, "alkalinity is missing: measure it"],
+    [5, "percent strength is missing: read it on the bottle; no strength, no dose"],
+  ])("ACIDDOSE stays blank without argument %d + 1 and says so under explain", (index, says) => {
+    const [id, args] = having(acid, index, one(_));
+    const [cell, reason] = host.call(id, [...args, one(true)])[0] ?? [];
+    expect(cell).toBe("");
+    expect(reason).toContain(says);
+  });
+
+  it("ACIDDOSE under explain gives 66 mL and every caution", () => {
+    const [dose, reason] = host.call("ACIDDOSE", [...acid[1], one(true)])[0] ?? [];
+    expect(dose).toBe(66);
+    for (const says of ["rounded down", "first 80 %, 52 mL", "never water into acid", "goggles", "label and local code win", "that is no fault"]) {
+      expect(reason).toContain(says);
+    }
+  });
+
+  it("a column of leaching needs keeps its blanks", () => {
+    expect(host.call("LEACHNEED", [column(1, _), one(2.5)])).toEqual([[expect.closeTo(1 / 11.5, 9)], [""]]);
+  });
+});

@@ -47,7 +47,7 @@ export const acidTable = {
     ],
     leaves: { element: "S", gramsPerMole: 32.06 },
     caution: "sulfuric acid burns skin and gets hot in water",
-    source: "[phreeqc]",
+    source: "[usgs-phreeqc]",
   },
   phosphoric: {
     molarMass: 97.994,
@@ -60,7 +60,7 @@ export const acidTable = {
     ],
     leaves: { element: "P", gramsPerMole: 30.974 },
     caution: "phosphoric acid burns skin and eyes",
-    source: "[phreeqc]",
+    source: "[usgs-phreeqc]",
   },
   nitric: {
     molarMass: 63.012,

@@ -31,7 +31,7 @@ export function acidNamed(text: string): AcidName {
  * Protons that a mole of the acid gives up in water of a pH.
  *
  * Formula:  strong ones + mean charge from the pKas: sum of i b_i / sum of b_i, b_i = K1..Ki / H^i
- * Source:   [phreeqc]; citric from memory
+ * Source:   [usgs-phreeqc]; citric from memory
  *
  * @example protonsGiven("phosphoric", ph(5.8)) // 1.0375
  */

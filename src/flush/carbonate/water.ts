@@ -37,7 +37,7 @@ export function carbonateCharge(ph: Ph, { first, second }: CarbonateConstants): 
  *
  * @param milliequivalentsPerLitre alkalinity, meq/L
  * @throws {Refusal} `impossible` when the alkalinity is too low for the pH
- * @example totalCarbonate(2.9974, ph(7.5), carbonateConstants()) // 3.2052
+ * @example totalCarbonate(2.9974, ph(7.5), carbonateConstants()) // 3.205
  */
 export function totalCarbonate(milliequivalentsPerLitre: number, ph: Ph, constants: CarbonateConstants): number {
   const total = (milliequivalentsPerLitre + freeAcid(ph, constants)) / carbonateCharge(ph, constants);

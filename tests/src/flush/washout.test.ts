@@ -99,6 +99,7 @@ describe("flushLeft", () => {
     ["two readings", flush([6], [4, 2]), "2 runoff EC readings are too few"],
     ["the last reading missing", flush([6], [5, 2], [4.5, 2], [undefined, 2]), "runoff EC is missing"],
     ["a curve that has flattened", flush([6], [4.1, 2], [4.1, 2], [4.1, 2]), "more water no longer helps"],
+    ["a last portion that took off 0.2 where the fit expects 1.7", flush([12.4], [6.4, 2], [4.1, 2], [3.9, 2]), "flattening: the last portion took off 0.20"],
     ["a rise", flush([6], [4, 2], [5, 2]), "rising"],
     ["no litres written", flush([6], [5], [4]), "no litres poured between the readings"],
     ["a last reading in uS/cm", flush([6], [5, 2], [4500, 2]), "divide uS/cm by 1000"],

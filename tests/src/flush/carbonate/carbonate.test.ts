@@ -98,8 +98,8 @@ describe("acids", () => {
     ["phosphoric", 75, 12.085, "density 1.579"],
     ["nitric", 70, 15.7, "laboratory table, density 1.413"],
     ["nitric", 67, 14.886, "density 1.400"],
-  ] as const)("%s acid of %d %% holds %d mol/L (%s)", (name, percent, moles, _source) => {
-    expect(molesPerBottle(name, percent as Percent) / moles).toBeCloseTo(1, 2);
+  ] as const)("%s acid of %d %% holds %d mol/L (%s)", (name, percent, moles, source) => {
+    expect(molesPerBottle(name, percent as Percent) / moles, source).toBeCloseTo(1, 2);
   });
 
   it("between two tabulated strengths the density lies between: sulfuric 35 % at 1.26 holds 4.496 mol/L (computed from the density)", () => {
