@@ -24,8 +24,8 @@ export const phLockout: Story = {
   celsius: (day) => ramp(day, [0, 20], [55, 23]),
   notes: {
     0: "tomato, 12 L clay pebbles",
-    7: "pens checked in buffers",
-    14: "new barrel mixed, same as always",
+    7: "calibrated both pens",
+    14: "new barrel of feed mixed, same as always",
     20: "top leaves a bit pale?",
     24: "yellow between the veins, new leaves only. more feed?",
     27: "EC is fine. not hungry",

@@ -30,6 +30,9 @@ export const benchNames = [
   { name: "WaterEc", refersTo: "Bench!$B$8" },
 ];
 
+/** Row of the first question on the sheet, counted from 1; the settings' rows are those that `benchNames` tells. */
+const firstQuestionRow = 18;
+
 const limit = (which: string): string => `RUNOFF.BANDLIMIT(Band,"${which}")`;
 
 /** The sheet beside a log: what the pot is, the limits it is held against, and what the log answers. */
@@ -65,7 +68,8 @@ export function benchSheet(card: PotCard, questions: readonly Question[]): Sheet
       ...(questions.length === 0 ? [] : [heading("Asked of the log", "Answer", "Why, or how to read it")]),
       ...questions.map(({ asked, formula: text, style = "answer", how = "" }) => answer(asked, text, { style, how })),
     ]),
-    widths: [48, 34, 84],
+    widths: [56, 34, 84],
+    heights: new Map(questions.flatMap(({ how }, i) => (how === undefined ? [[firstQuestionRow + i, 32]] : []))),
     gridLines: false,
   };
 }

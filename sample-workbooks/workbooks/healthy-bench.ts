@@ -16,5 +16,5 @@ export const healthyBenchWorkbook = benchWorkbook(
     waterEc: water.ec,
     meter: "both pens compensate to 25 C",
   },
-  { entries, questions: [askedLeached("the last three weeks", lastWeeks), askedCeiling("the last three weeks", lastWeeks)] },
+  { entries, drawn: "EC", questions: [askedLeached("the last three weeks", lastWeeks), askedCeiling("the last three weeks", lastWeeks)] },
 );

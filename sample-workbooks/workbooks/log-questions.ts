@@ -23,6 +23,9 @@ export function cellsOf(header: string, { first, last }: Span): string {
   return `Log!${letter}${first}:${letter}${last}`;
 }
 
+/** The same with anchored rows and columns, as a chart names them. */
+export const absoluteCells = (header: string, span: Span): string => cellsOf(header, span).replaceAll(/([A-Z]+)(\d+)/g, "$$$1$$$2").replace(/!(.+):\1$/, "!$1");
+
 const readings = (span: Span): string => ["Feed pH", "Feed EC", "Runoff pH", "Runoff EC"].map((header) => cellsOf(header, span)).join(",");
 
 /** "Salt, pH, both or neither?", with the reason in the next cell. */
@@ -39,7 +42,7 @@ export const askedLeached = (when: string, span: Span): Question => ({
 });
 
 export const askedCeiling = (when: string, span: Span): Question => ({
-  asked: `Salt ratio at which that share would settle without a plant, ${when}`,
+  asked: `Ratio at which that share settles, ${when}`,
   formula: `RUNOFF.RATIOCEILING(AVERAGE(${cellsOf("Leached", span)}))`,
   style: "answerHundredths",
   how: "a ratio below this line is what so little drain leads to; more drain lowers the line",

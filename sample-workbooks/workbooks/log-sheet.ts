@@ -33,7 +33,7 @@ export const logColumns: readonly LogColumn[] = [
   { header: "Runoff pH", width: 8, style: "ph", read: (entry) => entry.runoffPh },
   { header: "Feed L", width: 8, style: "litres", read: (entry) => entry.feedLitres },
   { header: "Runoff L", width: 8, style: "litres", read: (entry) => entry.runoffLitres },
-  { header: "Temp C", width: 8, style: "celsius", read: (entry) => entry.celsius },
+  { header: "Solution C", width: 9, style: "celsius", read: (entry) => entry.celsius },
   { header: "Notes", width: 50, style: "note", read: (entry) => entry.note },
   { header: "Salt ratio", width: 8, style: "ratio", formula: `RUNOFF.SALTRATIO(${inRow("Runoff EC")},${inRow("Feed EC")})` },
   { header: "pH shift", width: 8, style: "shift", formula: `RUNOFF.PHSHIFT(${inRow("Runoff pH")},${inRow("Feed pH")})` },
@@ -88,6 +88,6 @@ function logValidations(lastRow: number): Validation[] {
     { range: over(["Feed EC", "Runoff EC"]), allowed: { between: [0, 20] }, hint: "EC in mS/cm at 25 C, 0 to 20" },
     { range: over(["Feed pH", "Runoff pH"]), allowed: { between: [0, 14] }, hint: "pH, 0 to 14" },
     { range: over(["Feed L", "Runoff L"]), allowed: { between: [0, 200] }, hint: "litres, 0 to 200" },
-    { range: over(["Temp C"]), allowed: { between: [0, 45] }, hint: "solution temperature in C" },
+    { range: over(["Solution C"]), allowed: { between: [0, 45] }, hint: "solution temperature in C" },
   ];
 }

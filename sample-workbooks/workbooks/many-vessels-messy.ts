@@ -11,7 +11,7 @@ const lastRow = firstRow + rows.length - 1;
 const ec = (cell: string): string => `RUNOFF.ECFROMPPM(${cell},500)`;
 
 /** The grower's own limits for the whole bench, G2 to J2: pH low, pH high, EC low, EC high. */
-const limits = [undefined, undefined, undefined, undefined, typed("limits", "quiet"), typed(5.4), typed(6.5), typed(0.8), typed(4)];
+const limits = [undefined, undefined, undefined, undefined, typed("limits pH EC", "quiet"), typed(5.4), typed(6.5), typed(0.8), typed(4)];
 
 function messyRow(scribbled: readonly Scribble[], i: number): (Cell | undefined)[] {
   const row = firstRow + i;

@@ -16,5 +16,5 @@ export const phLockoutWorkbook = benchWorkbook(
     waterEc: water.ec,
     meter: "both pens compensate to 25 C",
   },
-  { entries, questions: [askedLeached("the week before it was found", weekBefore)] },
+  { entries, drawn: "pH", questions: [askedLeached("the week before it was found", weekBefore)] },
 );

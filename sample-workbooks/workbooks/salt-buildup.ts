@@ -22,6 +22,7 @@ export const saltBuildupWorkbook = benchWorkbook(
   },
   {
     entries,
+    drawn: "EC",
     questions: [
       askedLeached("the week before the flush", weekBefore),
       askedCeiling("the week before the flush", weekBefore),

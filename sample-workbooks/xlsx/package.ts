@@ -1,27 +1,18 @@
 import { strToU8, type Zippable, zipSync } from "fflate";
 import { type Variant } from "./cell-part";
+import { type Part, type Relation, relationsPart } from "./part";
 import { appPropertiesPart, corePropertiesPart } from "./property-parts";
-import { type Relation, relationsPart } from "./relations";
-import { SharedStrings } from "./shared-strings";
+import { sheetParts } from "./sheet-parts";
 import { type WorkbookSpec } from "./spec";
 import { stylesPart } from "./styles-part";
-import { tablePart } from "./table-part";
 import { type AddIn, taskpanesPart, webExtensionPart } from "./web-extension-parts";
 import { metadataPart, workbookPart } from "./workbook-part";
-import { worksheetPart } from "./worksheet-part";
 import { document, element, vocabularies } from "./xml";
 
 export interface PackageOptions {
   readonly variant?: Variant;
   /** Asks the host to open this add-in's pane with the workbook. */
   readonly opens?: AddIn | undefined;
-}
-
-interface Part {
-  readonly path: string;
-  readonly content: string;
-  /** Its content type; a .rels part has the default one. */
-  readonly type?: string;
 }
 
 const { relations } = vocabularies;
@@ -32,7 +23,7 @@ const extensions = "http://schemas.microsoft.com/office/2011/relationships";
 /** The bytes of the .xlsx file: the same for the same workbook, on every machine and at every hour. */
 export function workbookBytes(workbook: WorkbookSpec, { variant = "host", opens }: PackageOptions = {}): Uint8Array {
   const panes = opens === undefined ? [] : paneParts(opens);
-  const parts = [...packageParts(workbook.title, panes.length > 0), ...workbookParts(workbook), ...sheetParts(workbook, variant), ...panes];
+  const parts = [...packageParts(workbook.title, panes.length > 0), ...workbookParts(workbook), ...sheetParts(workbook.sheets, variant), ...panes];
   // A zip entry holds local time; a date made from local parts is the same in every zone.
   const mtime = new Date(2026, 0, 1);
   const files: Zippable = {};
@@ -77,24 +68,6 @@ function workbookParts(workbook: WorkbookSpec): Part[] {
     { path: "xl/styles.xml", content: stylesPart(), type: `${spreadsheet}.styles+xml` },
     { path: "xl/metadata.xml", content: metadataPart(), type: `${spreadsheet}.sheetMetadata+xml` },
   ];
-}
-
-function sheetParts({ sheets }: WorkbookSpec, variant: Variant): Part[] {
-  const strings = new SharedStrings();
-  const parts: Part[] = [];
-  let tables = 0;
-  sheets.forEach((sheet, i) => {
-    const name = `sheet${i + 1}.xml`;
-    parts.push({ path: `xl/worksheets/${name}`, content: worksheetPart(sheet, { variant, strings, first: i === 0 }), type: `${spreadsheet}.worksheet+xml` });
-    const related: Relation[] = [];
-    for (const table of sheet.tables ?? []) {
-      tables += 1;
-      parts.push({ path: `xl/tables/table${tables}.xml`, content: tablePart(table, tables, variant), type: `${spreadsheet}.table+xml` });
-      related.push([`${relations}/table`, `../tables/table${tables}.xml`]);
-    }
-    if (related.length > 0) parts.push({ path: `xl/worksheets/_rels/${name}.rels`, content: relationsPart(related) });
-  });
-  return [...parts, { path: "xl/sharedStrings.xml", content: strings.part(), type: `${spreadsheet}.sharedStrings+xml` }];
 }
 
 function paneParts(opens: AddIn): Part[] {

@@ -33,6 +33,26 @@ export interface Validation {
   readonly hint: string;
 }
 
+export interface ChartLine {
+  /** The cell that names the line, and the cells with its values: `Log!$C$1`, `Log!$C$2:$C$40`. */
+  readonly name: string;
+  readonly cells: string;
+  readonly look: "read" | "given";
+}
+
+/** A native chart with lines, over a range of cells. */
+export interface LineChart {
+  readonly at: string;
+  readonly title: string;
+  /** For people who do not see it. */
+  readonly alternative: string;
+  readonly across: { readonly cells: string; readonly title: string; readonly format: string; readonly dates: boolean };
+  readonly unit: string;
+  /** Ends of the upright axis; the host chooses without them. */
+  readonly between?: readonly [low: number, high: number];
+  readonly lines: readonly ChartLine[];
+}
+
 export interface SheetSpec {
   readonly name: string;
   /** By address. */
@@ -42,6 +62,7 @@ export interface SheetSpec {
   readonly tables?: readonly TableSpec[];
   readonly formats?: readonly ConditionalFormat[];
   readonly validations?: readonly Validation[];
+  readonly charts?: readonly LineChart[];
   /** In points, by row counted from 1; other rows take the host's own height. */
   readonly heights?: ReadonlyMap<number, number>;
   /** Rows and columns that stay in view. */

@@ -7,6 +7,7 @@ import { counted, document, element, escaped, vocabularies } from "./xml";
 
 /** One worksheet. The order of its elements is the file format's. */
 export function worksheetPart(sheet: SheetSpec, how: { variant: Variant; strings: SharedStrings; first: boolean }): string {
+  const charted = (sheet.charts ?? []).length > 0;
   const tables = (sheet.tables ?? []).map((_, number) => element("tablePart", { "r:id": `rId${number + 1}` }));
   return document(
     element(
@@ -23,6 +24,7 @@ export function worksheetPart(sheet: SheetSpec, how: { variant: Variant; strings
       element("pageMargins", { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 }),
       element("pageSetup", { paperSize: 9, orientation: "landscape", fitToWidth: 1, fitToHeight: 0 }),
       element("headerFooter", {}, element("oddFooter", {}, escaped("&L&A&R&P / &N"))),
+      charted ? element("drawing", { "r:id": `rId${tables.length + 1}` }) : "",
       counted("tableParts", tables),
     ),
   );

@@ -1,5 +1,13 @@
 import { document, element, vocabularies } from "./xml";
 
+/** One file inside the workbook's package. */
+export interface Part {
+  readonly path: string;
+  readonly content: string;
+  /** Its content type; a .rels part has the default one. */
+  readonly type?: string;
+}
+
 /** A reference from one part to another: its kind, and where it lies as seen from the part that refers. */
 export type Relation = readonly [kind: string, target: string];
 
