@@ -56,12 +56,15 @@ function cannotSay(readings: readonly (number | Refusal)[], water: Water, unfill
   return { answer: "cannot say", reasons: [faults[0] ?? "the last row cannot be read", ...faults.slice(1), limit, ...stale, water.said] };
 }
 
+const whereEc = { low: "below", inside: "within", high: "above" } as const;
+const ecLimits = ({ ec: [low, high] }: Band): string => `${low.toFixed(2)} to ${inMillisiemens(high)}`;
+
 function enoughWater(ec: Ec25, band: Band): FlushVerdict {
   return {
     answer: "stop: enough water",
     reasons: [
       "the water limit is reached: more only keeps the roots wet",
-      `runoff EC ${inMillisiemens(ec)} against ${inMillisiemens(band.ec[0])} to ${inMillisiemens(band.ec[1])}`,
+      `runoff EC ${inMillisiemens(ec)} is ${whereEc[standing(ec, band.ec, quantities.ec.resolution)]} ${ecLimits(band)}`,
       "let it drain, feed gently, and measure the next runoff",
     ],
   };
@@ -91,7 +94,7 @@ function byBand(filled: readonly FlushReading[], last: Last, pot: { band: Band; 
 }
 
 function inBandByEc({ ph, ec }: Last, band: Band): FlushVerdict {
-  const ecInside = `runoff EC ${inMillisiemens(ec)} is within ${inMillisiemens(band.ec[0])} to ${inMillisiemens(band.ec[1])}`;
+  const ecInside = `runoff EC ${inMillisiemens(ec)} is within ${ecLimits(band)}`;
   const limits = `${inPh(band.ph[0])} to ${inPh(band.ph[1])}`;
   const side = standing(ph, band.ph, quantities.ph.resolution);
   if (side === "inside") {

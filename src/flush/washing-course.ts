@@ -27,6 +27,7 @@ export const meterTolerance = (ec: number): number => Math.max(toleranceFloor, t
  * @example washingCourse([5, 4.2, 3.6] as Ec25[]) // "falling"
  */
 export function washingCourse(ecs: readonly Ec25[]): WashingCourse {
+  if (!ecs.every(Number.isFinite)) return "too few";
   const [last, previous, before] = ecs.slice(-3).reverse();
   if (last === undefined || previous === undefined) return "too few";
   const step = change(last, previous);

@@ -37,6 +37,9 @@ export function washoutEc(startEc: Ec25, waterEc: Ec25, wash: { readonly litres:
 export function washoutLitres(startEc: Ec25, targetEc: Ec25, wash: { readonly waterEc: Ec25; readonly ratePerLitre: number }): Litres {
   const { waterEc, ratePerLitre } = wash;
   const target = reachable(targetEc, waterEc);
+  if (!(startEc >= 0 && ratePerLitre > 0)) {
+    throw new Refusal("impossible", { quantity: "washing from EC", given: startEc, allowed: "a runoff EC and a rate per litre above 0" });
+  }
   if (!isAbove(startEc, target, quantities.ec.resolution)) return 0 as Litres;
   return (Math.log((startEc - waterEc) / (target - waterEc)) / ratePerLitre) as Litres;
 }

@@ -29,7 +29,7 @@ const firstShare = 0.8;
 /** Rounded down to two figures. */
 export function measurable(amount: number): number {
   const known = Number(amount.toPrecision(figuresKnown));
-  if (!(known > 0)) return 0;
+  if (known <= 0) return 0;
   const step = 10 ** (Math.floor(Math.log10(known)) + 1 - figures);
   const steps = Number((known / step).toPrecision(figuresKnown));
   return Number((Math.floor(steps) * step).toPrecision(figures));
@@ -37,7 +37,7 @@ export function measurable(amount: number): number {
 
 /** The cautions that stand beside every dose. */
 export const cautions = (measured: number, unit: string): readonly [string, ...string[]] => [
-  `measure out ${measured} ${unit} (rounded down), stir in the first 80 %, ${measurable(measured * firstShare)} ${unit}, measure the pH, then finish by drops`,
+  `measure out ${measured} ${unit} (rounded down), stir in the first 80 %, ${measurable(measured * firstShare)} ${unit}, measure the pH, then finish little by little`,
   "wear goggles and chemical-proof gloves, with running water at hand",
   "the label and local code win over this figure",
 ];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
-  ec25, type FlushReading, fitWashout, flushLeft, flushPlan, flushVolume, leachNeed, litres, type Medium, type Share, washoutEc, washoutLitres,
+  ec25, type Ec25, type FlushReading, fitWashout, flushLeft, flushPlan, flushVolume, leachNeed, litres, type Medium, type Share, washingCourse, washoutEc, washoutLitres,
 } from "../../../src/index";
 
 // One container capacity of water, mixing efficiency 1, 0.7, 0.5: what is left of the excess is exp(-f L / CC), plain arithmetic.
@@ -50,6 +50,20 @@ describe("flushVolume", () => {
 
   it.each([0.4, 0.3, 0.404])("refuses a target of %d with water of 0.4: washing cannot go below the water", (target) => {
     expect(() => flushVolume(ec25(6), ec25(target), pot("coir"))).toThrow(/target EC .* above the water's own 0.40 mS\/cm/);
+  });
+});
+
+describe("what is not a number", () => {
+  it.each([
+    ["runoff EC", NaN, 0.1],
+    ["rate", 6, NaN],
+    ["rate of nothing", 6, 0],
+  ])("is refused: %s", (_title, start, ratePerLitre) => {
+    expect(() => washoutLitres(start as Ec25, ec25(3), { waterEc: ec25(0.4), ratePerLitre })).toThrow(/above 0/);
+  });
+
+  it("is no course: an EC that is not a number makes too few readings", () => {
+    expect(washingCourse([4, NaN, 4] as Ec25[])).toBe("too few");
   });
 });
 
