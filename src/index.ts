@@ -41,6 +41,7 @@ export { phShift } from "./diagnosis/ph-shift";
 export { ratioCeiling } from "./diagnosis/ratio-ceiling";
 export { rowFlags, rowFlagWords, usualRatioLimit, type RootZoneReading, type RowFlag } from "./diagnosis/row-flags";
 export { saltRatio } from "./diagnosis/salt-ratio";
+export { logVerdict, type LogVerdict } from "./diagnosis/log-verdict";
 export { verdict, type Verdict, type VerdictOptions } from "./diagnosis/verdict";
 export { type VerdictAnswer } from "./diagnosis/verdict-table";
 
@@ -98,6 +99,7 @@ export { saturationPressure } from "./environment/saturation-pressure";
 export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 
 // Log: the sheet the grower already keeps
+export { logInTime, type LogInTime, type PlacedRow } from "./log/in-time";
 export { type LogEvent, type LogEventKind, type LogQuantity, type LogRow } from "./log/log";
 export {
   type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type EcLogUnit, type LogAnswers, type LogGrid,

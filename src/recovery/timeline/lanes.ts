@@ -1,12 +1,7 @@
 import { type Band } from "../../bands/band";
 import { saltRatio } from "../../diagnosis/salt-ratio";
-import { type LogRow } from "../../log/log";
+import { type PlacedRow } from "../../log/in-time";
 import { quantities } from "../../quantities";
-
-/** A row that has a place on the time axis. */
-export interface PlacedRow extends LogRow {
-  readonly day: number;
-}
 
 /** Which of a lane's lines: what was poured in, what drained, or the lane's only line. */
 export type SeriesRole = "input" | "runoff" | "only";

@@ -1,7 +1,8 @@
 import { type Band } from "../../bands/band";
 import { rowFlags, type RowFlag } from "../../diagnosis/row-flags";
+import { logInTime, type LogInTime, type PlacedRow } from "../../log/in-time";
 import { type LogEvent, type LogRow } from "../../log/log";
-import { type LaneDefinition, laneDefinitions, type LaneName, type LaneValue, type PlacedRow, type SeriesRole } from "./lanes";
+import { type LaneDefinition, laneDefinitions, type LaneName, type LaneValue, type SeriesRole } from "./lanes";
 import { laneTrend, type LaneTrend } from "./lane-trend";
 import { segments, type TimelinePoint } from "./segments";
 import { type Watch, watches } from "./watch";
@@ -41,8 +42,7 @@ export interface TimelineReading {
 
 /** All that a drawing of a log needs, and no pixel. */
 export interface Timeline {
-  /** `readings` when no row has a date: then a day is the place of the row in the log, counted from 1. */
-  readonly axis: "dates" | "readings";
+  readonly axis: LogInTime["axis"];
   readonly span: readonly [first: number, last: number] | undefined;
   readonly lanes: readonly TimelineLane[];
   readonly events: readonly TimelineEvent[];
@@ -67,9 +67,7 @@ export interface TimelineOptions {
  * Source:   common practice
  */
 export function timeline(rows: readonly LogRow[], { band, vessel }: TimelineOptions = {}): Timeline {
-  const chosen = vessel === undefined ? rows : rows.filter((row) => row.vessel === vessel);
-  const axis = chosen.some(({ day }) => day !== undefined) ? "dates" : "readings";
-  const placed = axis === "dates" ? inTime(chosen) : chosen.map((row, place) => ({ ...row, day: place + 1 }));
+  const { axis, rows: placed, undated } = logInTime(rows, vessel);
   const events = placed.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
   const lanes = laneDefinitions.map((definition) => laneOf(definition, placed, { axis, band, events }));
   return {
@@ -79,13 +77,9 @@ export function timeline(rows: readonly LogRow[], { band, vessel }: TimelineOpti
     events,
     watches: axis === "dates" ? watches(events) : [],
     readings: placed.map((row, place) => readingOf(row, placed[place - 1], band)),
-    undated: chosen.length - placed.length,
+    undated,
   };
 }
-
-/** Rows with a date, oldest first; rows of one moment keep their order in the sheet. */
-const inTime = (rows: readonly LogRow[]): PlacedRow[] =>
-  rows.filter((row): row is PlacedRow => row.day !== undefined).sort((a, b) => a.day - b.day || a.row - b.row);
 
 function spanOf(placed: readonly PlacedRow[]): Timeline["span"] {
   const [first, last] = [placed[0], placed.at(-1)];

@@ -2,6 +2,7 @@ import { DOMParser } from "@xmldom/xmldom";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bandFor, ec25, type LogRow, ph, timeline } from "../../../src/index";
+import { nearest } from "../../../taskpane/drawing/nearest";
 import { type ThemeName, themes } from "../../../taskpane/drawing/themes";
 import { dayInWords } from "../../../taskpane/drawing/time-axis";
 import { type Drawing, drawTimeline } from "../../../taskpane/drawing/timeline-drawing";
@@ -95,6 +96,15 @@ describe("drawTimeline: what it shows", () => {
 
   it("dayInWords: day 46300 is 5 Oct 2026, and 46300.5 is noon of it, in every time zone", () => {
     expect([dayInWords(46300), dayInWords(46300.5)]).toEqual(["5 Oct 2026", "5 Oct 2026 12:00"]);
+  });
+});
+
+describe("nearest", () => {
+  it("the pixel of each of 60 readings leads back to that reading, and pixels beyond the ends to the ends", () => {
+    const model = timeline(rows(60));
+    const drawing = drawTimeline(model, { width: 450, theme: "light", title: "" });
+    expect(model.readings.map(({ day }) => nearest(model.readings, drawing, drawing.x(day)))).toEqual(model.readings.map((_, place) => place));
+    expect([nearest(model.readings, drawing, -50), nearest(model.readings, drawing, 9999)]).toEqual([0, 59]);
   });
 });
 

@@ -1,0 +1,82 @@
+import { type Band, bandFor, type ColumnAnswer, type DateOrder, type EcLogUnit, ec25, type Feeder, type LogAnswers, type Medium, ownBand, ph, Refusal } from "../src/index";
+
+/** Limits of the grower's own, as typed; they win over any table once all four are there. */
+export interface OwnLimits {
+  readonly phLow: string;
+  readonly phHigh: string;
+  readonly ecLow: string;
+  readonly ecHigh: string;
+}
+
+/** What a person chose and answered for one log; kept in the workbook, column answers by header so that columns may move. */
+export interface Choices {
+  readonly medium: Medium | undefined;
+  readonly feeder: Feeder;
+  readonly own: OwnLimits | undefined;
+  readonly vessel: string | undefined;
+  readonly columns: Readonly<Record<string, ColumnAnswer>>;
+  readonly ppmScale: number | undefined;
+  readonly ecUnit: EcLogUnit | undefined;
+  readonly volumeUnit: LogAnswers["volumeUnit"];
+  readonly temperatureUnit: LogAnswers["temperatureUnit"];
+  readonly dateOrder: DateOrder | undefined;
+  readonly headerRow: number | undefined;
+}
+
+export const noChoices: Choices = {
+  medium: undefined,
+  feeder: "medium",
+  own: undefined,
+  vessel: undefined,
+  columns: {},
+  ppmScale: undefined,
+  ecUnit: undefined,
+  volumeUnit: undefined,
+  temperatureUnit: undefined,
+  dateOrder: undefined,
+  headerRow: undefined,
+};
+
+/** The band that the choices name; `undefined` until there is one, or the Refusal that says what is wrong with it. */
+export function bandOf({ medium, feeder, own }: Choices): Band | Refusal | undefined {
+  const limits = own === undefined ? [] : [own.phLow, own.phHigh, own.ecLow, own.ecHigh];
+  if (limits.every((limit) => limit.trim() === "")) return medium === undefined ? undefined : bandFor(medium, feeder);
+  try {
+    const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] = limits.map(typedNumber);
+    return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"));
+  } catch (problem) {
+    if (problem instanceof Refusal) return problem;
+    throw problem;
+  }
+}
+
+/** A number in a field of the pane; "5,8" can only be 5.8 there. */
+function typedNumber(text: string): number {
+  const tidy = text.trim().replace(",", ".");
+  if (/^\d+(\.\d+)?$/.test(tidy)) return Number(tidy);
+  throw new Refusal(tidy === "" ? "missing" : "not-a-number", { quantity: "a limit", given: text, next: "fill in all four limits, or none" });
+}
+
+/** The answers as the log reader wants them: by column of the grid, here found again by header. */
+export function answersFor(choices: Choices, headers: readonly string[]): LogAnswers {
+  const columns = Object.fromEntries(
+    headerKeys(headers).flatMap((key, column) => {
+      const answer = choices.columns[key];
+      return answer === undefined ? [] : [[column, answer] as const];
+    }),
+  );
+  const { ppmScale, ecUnit, volumeUnit, temperatureUnit, dateOrder, headerRow } = choices;
+  const given = Object.entries({ ppmScale, ecUnit, volumeUnit, temperatureUnit, dateOrder, headerRow });
+  return { columns, ...Object.fromEntries(given.filter(([, answer]) => answer !== undefined)) };
+}
+
+/** A name for each column that outlives its moving: its header, numbered where headers repeat. */
+export function headerKeys(headers: readonly string[]): string[] {
+  const seen = new Map<string, number>();
+  return headers.map((header) => {
+    const name = header.trim().toLowerCase();
+    const count = (seen.get(name) ?? 0) + 1;
+    seen.set(name, count);
+    return count === 1 ? name : `${name} #${count}`;
+  });
+}

@@ -1,0 +1,57 @@
+import { type ColumnReading, type LogUnit } from "../../src/index";
+import { type Choices, headerKeys } from "../choices";
+import { type RootZone } from "../root-zone";
+import { columnLetters } from "../sheet/address";
+import { type Actions } from "./actions";
+import { chooser, h } from "./elements";
+import { logQuantities } from "./quantity-words";
+
+const ecUnits: readonly LogUnit[] = ["mS/cm", "uS/cm", "dS/m", "mS/m", "ppm 500", "ppm 640", "ppm 700"];
+const volumeUnits: readonly LogUnit[] = ["L", "mL", "gal", "qt", "fl oz"];
+
+/** How each column was read and why, with a list to correct it. */
+export function columnsSection({ reading, selection }: RootZone, choices: Choices, actions: Actions): Node[] {
+  const keys = headerKeys(reading.columns.map(({ header }) => header));
+  const lines = reading.columns.map((column) => {
+    const letters = columnLetters(selection.columnNumbers[column.column] ?? column.column);
+    const key = keys[column.column] ?? "";
+    const answer = (change: Choices["columns"][string]): void => {
+      actions.choose({ columns: { ...choices.columns, [key]: change } });
+    };
+    return h("li", {}, quantityField(column, letters, answer), unitField(column, letters, answer), h("p", { className: "why" }, whyInWords(column)));
+  });
+  return [h("details", {}, h("summary", {}, "How each column was read"), h("ul", { className: "columns" }, ...lines))];
+}
+
+type Answer = (change: Choices["columns"][string]) => void;
+
+function quantityField({ header, quantity }: ColumnReading, letters: string, answer: Answer): HTMLElement {
+  const label = header === "" ? letters : `${letters} "${header}"`;
+  return chooser(`column-${letters}`, label, logQuantities.map((value) => ({ value, text: value })), {
+    value: quantity,
+    onChoose: (value) => {
+      answer({ quantity: logQuantities.find((each) => each === value) ?? "other" });
+    },
+  });
+}
+
+function unitField({ quantity, unit }: ColumnReading, letters: string, answer: Answer): HTMLElement | false {
+  const units = unitsOf(quantity);
+  if (units.length === 0) return false;
+  const offered = unit === undefined || !units.includes(unit) ? ["" as const, ...units] : units;
+  return chooser(`unit-${letters}`, "Unit", offered.map((value) => ({ value, text: value === "" ? "choose ..." : value })), {
+    value: unit ?? "",
+    onChoose: (value) => {
+      const chosen = units.find((each) => each === value);
+      if (chosen !== undefined) answer({ quantity, unit: chosen });
+    },
+  });
+}
+
+function unitsOf(quantity: ColumnReading["quantity"]): readonly LogUnit[] {
+  if (quantity.endsWith("EC")) return ecUnits;
+  if (quantity.endsWith("volume")) return volumeUnits;
+  return quantity.endsWith("temperature") ? ["C", "F"] : [];
+}
+
+const whyInWords = ({ read, why }: ColumnReading): string => (read ? why : `not read: ${why}`);

@@ -1,0 +1,36 @@
+import { type Drawing, drawTimeline } from "../drawing/timeline-drawing";
+import { type ThemeName } from "../drawing/themes";
+import { type RootZone } from "../root-zone";
+import { type Actions } from "./actions";
+import { button, h } from "./elements";
+import { pointReader } from "./point-reader";
+import { timelineTable } from "./timeline-table";
+
+export interface PictureOptions {
+  readonly width: number;
+  readonly theme: ThemeName;
+  readonly actions: Actions;
+}
+
+/** What the picture shows, for its title and its file. */
+export const pictureTitle = ({ selection, vessel }: RootZone): string =>
+  `Recovery timeline: ${selection.sheetName}${vessel === undefined ? "" : `, ${vessel}`}`;
+
+/** The timeline, a reader of its points for pointer, touch and keyboard, its table, and the way onto the sheet. */
+export function pictureSection(zone: RootZone, { width, theme, actions }: PictureOptions): Node[] {
+  if (zone.timeline.lanes.length === 0) return [];
+  const drawing = drawTimeline(zone.timeline, { width, theme, title: pictureTitle(zone) });
+  return [
+    h("h2", {}, "Recovery timeline"),
+    pointReader(zone, { drawing, picture: pictureNode(drawing), title: pictureTitle(zone), goToRow: actions.goToRow }),
+    h("div", { className: "bar" }, button("Place on sheet", actions.placePicture, { id: "place" })),
+    timelineTable(zone, actions),
+  ];
+}
+
+/** SVG text as a node of the page: parsed as XML, so that nothing in it can run. */
+function pictureNode({ svg }: Drawing): Node {
+  const parsed = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement;
+  parsed.setAttribute("aria-hidden", "true");
+  return document.importNode(parsed, true);
+}

@@ -1,0 +1,50 @@
+import { type ColumnAnswer, type LogQuestion, type LogQuantity } from "../../src/index";
+import { type Choices, headerKeys } from "../choices";
+import { type RootZone } from "../root-zone";
+import { type Actions } from "./actions";
+import { chooser, h } from "./elements";
+import { logQuantities } from "./quantity-words";
+
+/** What the sheet does not tell: each question with its answers; until then its columns are not read. */
+export function questionsSection({ reading }: RootZone, choices: Choices, actions: Actions): Node[] {
+  if (reading.questions.length === 0) return [];
+  const keys = headerKeys(reading.columns.map(({ header }) => header));
+  const asked = reading.questions.map((question, place) => {
+    if (question.choices.length === 0) return h("p", {}, question.text);
+    const offered = [{ value: "", text: "choose ..." }, ...question.choices.map((value) => ({ value, text: value }))];
+    return chooser(`question-${place}`, question.text, offered, {
+      value: "",
+      onChoose: (answer) => {
+        if (answer !== "") actions.choose(changeFor(question, answer, choices, keys));
+      },
+    });
+  });
+  return [h("h2", {}, reading.questions.length === 1 ? "One question first" : `${reading.questions.length} questions first`), ...asked];
+}
+
+/** What an answer changes in the choices. */
+function changeFor(question: LogQuestion, answer: string, { columns }: Choices, keys: readonly string[]): Partial<Choices> {
+  switch (question.kind) {
+    case "ppm scale":
+      return { ppmScale: Number(answer) };
+    case "EC unit":
+      return { ecUnit: answer as NonNullable<Choices["ecUnit"]> };
+    case "volume unit":
+      return { volumeUnit: answer as NonNullable<Choices["volumeUnit"]> };
+    case "temperature unit":
+      return { temperatureUnit: answer as NonNullable<Choices["temperatureUnit"]> };
+    case "date order":
+      return { dateOrder: answer as NonNullable<Choices["dateOrder"]> };
+    case "which row is the header":
+      return { headerRow: answer === "none" ? -1 : Number(answer.replace(/\D+/g, "")) - 1 };
+    case "what is this column":
+      return { columns: { ...columns, ...answersByHeader(question.columns, answer, keys) } };
+    case "layout":
+      return {};
+  }
+}
+
+function answersByHeader(places: readonly number[], answer: string, keys: readonly string[]): Record<string, ColumnAnswer> {
+  const quantity = logQuantities.find((each): each is LogQuantity => each === answer) ?? "other";
+  return Object.fromEntries(places.flatMap((place) => (keys[place] === undefined ? [] : [[keys[place], { quantity }]])));
+}

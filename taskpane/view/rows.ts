@@ -1,0 +1,38 @@
+import { type RootZone } from "../root-zone";
+import { columnLetters, rowsInWords } from "../sheet/address";
+import { type Actions } from "./actions";
+import { button, h } from "./elements";
+
+/** Which rows were read, from where, and the ways to read others. */
+export function rowsSection(zone: RootZone | undefined, following: boolean, actions: Actions): Node[] {
+  const box = h("input", { type: "checkbox", id: "follow", checked: following });
+  box.addEventListener("change", () => {
+    actions.follow(box.checked);
+  });
+  return [
+    h("p", { id: "rows-read" }, zone === undefined ? "Select rows of your log, or one cell inside it." : readInWords(zone)),
+    h(
+      "div",
+      { className: "bar" },
+      button("Read the selection", actions.readSelection, { id: "read", className: "main" }),
+      h("label", { className: "check" }, box, " Follow my selection"),
+    ),
+  ];
+}
+
+function readInWords({ selection, reading, timeline }: RootZone): string {
+  const { sheetName, tableName, rowNumbers, columnNumbers, hiddenRows, wholeLog, headerRows } = selection;
+  const from = columnLetters(columnNumbers[0] ?? 0);
+  const to = columnLetters(columnNumbers.at(-1) ?? 0);
+  const place = tableName === undefined ? `${sheetName}, columns ${from} to ${to}` : `${sheetName}, Table ${tableName}`;
+  const asked = rowNumbers.slice(headerRows);
+  const used = reading.rows.length;
+  const counts = [
+    `${used} of ${asked.length} rows read`,
+    reading.setAside.length > 0 ? `${reading.setAside.length} set aside` : "",
+    reading.blankRows > 0 ? `${reading.blankRows} blank` : "",
+    hiddenRows > 0 ? `${hiddenRows} hidden, not read` : "",
+    timeline.undated > 0 ? `${timeline.undated} without a date` : "",
+  ].filter((part) => part !== "");
+  return `${place}, ${rowsInWords(asked)}${wholeLog ? " (the whole log around the cell)" : ""}: ${counts.join(", ")}.`;
+}
