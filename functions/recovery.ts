@@ -1,1 +1,52 @@
-export {};
+import { litres, recoveryTrend, uptake as uptakeOf } from "../src/index";
+import { eachCell, judged, single, whole } from "./answers";
+import { amount, flag, one, reading } from "./cells";
+import { anyValue, datedReadings } from "./dated";
+
+/**
+ * Uptake: litres a day that the plant drank or the pot lost to the air. Roots that drink again are the first good news.
+ * @customfunction UPTAKE
+ * @helpurl https://localhost:3000/docs/functions.html#uptake
+ * @param input_litres L poured in, cell or range
+ * @param runoff_litres L drained, cell or range
+ * @param [hours] hours since the irrigation before, cell or range, 24 if left out
+ * @returns L a day
+ * @remarks Holds when the pot is as wet after this irrigation as after the one before. Nothing poured is blank; a runoff of 0 counts as none, also where a desktop version hands a blank over as 0. More runoff than input is refused.
+ * @example =RUNOFF.UPTAKE(2, 0.5) -> 1.5
+ * @example =RUNOFF.UPTAKE(2, 0.5, 48) -> 0.75
+ * @see water balance
+ */
+export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: any[][]): any[][] {
+  return eachCell(
+    uptakeOf,
+    reading(input_litres, litres, "input volume"),
+    amount(runoff_litres, litres, "runoff volume"),
+    reading(hours, anyValue, "time between irrigations", 24),
+  );
+}
+
+/**
+ * Recovery trend: recovered / recovering / holding / worsening / cannot say, by the distance of the readings to their limits.
+ * @customfunction RECOVERYTREND
+ * @helpurl https://localhost:3000/docs/functions.html#recoverytrend
+ * @param dates dates of the sheet, column or row, in any order
+ * @param values runoff pH, or runoff EC in mS/cm, since the flush, column or row
+ * @param low lower limit, in the readings' unit
+ * @param high upper limit, in the readings' unit
+ * @param [explain] TRUE adds the reasons in the cell to the right
+ * @returns words
+ * @remarks "recovered" needs the last two readings within the limits; "recovering" and "worsening" a trend over 4 readings or more that chance shows less than 1 in 20 times. Give the readings since the flush only. Works from above and from below.
+ * @example =RUNOFF.RECOVERYTREND({46023;46024;46025;46026}, {6;5.2;4.6;4.1}, 2, 3.5) -> recovering
+ * @example =RUNOFF.RECOVERYTREND({46023;46024;46025}, {4.1;3.4;3.2}, 2, 3.5) -> recovered
+ * @see [mann-1945]
+ * @see [sen-1968]
+ */
+export function recoverytrend(dates: any[][], values: any[][], low: any[][], high: any[][], explain?: any[][]): any[][] {
+  return whole(() => {
+    const readings = datedReadings(dates, values);
+    const [from, to] = [one(amount(low, anyValue, "low limit")), one(amount(high, anyValue, "high limit"))];
+    const explained = flag(explain, "explain", false);
+    if (readings.length === 0 || from === undefined || to === undefined) return single(undefined);
+    return judged(recoveryTrend(readings, from, to), explained);
+  });
+}

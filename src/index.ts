@@ -4,13 +4,15 @@
 export { Refusal, type RefusalCode, type RefusalDetails } from "./refusal";
 export {
   airCelsius, alkalinity, days, ec25, ecAsRead, gramsPerLitre, hours, humidityPercent, isPlausible, labelPercent, leachingShare,
-  litres, millivolts, percentPerCelsius, ph, photonFlux, ppm, ppmScale, quantities, sheetDate, solutionCelsius, stockStrength,
+  litres, millivolts, percentPerCelsius, ph, photonFlux, ppm, ppmScale, quantities, rounded, sheetDate, solutionCelsius,
+  stockStrength, written,
   type Alkalinity, type Celsius, type Days, type Ec25, type EcAsRead, type GramsPerLitre, type Hours, type Litres,
   type Millivolts, type Percent, type Ph, type PhotonFlux, type Ppm, type PpmScale, type Quantity, type QuantityName, type Share,
   type SheetDate, type StockStrength,
 } from "./quantities";
 export { type Judgement } from "./judgement";
 export { isAbove, isBelow, standing } from "./maths/compare";
+export { type Dated } from "./maths/dated";
 
 // Readings: can I trust them, and on which scale are they
 export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
@@ -36,10 +38,14 @@ export { ecBands, phBands, type BandLimits } from "./bands/band-table";
 export { feederNamed, feeders, media, mediumNamed, type Feeder, type Medium } from "./bands/media";
 
 // Diagnosis: salt, pH, both, neither
+export { drift } from "./diagnosis/drift";
+export { driftAlarm, type DriftAlarm } from "./diagnosis/drift-alarm";
+export { driftLeft } from "./diagnosis/drift-left";
 export { leachingFraction } from "./diagnosis/leaching-fraction";
 export { phShift } from "./diagnosis/ph-shift";
 export { ratioCeiling } from "./diagnosis/ratio-ceiling";
 export { rowFlags, rowFlagWords, usualRatioLimit, type RootZoneReading, type RowFlag } from "./diagnosis/row-flags";
+export { saltKept, saltScale, type SaltySolution } from "./diagnosis/salt-kept";
 export { saltRatio } from "./diagnosis/salt-ratio";
 export { logVerdict, type LogVerdict } from "./diagnosis/log-verdict";
 export { verdict, type Verdict, type VerdictOptions } from "./diagnosis/verdict";
@@ -82,6 +88,8 @@ export { stockDose } from "./mix/stock-dose";
 export { swapOut } from "./mix/swap-out";
 
 // Recovery: is it working
+export { recoveryTrend, type RecoveryTrend } from "./recovery/recovery-trend";
+export { uptake } from "./recovery/uptake";
 
 export { thin } from "./recovery/timeline/thin";
 export {

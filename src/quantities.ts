@@ -138,3 +138,8 @@ export function written(value: number, name: QuantityName): string {
   if (name === "ph") return `pH ${digits}`;
   return unit === "" ? digits : `${digits} ${unit}`;
 }
+
+/** A number without a quantity, as a person would write it: two decimals, and three digits where it is below 1. */
+export function rounded(value: number): string {
+  return String(Number(Math.abs(value) < 1 ? value.toPrecision(3) : value.toFixed(2)));
+}

@@ -1,5 +1,6 @@
 import { type Litres, type Share } from "../quantities";
 import { Refusal } from "../refusal";
+import { atMostPoured } from "./at-most-poured";
 
 /**
  * Leaching fraction: the share of what was poured in that drained out again, 0 to 1.
@@ -15,11 +16,6 @@ import { Refusal } from "../refusal";
  */
 export function leachingFraction(runoffLitres: Litres, inputLitres: Litres): Share {
   if (!(inputLitres > 0)) throw new Refusal("missing", { quantity: "input volume" });
-  const share = runoffLitres / inputLitres;
-  if (share <= 1) return share as Share;
-  throw new Refusal("impossible", {
-    quantity: "runoff volume",
-    given: runoffLitres,
-    allowed: `at most the input volume ${inputLitres}; check both volumes and their units`,
-  });
+  atMostPoured(runoffLitres, inputLitres);
+  return (runoffLitres / inputLitres) as Share;
 }

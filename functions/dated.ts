@@ -1,0 +1,44 @@
+import { type Dated, Refusal } from "../src/index";
+import { type Cells, content, numberIn, reading, series, shapeOf } from "./cells";
+
+/** The last day the sheet's 1900 date system knows, 31 December 9999, to its end. */
+const lastSheetDate = 2_958_466;
+/** Beyond any reading of a log in any of its units; uS/cm and ppm end at 200,000. */
+const largestValue = 1_000_000;
+
+/** Readings and their dates, side by side; a row without its date or its value is passed over. */
+export function datedReadings(dates: Cells, values: Cells): Dated[] {
+  const days = series({ cells: dates, read: sheetDate, called: "dates" });
+  const read = series(reading(values, anyValue, "value"));
+  if (days.length !== read.length) {
+    throw new Refusal("impossible", {
+      quantity: `dates of ${shapeOf(dates)} beside values of ${shapeOf(values)} cells`,
+      allowed: "of the same length",
+    });
+  }
+  return days.flatMap((day, row): Dated[] => {
+    const value = read[row];
+    return day === undefined || value === undefined ? [] : [{ day, value }];
+  });
+}
+
+/** A date as the sheet keeps it, a serial number; a date typed as text has no one meaning and is refused. */
+function sheetDate(cell: unknown): number | undefined {
+  const value = content(cell);
+  if (typeof value === "string" && !Number.isFinite(Number(value))) refuseDate(value);
+  const day = numberIn(cell, "date");
+  if (day === undefined || day === 0) return undefined;
+  if (day > 0 && day < lastSheetDate) return day;
+  return refuseDate(day);
+}
+
+function refuseDate(given: string | number): never {
+  const next = "enter it as a date the sheet understands, as 5/1/2026 in the sheet's own order; it then stands to the right of its cell";
+  throw new Refusal("not-a-number", { quantity: "date", given, next });
+}
+
+/** One value of a series, whatever it measures. Written so that NaN fails too. */
+export function anyValue(value: number, called: string): number {
+  if (Math.abs(value) <= largestValue) return value;
+  throw new Refusal("impossible", { quantity: called, given: value, allowed: `between -${largestValue} and ${largestValue}` });
+}
