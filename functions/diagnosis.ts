@@ -1,11 +1,12 @@
 import {
   type Band, bandLimit, drift as driftOf, driftAlarm, driftLeft, ec25, leachingFraction, leachingShare, litres, phShift, ph,
-  ppmScale, ratioCeiling, Refusal, type RootZoneReading, rowFlags, saltKept, saltRatio, saltScale, usualRatioLimit, verdict,
+  ppmScale, ratioCeiling, Refusal, rowFlags, saltKept, saltRatio, saltScale, usualRatioLimit, verdict,
 } from "../src/index";
 import { type Answer, eachCell, judged, single, whole } from "./answers";
 import { bandIn } from "./band";
 import { amount, flag, ifTaken, one, reading, series, word } from "./cells";
 import { anyValue, datedReadings } from "./dated";
+import { inOneCell, isBlank, rootZoneReadings } from "./root-zone";
 
 /**
  * Salt ratio: runoff EC over input EC. 1 means what goes in comes out; read a high ratio beside the leaching fraction.
@@ -213,37 +214,12 @@ export function diagnose(
 ): any[][] {
   return whole(() => {
     const limits = bandIn(band);
-    const readings = rootZoneReadings([
-      series(reading(input_ph, asGiven, "input pH")),
-      series(reading(input_ec, asGiven, "input EC")),
-      series(reading(runoff_ph, asGiven, "runoff pH")),
-      series(reading(runoff_ec, asGiven, "runoff EC")),
-    ]);
+    const readings = rootZoneReadings(input_ph, input_ec, runoff_ph, runoff_ec);
     const leachingFraction = one(reading(leaching_fraction, leachingShare, "leaching fraction"));
     const explained = flag(explain, "explain", false);
-    if (limits === undefined) return single(undefined);
-    const { answer, reasons, next, measureAgain, restsOn } = verdict(readings, limits, { leachingFraction });
-    const rows = restsOn.length === 0 ? "" : `rests on row ${restsOn.map((place) => place + 1).join(" and ")} of the range`;
-    const said = [...reasons, rows, `next: ${next}`, `measure again ${measureAgain}`].filter((text) => text !== "").join("; ");
-    return judged({ answer, reasons: [said] }, explained);
+    if (limits === undefined || readings.every(isBlank)) return single(undefined);
+    return judged(inOneCell(verdict(readings, limits, { leachingFraction })), explained);
   });
-}
-
-/** Four columns of equal length; a single blank cell, or an argument left empty, is a column that was not measured. */
-function rootZoneReadings(columns: readonly (readonly (number | undefined)[])[]): RootZoneReading[] {
-  const rows = Math.max(...columns.map(({ length }) => length));
-  const [inputPh, inputEc, runoffPh, runoffEc] = columns.map((column) => {
-    const notMeasured = column.length === 0 || (column.length === 1 && column[0] === undefined);
-    if (column.length === rows || notMeasured) return column;
-    const quantity = `columns of ${columns.map(({ length }) => length).join(", ")} readings`;
-    throw new Refusal("impossible", { quantity, allowed: "four of the same length: input pH, input EC, runoff pH, runoff EC" });
-  });
-  return Array.from({ length: rows }, (_, row) => ({
-    inputPh: inputPh?.[row],
-    inputEc: inputEc?.[row],
-    runoffPh: runoffPh?.[row],
-    runoffEc: runoffEc?.[row],
-  }));
 }
 
 /**
@@ -273,7 +249,7 @@ export function drift(dates: any[][], values: any[][]): any[][] {
  * @param low lower limit, in the readings' unit
  * @param high upper limit, in the readings' unit
  * @returns days, 0 where it already stands outside
- * @remarks Needs 5 readings or more: with fewer no drift is told from chance at 5 % (Mann-Kendall, two-sided). A straight line goes on; a pot may not.
+ * @remarks Needs 5 readings or more: with fewer no drift is told from chance at 5 % (Mann-Kendall, two-sided). A limit of 0 counts as blank. A straight line goes on; a pot may not.
  * @example =RUNOFF.DRIFTLEFT({46023;46024;46025;46026;46027}, {2;2.2;2.4;2.6;2.8}, 2, 3.5) -> 3.5
  * @example =RUNOFF.DRIFTLEFT({46023;46024;46025;46026;46027}, {2.4;2.2;2.5;2.3;2.4}, 2, 3.5) -> ""
  * @see [mann-1945]
@@ -282,7 +258,7 @@ export function drift(dates: any[][], values: any[][]): any[][] {
 export function driftleft(dates: any[][], values: any[][], low: any[][], high: any[][]): any[][] {
   return whole(() => {
     const readings = datedReadings(dates, values);
-    const [from, to] = [one(amount(low, anyValue, "low limit")), one(amount(high, anyValue, "high limit"))];
+    const [from, to] = [one(reading(low, anyValue, "low limit")), one(reading(high, anyValue, "high limit"))];
     if (readings.length === 0 || from === undefined || to === undefined) return single(undefined);
     return single(driftLeft(readings, from, to));
   });

@@ -14,7 +14,7 @@ import { anyValue, datedReadings } from "./dated";
  * @remarks Holds when the pot is as wet after this irrigation as after the one before. Nothing poured is blank; a runoff of 0 counts as none, also where a desktop version hands a blank over as 0. More runoff than input is refused.
  * @example =RUNOFF.UPTAKE(2, 0.5) -> 1.5
  * @example =RUNOFF.UPTAKE(2, 0.5, 48) -> 0.75
- * @see water balance
+ * @see common practice
  */
 export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: any[][]): any[][] {
   return eachCell(
@@ -35,7 +35,7 @@ export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: an
  * @param high upper limit, in the readings' unit
  * @param [explain] TRUE adds the reasons in the cell to the right
  * @returns words
- * @remarks "recovered" needs the last two readings within the limits; "recovering" and "worsening" a trend over 4 readings or more that chance shows less than 1 in 20 times. Give the readings since the flush only. Works from above and from below.
+ * @remarks "recovered" needs the last two readings within the limits; "recovering" and "worsening" a trend over 4 readings or more that chance shows less than 1 in 20 times. Give the readings since the flush only. Works from above and from below. A limit of 0 counts as blank.
  * @example =RUNOFF.RECOVERYTREND({46023;46024;46025;46026}, {6;5.2;4.6;4.1}, 2, 3.5) -> recovering
  * @example =RUNOFF.RECOVERYTREND({46023;46024;46025}, {4.1;3.4;3.2}, 2, 3.5) -> recovered
  * @see [mann-1945]
@@ -44,7 +44,7 @@ export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: an
 export function recoverytrend(dates: any[][], values: any[][], low: any[][], high: any[][], explain?: any[][]): any[][] {
   return whole(() => {
     const readings = datedReadings(dates, values);
-    const [from, to] = [one(amount(low, anyValue, "low limit")), one(amount(high, anyValue, "high limit"))];
+    const [from, to] = [one(reading(low, anyValue, "low limit")), one(reading(high, anyValue, "high limit"))];
     const explained = flag(explain, "explain", false);
     if (readings.length === 0 || from === undefined || to === undefined) return single(undefined);
     return judged(recoveryTrend(readings, from, to), explained);

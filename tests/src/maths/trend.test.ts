@@ -1,0 +1,166 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { medianSorted } from "simple-statistics";
+import { type Dated } from "../../../src/index";
+import { inversionChances } from "../../../src/maths/inversion-chances";
+import { inversions } from "../../../src/maths/inversions";
+import { mannKendall } from "../../../src/maths/mann-kendall";
+import { median } from "../../../src/maths/median";
+import { normalTail } from "../../../src/maths/normal-tail";
+import { theilSen } from "../../../src/maths/theil-sen";
+import { nile } from "./nile";
+
+const daily = (...values: number[]): Dated[] => values.map((value, day) => ({ day, value }));
+const dated = (days: readonly number[], values: readonly number[]): Dated[] => days.map((day, at) => ({ day, value: values[at] ?? NaN }));
+const years = nile.map((value, at) => ({ day: 1871 + at, value }));
+
+describe("theilSen", () => {
+  it("Nile 1871 to 1970: the flow falls by 2.6 a year, the line stands at 5886.8 in year 0 (SciPy 1.10.1 theilslopes)", () => {
+    expect(nile.reduce((sum, flow) => sum + flow, 0)).toBe(91_935);
+    expect(theilSen(years).slope).toBeCloseTo(-2.6, 12);
+    expect(theilSen(years).at(0)).toBeCloseTo(5886.8, 9);
+  });
+
+  it.each([
+    ["5, 6, 11, 8, 10 (EPA QA/G-9S-type example)", [0, 1, 2, 3, 4], [5, 6, 11, 8, 10], 1.125],
+    ["uneven days", [0, 1, 2, 4, 7, 8, 10], [4.1, 3.6, 3.3, 2.7, 2, 1.9, 1.5], -0.26],
+    ["9.9 among falling values around 2.5", [0, 1, 2, 3, 4, 5, 6, 7], [3.2, 3, 2.8, 2.7, 9.9, 2.3, 2.1, 1.9], -0.18333333333333335],
+    ["doubled dates", [0, 0, 1, 1, 2, 3, 3, 5, 6, 8], [2.1, 2.3, 2.2, 2.6, 2.5, 2.9, 2.4, 3.1, 3, 3.6], 0.16],
+  ])("%s: the slope SciPy 1.10.1 finds", (_, days, values, slope) => {
+    expect(theilSen(dated(days, values)).slope).toBeCloseTo(slope, 12);
+  });
+
+  it("an even number of pairs takes the mean of the middle two: slopes 1, 1, 2, 2, 3, 3 give 2; 1, 2, 3 of 1, 3, 4 give 1.5", () => {
+    expect(theilSen(daily(0, 1, 4)).slope).toBe(2);
+    expect(theilSen(dated([0, 0, 1], [0, 1, 3])).slope).toBe(2.5);
+  });
+
+  it.each([
+    ["noise", (x: number, at: number) => x * 3 + at / 100],
+    ["readings at one decimal, thousands of equal slopes", (x: number) => Math.round(x * 5) / 10],
+    ["all equal", () => 5.8],
+    ["a step", (x: number, at: number) => (at > 400 ? 4 : 2) + x / 100],
+  ])("%s, 700 readings: the median of all 244,650 pair slopes (simple-statistics medianSorted)", (_, value) => {
+    const readings = pseudoRandom(700).map((x, at) => ({ day: 46_000 + at + (at % 7) / 10, value: value(x, at) }));
+    expect(theilSen(readings).slope).toBeCloseTo(allPairs(readings), 13);
+  });
+
+  it("any readings, days doubled or not: the median of all pair slopes", () => {
+    const reading = fc.record({ day: fc.integer({ min: 0, max: 40 }), value: fc.integer({ min: 0, max: 30 }).map((tenths) => tenths / 10) });
+    fc.assert(
+      fc.property(fc.array(reading, { minLength: 2, maxLength: 80 }), (readings) => {
+        fc.pre(new Set(readings.map(({ day }) => day)).size > 1);
+        expect(theilSen(readings).slope).toBeCloseTo(allPairs(readings), 12);
+      }),
+    );
+  });
+
+  it("refuses one day, no reading, and NaN", () => {
+    expect(() => theilSen([])).toThrow("too few");
+    expect(() => theilSen(dated([3, 3], [1, 2]))).toThrow("too few");
+    expect(() => theilSen(daily(1, NaN, 3))).toThrow("not a number");
+  });
+});
+
+function allPairs(readings: readonly Dated[]): number {
+  const slopes = readings.flatMap((a, at) => readings.slice(at + 1).flatMap((b) => (a.day === b.day ? [] : [(b.value - a.value) / (b.day - a.day)])));
+  return medianSorted(slopes.sort((a, b) => a - b));
+}
+
+/** The minimal standard generator of Park and Miller, so that a run can be repeated. */
+function pseudoRandom(count: number): number[] {
+  let state = 42;
+  return Array.from({ length: count }, () => (state = (state * 48_271) % 2_147_483_647) / 2_147_483_647);
+}
+
+describe("mannKendall", () => {
+  it("Nile: S = -1387 and z = -4.1281, chance 3.658e-5 two-sided (SciPy)", () => {
+    expect(mannKendall(years).s).toBe(-1387);
+    expect(mannKendall(years).twoSided).toBeCloseTo(3.658e-5, 8);
+  });
+
+  it("5, 6, 11, 8, 10: S = 6, chance 14 of 120 orders", () => {
+    expect(mannKendall(daily(5, 6, 11, 8, 10))).toEqual({ s: 6, oneSided: expect.closeTo(14 / 120, 14) as number, twoSided: expect.closeTo(28 / 120, 14) as number });
+  });
+
+  // Exact one-sided P(S >= s): Kendall 1975, Appendix table 1 (from memory); each equals a count of orders over n!.
+  it.each([
+    [4, 4, 0.1667], [4, 6, 0.0417], [5, 6, 0.1167], [5, 8, 0.0417], [5, 10, 0.0083], [6, 9, 0.0681], [6, 11, 0.0278], [6, 13, 0.0083],
+    [6, 15, 0.0014], [7, 11, 0.0681], [7, 13, 0.0345], [7, 15, 0.0151], [7, 17, 0.0054], [8, 12, 0.0894], [8, 14, 0.0543], [8, 16, 0.0305],
+    [8, 18, 0.0156], [9, 16, 0.0597], [9, 18, 0.0376], [9, 20, 0.0223], [10, 19, 0.0542], [10, 21, 0.0363], [10, 23, 0.0233], [10, 25, 0.0143],
+  ])("%d readings, S >= %d: chance %d", (count, s, chance) => {
+    const chances = inversionChances(count, []);
+    const most = ((count * (count - 1)) / 2 - s) / 2;
+    expect(chances.slice(0, most + 1).reduce((sum, each) => sum + each, 0)).toBeCloseTo(chance, 4);
+  });
+
+  // Counted over all orders in Python 3.11 itertools.permutations.
+  it.each<[string, Dated[], number, number]>([
+    ["1, 1, 2, 2, 3, 3", daily(1, 1, 2, 2, 3, 3), 12, 8 / 720],
+    ["1, 2, 2, 3, 3, 3, 4", daily(1, 2, 2, 3, 3, 3, 4), 17, 12 / 5040],
+    ["4, 3, 3, 2, 2, 1", daily(4, 3, 3, 2, 2, 1), -13, 4 / 720],
+    ["days 0, 0, 1, 2, 2, 3 rising", dated([0, 0, 1, 2, 2, 3], [1, 2, 3, 4, 5, 6]), 13, 4 / 720],
+    ["days 0, 1, 1, 2, 3, 3 and ties in the values", dated([0, 1, 1, 2, 3, 3], [1, 2, 2, 3, 4, 4]), 13, 4 / 720],
+  ])("ties, exactly: %s", (_, readings, s, chance) => {
+    expect(mannKendall(readings).s).toBe(s);
+    expect(mannKendall(readings).oneSided).toBeCloseTo(chance, 14);
+  });
+
+  it("50 readings are still exact, S = 197 two-sided 0.101294 (SciPy 1.10.1); 60 take the normal curve, S = 370 one-sided 0.0092999", () => {
+    const saw = (count: number): Dated[] => Array.from({ length: count }, (_, day) => ({ day, value: ((day * 37) % 61) + day * 0.2 }));
+    expect(mannKendall(saw(50)).s).toBe(197);
+    expect(mannKendall(saw(50)).twoSided).toBeCloseTo(0.10129425855783196, 12);
+    expect(mannKendall(saw(60)).s).toBe(370);
+    expect(mannKendall(saw(60)).oneSided).toBeCloseTo(0.009299918324297045, 12);
+  });
+
+  it("12 readings with ties in days and in values: S = 58, chance 3.195e-5 (variance as SciPy 1.10.1, continuity added)", () => {
+    const readings = dated([0, 0, 1, 1, 2, 3, 4, 4, 5, 6, 7, 8], [1, 2, 2, 3, 3, 3, 4, 4, 5, 6, 6, 7]);
+    expect(mannKendall(readings).s).toBe(58);
+    expect(mannKendall(readings).oneSided).toBeCloseTo(3.194928004428385e-5, 12);
+  });
+
+  it("3 readings in a row reach 1/6 at best, equal readings 1, no reading 1", () => {
+    expect(mannKendall(daily(1, 2, 3)).oneSided).toBeCloseTo(1 / 6, 14);
+    expect(mannKendall(daily(2, 2, 2, 2))).toEqual({ s: 0, oneSided: 1, twoSided: 1 });
+    expect(mannKendall([]).oneSided).toBe(1);
+  });
+
+  it("S is the sum over all pairs, whatever the readings", () => {
+    const reading = fc.record({ day: fc.integer({ min: 0, max: 9 }), value: fc.integer({ min: 0, max: 9 }) });
+    fc.assert(
+      fc.property(fc.array(reading, { maxLength: 40 }), (readings) => {
+        const s = readings.flatMap((a, at) => readings.slice(at + 1).map((b) => Math.sign(b.value - a.value) * Math.sign(b.day - a.day)));
+        expect(mannKendall(readings).s).toBe(s.reduce((sum, each) => sum + each, 0));
+      }),
+    );
+  });
+});
+
+describe("the small parts", () => {
+  it("inversions: 2, 3, 1 has 2; a falling row of 6 has 15; equal values none; each pair is told once", () => {
+    const told: [number, number][] = [];
+    expect(inversions(Float64Array.of(2, 3, 1), (before, after) => { for (const place of before) told.push([place, after]); })).toBe(2);
+    expect(told.sort()).toEqual([[0, 2], [1, 2]]);
+    expect(inversions(Float64Array.of(6, 5, 4, 3, 2, 1))).toBe(15);
+    expect(inversions(Float64Array.of(4, 4, 4))).toBe(0);
+  });
+
+  it("median: simple-statistics agrees on any values; none and NaN are refused", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -99, max: 99 }), { minLength: 1 }), (values) => {
+        expect(median(values)).toBe(medianSorted([...values].sort((a, b) => a - b)));
+      }),
+    );
+    expect(() => median([])).toThrow("too few");
+    expect(() => median([1, NaN])).toThrow("not a number");
+  });
+
+  it.each([[0, 0.5], [0.5, 0.3085375387259869], [1, 0.15865525393145707], [1.959963984540054, 0.025], [3, 0.0013498980316300933], [4.1281, 1.8288652430992703e-5], [6, 9.865876450376946e-10]])(
+    "normalTail: beyond %d lie %d (SciPy 1.10.1 norm.sf)",
+    (z, chance) => {
+      expect(normalTail(z) / chance).toBeCloseTo(1, 11);
+      expect(normalTail(-z)).toBeCloseTo(1 - chance, 12);
+    },
+  );
+});
