@@ -1,14 +1,12 @@
-import { type Dated, Refusal } from "../src/index";
+import { type Dated, Refusal, sheetDate } from "../src/index";
 import { type Cells, content, numberIn, reading, series, shapeOf } from "./cells";
 
-/** The last day the sheet's 1900 date system knows, 31 December 9999, to its end. */
-const lastSheetDate = 2_958_466;
 /** Beyond any reading of a log in any of its units; uS/cm and ppm end at 200,000. */
 const largestValue = 1_000_000;
 
 /** Readings and their dates, side by side; a row without its date or its value is passed over. */
 export function datedReadings(dates: Cells, values: Cells): Dated[] {
-  const days = series({ cells: dates, read: sheetDate, called: "dates" });
+  const days = series({ cells: dates, read: dateIn, called: "dates" });
   const read = series(reading(values, anyValue, "value"));
   if (days.length !== read.length) {
     throw new Refusal("impossible", {
@@ -23,18 +21,14 @@ export function datedReadings(dates: Cells, values: Cells): Dated[] {
 }
 
 /** A date as the sheet keeps it, a serial number; a date typed as text has no one meaning and is refused. */
-function sheetDate(cell: unknown): number | undefined {
+function dateIn(cell: unknown): number | undefined {
   const value = content(cell);
-  if (typeof value === "string" && !Number.isFinite(Number(value))) refuseDate(value);
+  if (typeof value === "string" && Number.isNaN(Number(value))) {
+    const next = "enter it as a date the sheet understands; it then stands to the right of its cell";
+    throw new Refusal("not-a-number", { quantity: "date", given: value, next });
+  }
   const day = numberIn(cell, "date");
-  if (day === undefined || day === 0) return undefined;
-  if (day > 0 && day < lastSheetDate) return day;
-  return refuseDate(day);
-}
-
-function refuseDate(given: string | number): never {
-  const next = "enter it as a date the sheet understands, as 5/1/2026 in the sheet's own order; it then stands to the right of its cell";
-  throw new Refusal("not-a-number", { quantity: "date", given, next });
+  return day === undefined || day === 0 ? undefined : sheetDate(day);
 }
 
 /** One value of a series, whatever it measures. Written so that NaN fails too. */

@@ -19,7 +19,7 @@ export interface RobustLine {
  * Formula:  slope = median of (vj - vi) / (dj - di) over pairs on different days; an even number: mean of the middle two
  *           line  = median(v) + slope (d - median(d))
  * Valid:    rows in any order, several readings on one day; work grows as n log n
- * Source:   [sen-1968]; the line's height as in SciPy's theilslopes
+ * Source:   [sen-1968]; the line's height as in SciPy's theilslopes [scipy-1.10.1]
  *
  * @throws {Refusal} `not-enough-readings` with fewer than two different days
  * @example theilSen([{ day: 0, value: 4 }, { day: 1, value: 3 }, { day: 2, value: 2 }]).slope // -1

@@ -51,8 +51,8 @@ describe("DRIFT", () => {
 
   it("refuses a date as text, a negative date, a value as text, 1e9, an error cell, and 3 dates beside 2 values", () => {
     expect(reasonOf(first("DRIFT", [down("5 May", 46_024), down(2, 3)]))).toMatch(/date "5 May" is not a number: enter it as a date/);
-    expect(reasonOf(first("DRIFT", [down(-1, 46_024), down(2, 3)]))).toContain('date "-1"');
-    expect(reasonOf(first("DRIFT", [down(1e9, 46_024), down(2, 3)]))).toContain('date "1000000000"');
+    expect(reasonOf(first("DRIFT", [down(-1, 46_024), down(2, 3)]))).toContain("date -1 cannot be");
+    expect(reasonOf(first("DRIFT", [down(1e9, 46_024), down(2, 3)]))).toContain("date 1000000000 cannot be");
     expect(reasonOf(first("DRIFT", [days(2), down("high", 3)]))).toContain('"high" is not a number');
     expect(reasonOf(first("DRIFT", [days(2), down(1e9, 3)]))).toContain("cannot be");
     expect(first("DRIFT", [days(2), down({ error: "#N/A" }, 3)])).toMatchObject({ error: "#N/A" });
