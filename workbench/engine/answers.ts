@@ -2,7 +2,7 @@ import { CellValueType, type ICellData } from "@univerjs/core";
 import { ErrorType } from "@univerjs/engine-formula";
 import { cellRef, parseRange, rangeRef } from "hucre";
 import type { Book, BookSheet, ComputedSheet } from "../book";
-import type { CellValue } from "../host/functions-host";
+import type { CellValue, ErrorValue } from "../host/functions-host";
 import { circularFormulas } from "./circular";
 import { withReason } from "./error-reasons";
 import type { EngineAnswer } from "./univer-engine";
@@ -11,30 +11,28 @@ import { reasonOf } from "./univer-values";
 export interface Answers {
   readonly sheets: readonly ComputedSheet[];
   /** Why a formula was refused although the engine has an answer, by sheet number and address: `0!B2`. */
-  readonly refused: ReadonlyMap<string, string>;
+  readonly refused: ReadonlyMap<string, ErrorValue>;
 }
 
 type Area = ReturnType<typeof parseRange>;
 const errors = new Set<string>(Object.values(ErrorType));
-const readsItself = "it reads its own answer, directly or through other cells";
+const readsItself = withReason("#VALUE!", "it reads its own answer, directly or through other cells");
 
 /** What the engine answered, as values by address; formulas refused in an earlier round stay refused. */
-export function answersOf(book: Book, engine: EngineAnswer, refusedBefore: ReadonlyMap<string, string>): Answers {
+export function answersOf(book: Book, engine: EngineAnswer, refusedBefore: Answers["refused"]): Answers {
   const refused = new Map(refusedBefore);
   for (const { sheet, row, column } of circularFormulas(engine.dependencies)) refused.set(keyOf(sheet, cellRef(row, column)), readsItself);
   const sheets = book.sheets.map((sheet, n) => {
     const values = new Map<string, CellValue>();
     const spills = new Map<string, string>();
-    for (const { address, fixedTo } of formulasOf(sheet)) {
+    for (const [address, { formula, fixedTo }] of sheet.cells) {
+      if (formula === undefined) continue;
       const answered = areaOf(engine, n, address);
-      const misfit = misfitOf(fixedTo, answered);
-      if (misfit !== undefined && !refused.has(keyOf(n, address))) refused.set(keyOf(n, address), misfit);
-      const reason = refused.get(keyOf(n, address));
-      const filled = reason === undefined ? answered : parseRange(fixedTo ?? address);
-      for (const [row, column] of cellsIn(filled)) {
-        values.set(cellRef(row, column), reason === undefined ? valueOf(engine.cellAt(n, row, column)) : withReason("#VALUE!", reason));
-      }
-      if (filled.endRow > filled.startRow || filled.endCol > filled.startCol) spills.set(address, written(filled));
+      const refusal = refused.get(keyOf(n, address)) ?? refusalOf(sheet, address, answered, values);
+      if (refusal !== undefined) refused.set(keyOf(n, address), refusal);
+      const filled = refusal === undefined ? answered : parseRange(fixedTo ?? address);
+      for (const { row, column, name } of cellsIn(filled)) values.set(name, refusal ?? valueOf(engine.cellAt(n, row, column)));
+      if (isMany(filled)) spills.set(address, written(filled));
     }
     return { name: sheet.name, values, spills };
   });
@@ -45,24 +43,44 @@ export function keyOf(sheet: number, address: string): string {
   return `${sheet}!${address}`;
 }
 
-function formulasOf(sheet: BookSheet): { address: string; fixedTo: string | undefined }[] {
-  return [...sheet.cells].flatMap(([address, { formula, fixedTo }]) => (formula === undefined ? [] : [{ address, fixedTo }]));
-}
-
 function areaOf(engine: EngineAnswer, sheet: number, address: string): Area {
   const own = parseRange(address);
   const range = engine.spillFrom(sheet, own.startRow, own.startCol);
-  const isBlocked = engine.cellAt(sheet, own.startRow, own.startCol)?.v === ErrorType.SPILL;
-  return range === undefined || isBlocked ? own : { ...own, endRow: range.endRow, endCol: range.endColumn };
+  return range === undefined ? own : { ...own, endRow: range.endRow, endCol: range.endColumn };
 }
 
-function misfitOf(fixedTo: string | undefined, answered: Area): string | undefined {
-  if (fixedTo === undefined || written(parseRange(fixedTo)) === written(answered)) return undefined;
-  return `it answers ${written(answered)}, but the file holds it to ${fixedTo}: enter the formula anew`;
+/** The host's rules for where an answer of many cells may go, checked anew: no filled cell, nor another answer, is written over. */
+function refusalOf(
+  sheet: BookSheet,
+  address: string,
+  answered: Area,
+  earlier: ReadonlyMap<string, CellValue>,
+): ErrorValue | undefined {
+  const fixedTo = sheet.cells.get(address)?.fixedTo;
+  if (fixedTo !== undefined && written(parseRange(fixedTo)) !== written(answered)) {
+    return withReason("#VALUE!", `it answers ${written(answered)}, but the file holds it to ${fixedTo}: enter the formula anew`);
+  }
+  if (!isMany(answered)) return undefined;
+  if (sheet.tables.some(({ ref }) => meet(parseRange(ref), answered))) {
+    return withReason("#SPILL!", "it answers more than one cell, which a table cannot take: enter it outside the table");
+  }
+  const filled = [...cellsIn(answered)].find(({ name }) => name !== address && (sheet.cells.has(name) || earlier.has(name)));
+  return filled === undefined ? undefined : withReason("#SPILL!", `its answer fills ${written(answered)}, but ${filled.name} is not empty`);
 }
 
-function* cellsIn({ startRow, endRow, startCol, endCol }: Area): Generator<[number, number]> {
-  for (let row = startRow; row <= endRow; row += 1) for (let column = startCol; column <= endCol; column += 1) yield [row, column];
+function* cellsIn({ startRow, endRow, startCol, endCol }: Area): Generator<{ row: number; column: number; name: string }> {
+  for (let row = startRow; row <= endRow; row += 1) {
+    for (let column = startCol; column <= endCol; column += 1) yield { row, column, name: cellRef(row, column) };
+  }
+}
+
+function isMany({ startRow, endRow, startCol, endCol }: Area): boolean {
+  return endRow > startRow || endCol > startCol;
+}
+
+function meet(one: Area, other: Area): boolean {
+  const rowsMeet = one.startRow <= other.endRow && other.startRow <= one.endRow;
+  return rowsMeet && one.startCol <= other.endCol && other.startCol <= one.endCol;
 }
 
 function written({ startRow, startCol, endRow, endCol }: Area): string {

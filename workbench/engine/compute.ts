@@ -63,7 +63,8 @@ async function computeOnce(
   const sheets = prepared.map(({ name, cells }, n) => ({
     name,
     cells: cells.map(({ address, row, column, value, formula }): EngineCell => {
-      if (before.refused.has(keyOf(n, address))) return { address, row, column, value: { error: "#VALUE!" } };
+      const refusal = before.refused.get(keyOf(n, address));
+      if (refusal !== undefined) return { address, row, column, value: refusal };
       if (formula === undefined) return { address, row, column, value };
       return { address, row, column, formula: withoutSpillReferences(formula, name, rangeOf) };
     }),

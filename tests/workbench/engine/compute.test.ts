@@ -40,7 +40,21 @@ describe("computeBook: the add-in's functions", () => {
 
   test("a filled cell in the way is kept, and the formula says that its cells are not free", async () => {
     const computed = await values(bookOf({ Log: { A1: 3, B1: 1.5, A2: 2.5, B2: 2, C2: "note", C1: "=RUNOFF.SALTRATIO(A1:A2,B1:B2)" } }));
-    expect(computed).toEqual({ C1: { error: "#SPILL!", reason: "the cells that its answer needs are not all free" } });
+    expect(computed).toEqual({ C1: { error: "#SPILL!", reason: "its answer fills C1:C2, but C2 is not empty" } });
+  });
+
+  test("an answer of many cells has no place in a table, nor over one, nor over another formula", async () => {
+    const tables = { Log: [{ name: "Log", ref: "A1:B3", columns: ["EC", "Many"] }] };
+    const cells = { A1: "EC", B1: "Many", A2: 1, A3: 2, B2: "=A2:A3*2", D1: "=A2:A3*2", D2: "=1+1", A4: "=TRANSPOSE(A2:A3)", E5: "=D5:D6" };
+    const computed = await values(bookOf({ Log: cells }, { tables }));
+    expect(computed["B2"]).toEqual({ error: "#SPILL!", reason: "it answers more than one cell, which a table cannot take: enter it outside the table" });
+    expect(computed["D1"]).toEqual({ error: "#SPILL!", reason: "its answer fills D1:D2, but D2 is not empty" });
+    expect([computed["D2"], computed["A4"], computed["B4"]]).toEqual([2, 1, 2]);
+  });
+
+  test("of two answers that would fill the same cell, at least one is refused and none is lost in silence", async () => {
+    const computed = await values(bookOf({ Log: { A1: 1, A2: 2, A3: 3, C1: "=A1:A3", B3: "=TRANSPOSE(A1:A2)" } }));
+    expect([computed["B3"], computed["C1"]]).toContainEqual(expect.objectContaining({ error: "#SPILL!" }));
   });
 
   test.each([

@@ -1,0 +1,102 @@
+import { cellRef, dateToSerial, parseRange, type Cell, type Sheet, type Workbook } from "hucre";
+import { readXlsx as readWorkbook } from "hucre/xlsx";
+import type { Book, BookCell, BookName, BookSheet, BookTable } from "../book";
+import { asTyped } from "../engine/formula-text";
+import type { CellValue } from "../host/functions-host";
+import { FileProblem, messageOf } from "./file-problem";
+import { openPackage } from "./open-package";
+import { shiftedFormula } from "./shared-formula";
+
+/** Reads an .xlsx: typed values, formulas as a person would type them with the value kept beside each, tables and names. */
+export async function readXlsx(bytes: Uint8Array): Promise<Book> {
+  openPackage(bytes);
+  const workbook = await parsed(bytes);
+  const date1904 = workbook.dateSystem === "1904";
+  const sheets = workbook.sheets.map((sheet) => bookSheet(sheet, date1904));
+  return { sheets, names: (workbook.namedRanges ?? []).flatMap(bookName), date1904 };
+}
+
+async function parsed(bytes: Uint8Array): Promise<Workbook> {
+  try {
+    return await readWorkbook(bytes, { readStyles: true });
+  } catch (problem) {
+    throw new FileProblem(`it is damaged: ${messageOf(problem)}`);
+  }
+}
+
+function bookSheet(sheet: Sheet, date1904: boolean): BookSheet {
+  const spilled = spilledCells(sheet);
+  const shared = new Map<number, { formula: string; row: number; column: number }>();
+  const cells = new Map<string, BookCell>();
+  for (const [row, values] of sheet.rows.entries()) {
+    for (const [column, raw] of values.entries()) {
+      const address = cellRef(row, column);
+      const detail = sheet.cells?.get(`${row},${column}`);
+      const value = spilled.has(address) ? undefined : cellValue(raw, detail, date1904);
+      const formula = formulaOf(detail, row, column, shared);
+      const numberFormat = detail?.style?.numFmt;
+      if (value === undefined && formula === undefined) continue;
+      cells.set(address, {
+        ...(value === undefined ? {} : { value }),
+        ...(formula === undefined ? {} : { formula, ...fixedTo(detail, address) }),
+        ...(numberFormat === undefined ? {} : { numberFormat }),
+      });
+    }
+  }
+  const hiddenRows = new Set([...(sheet.rowDefs ?? [])].filter(([, { hidden }]) => hidden === true).map(([row]) => row));
+  return { name: sheet.name, cells, tables: bookTables(sheet), hiddenRows };
+}
+
+/** What lies in the range of an array formula, its first cell apart, is the formula's own answer and not typed by anybody. */
+function spilledCells({ cells }: Sheet): Set<string> {
+  const spilled = new Set<string>();
+  for (const { formula, formulaType, formulaRef } of cells?.values() ?? []) {
+    if (formula === undefined || formulaType !== "array" || formulaRef === undefined) continue;
+    const { startRow, endRow, startCol, endCol } = parseRange(formulaRef);
+    for (let row = startRow; row <= endRow; row += 1) for (let column = startCol; column <= endCol; column += 1) spilled.add(cellRef(row, column));
+    spilled.delete(cellRef(startRow, startCol));
+  }
+  return spilled;
+}
+
+function cellValue(raw: Cell["value"], detail: Cell | undefined, date1904: boolean): CellValue {
+  if (raw === null) return undefined;
+  if (raw instanceof Date) return dateToSerial(raw, date1904);
+  return detail?.type === "error" ? { error: String(raw) } : raw;
+}
+
+function formulaOf(
+  detail: Cell | undefined,
+  row: number,
+  column: number,
+  shared: Map<number, { formula: string; row: number; column: number }>,
+): string | undefined {
+  if (detail?.formula === undefined) return undefined;
+  const { formula, formulaSharedIndex: index } = detail;
+  if (formula !== "") {
+    if (index !== undefined) shared.set(index, { formula, row, column });
+    return asTyped(formula);
+  }
+  const first = index === undefined ? undefined : shared.get(index);
+  return first === undefined ? undefined : asTyped(shiftedFormula(first.formula, row - first.row, column - first.column));
+}
+
+/** Only a formula marked dynamic spills freely; all others are held to one cell, or to the range of their array. */
+function fixedTo(detail: Cell | undefined, address: string): { fixedTo?: string } {
+  if (detail?.formulaDynamic === true) return {};
+  return { fixedTo: detail?.formulaType === "array" ? (detail.formulaRef ?? address) : address };
+}
+
+function bookTables({ tables = [] }: Sheet): BookTable[] {
+  return tables.flatMap(({ name, displayName, range, columns, showTotalRow }) =>
+    range === undefined
+      ? []
+      : [{ name: displayName ?? name, ref: range, columns: columns.map((column) => column.name), hasTotals: showTotalRow === true }],
+  );
+}
+
+/** Print areas and filter ranges are kept by the host as names too, under this mark. */
+function bookName({ name, range, scope }: { name: string; range: string; scope?: string }): BookName[] {
+  if (name.startsWith("_xlnm.")) return [];
+  return [{ name, refersTo: asTyped(range), ...(scope === undefined ? {} : { onlyOn: scope }) }];
+}

@@ -1,0 +1,43 @@
+import { link, open, rename, rm, stat } from "node:fs/promises";
+import path from "node:path";
+import { FileProblem } from "./file-problem";
+
+/**
+ * Writes a new file so that it is absent or whole whenever the machine stops: beside it first, then under its own name.
+ * A file that is already there is never replaced.
+ */
+export async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
+  if (await exists(file)) throw new FileProblem(`${file} is already there and is not replaced: choose another name`);
+  const beside = path.join(path.dirname(file), `.${path.basename(file)}.${process.pid}.part`);
+  try {
+    const handle = await open(beside, "wx");
+    try {
+      await handle.writeFile(bytes);
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+    await giveName(beside, file);
+  } finally {
+    await rm(beside, { force: true });
+  }
+}
+
+/** A link, unlike a renaming, fails when the name is taken meanwhile; not every disk has links. */
+async function giveName(beside: string, file: string): Promise<void> {
+  try {
+    await link(beside, file);
+  } catch (problem) {
+    const code = (problem as NodeJS.ErrnoException).code ?? "";
+    if (code === "EEXIST") throw new FileProblem(`${file} is already there and is not replaced: choose another name`);
+    if (!["EPERM", "ENOTSUP", "ENOSYS", "EOPNOTSUPP", "EMLINK"].includes(code)) throw problem;
+    await rename(beside, file);
+  }
+}
+
+async function exists(file: string): Promise<boolean> {
+  return stat(file).then(
+    () => true,
+    () => false,
+  );
+}

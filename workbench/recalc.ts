@@ -1,0 +1,59 @@
+import { readFile, stat } from "node:fs/promises";
+import path from "node:path";
+import { buildIfStale } from "../tools/build-if-stale";
+import { computeBook } from "./engine/compute";
+import { FileProblem, messageOf } from "./files/file-problem";
+import { limits } from "./files/open-package";
+import { patchXlsx } from "./files/patch-xlsx";
+import { readXlsx } from "./files/read-xlsx";
+import { writeWhole } from "./files/write-whole";
+import { loadBundle } from "./host/load-bundle";
+import { asJson, asTable } from "./recalc-report";
+import { recalcRequest, UsageProblem, type RecalcRequest } from "./recalc-request";
+
+const exitCodes = { failed: 1, notUsable: 2 } as const;
+
+/** `npm run recalc`: opens a workbook, computes every formula with the built functions, and says or writes what came out. */
+async function recalc({ file, out, blank, json }: RecalcRequest): Promise<void> {
+  const bytes = await about(file, () => readInput(file));
+  const book = await about(file, () => readXlsx(bytes));
+  await buildIfStale();
+  const { host, metadata } = loadBundle();
+  const computed = await computeBook(book, host, metadata, { blank });
+  if (out !== undefined) {
+    const copy = await about(file, () => patchXlsx(bytes, computed));
+    await writeWhole(out, copy.bytes);
+    process.stderr.write(`${copy.changed} changed cells, the rest as it was: ${out}\n`);
+  }
+  process.stdout.write(json ? asJson(computed) : asTable(book, computed));
+}
+
+async function readInput(file: string): Promise<Uint8Array> {
+  const found = await stat(file).catch(() => undefined);
+  if (found === undefined) throw new FileProblem("there is no such file");
+  if (!found.isFile()) throw new FileProblem("it is not a file");
+  if (found.size > limits.packedBytes) throw new FileProblem(limits.tooLarge);
+  return readFile(file);
+}
+
+async function about<Answer>(file: string, work: () => Answer | Promise<Answer>): Promise<Answer> {
+  try {
+    return await work();
+  } catch (problem) {
+    throw problem instanceof FileProblem ? new FileProblem(`${path.basename(file)}: ${problem.message}`) : problem;
+  }
+}
+
+/** One clear line for whatever stops the work; standard output stays empty. */
+function stop(problem: unknown): never {
+  const isExpected = problem instanceof FileProblem || problem instanceof UsageProblem;
+  process.stderr.write(`recalc: ${messageOf(problem)}\n`);
+  process.exit(isExpected ? exitCodes.notUsable : exitCodes.failed);
+}
+
+process.on("unhandledRejection", stop);
+try {
+  await recalc(await recalcRequest(process.argv.slice(2), process.env["INIT_CWD"] ?? process.cwd()));
+} catch (problem) {
+  stop(problem);
+}
