@@ -49,13 +49,13 @@ export function cellXml(cell: Element | { readonly address: string }, prefix: st
     value === undefined ? "" : valueXml(prefix, value),
     ...others.map((each) => new XMLSerializer().serializeToString(each)),
   ].join("");
-  return `<${prefix}c${attributesXml(kept)}${value === undefined ? "" : typeAttribute(value)}>${inner}</${prefix}c>`;
+  return tag(`${prefix}c`, `${attributesXml(kept)}${value === undefined ? "" : typeAttribute(value)}`, inner);
 }
 
 function formulaXml(formula: Element, prefix: string, ref: string | undefined): string {
   const attributes = [...formula.attributes].filter(({ name }) => ref === undefined || !["t", "ref"].includes(name));
   const spill = ref === undefined ? "" : ` t="array" ref="${ref}"`;
-  return `<${prefix}f${attributesXml(attributes)}${spill}>${escaped(formula.textContent ?? "")}</${prefix}f>`;
+  return tag(`${prefix}f`, attributesXml(attributes) + spill, escaped(formula.textContent ?? ""));
 }
 
 function valueXml(prefix: string, value: CellValue): string {
@@ -65,6 +65,10 @@ function valueXml(prefix: string, value: CellValue): string {
 function typeAttribute(value: CellValue): string {
   const { type } = stored(value);
   return type === undefined ? "" : ` t="${type}"`;
+}
+
+function tag(name: string, attributes: string, inner: string): string {
+  return inner === "" ? `<${name}${attributes}/>` : `<${name}${attributes}>${inner}</${name}>`;
 }
 
 function attributesXml(attributes: readonly { readonly name: string; readonly value: string }[]): string {

@@ -1,4 +1,4 @@
-import { cellRef, dateToSerial, parseRange, type Cell, type Sheet, type Workbook } from "hucre";
+import { cellRef, parseRange, type Cell, type Sheet, type Workbook } from "hucre";
 import { readXlsx as readWorkbook } from "hucre/xlsx";
 import type { Book, BookCell, BookName, BookSheet, BookTable } from "../book";
 import { asTyped } from "../engine/formula-text";
@@ -6,6 +6,8 @@ import type { CellValue } from "../host/functions-host";
 import { FileProblem, messageOf } from "./file-problem";
 import { openPackage } from "./open-package";
 import { shiftedFormula } from "./shared-formula";
+
+const millisecondsPerDay = 86_400_000;
 
 /** Reads an .xlsx: typed values, formulas as a person would type them with the value kept beside each, tables and names. */
 export async function readXlsx(bytes: Uint8Array): Promise<Book> {
@@ -61,8 +63,14 @@ function spilledCells({ cells }: Sheet): Set<string> {
 
 function cellValue(raw: Cell["value"], detail: Cell | undefined, date1904: boolean): CellValue {
   if (raw === null) return undefined;
-  if (raw instanceof Date) return dateToSerial(raw, date1904);
+  if (raw instanceof Date) return serialOf(raw, date1904);
   return detail?.type === "error" ? { error: String(raw) } : raw;
+}
+
+/** The reader turns serial numbers into dates; this is the way back, to the millisecond. */
+function serialOf(date: Date, date1904: boolean): number {
+  const dayOne = date1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, date.getTime() < Date.UTC(1900, 2, 1) ? 31 : 30);
+  return (date.getTime() - dayOne) / millisecondsPerDay;
 }
 
 function formulaOf(
@@ -91,8 +99,13 @@ function bookTables({ tables = [] }: Sheet): BookTable[] {
   return tables.flatMap(({ name, displayName, range, columns, showTotalRow }) =>
     range === undefined
       ? []
-      : [{ name: displayName ?? name, ref: range, columns: columns.map((column) => column.name), hasTotals: showTotalRow === true }],
+      : [{ name: displayName ?? name, ref: range, columns: columns.map((column) => unescaped(column.name)), hasTotals: showTotalRow === true }],
   );
+}
+
+/** A line break in a header is written `_x000a_`. */
+function unescaped(name: string): string {
+  return name.replaceAll(/_x([\da-f]{4})_/giu, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 }
 
 /** Print areas and filter ranges are kept by the host as names too, under this mark. */
