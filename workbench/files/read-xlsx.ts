@@ -5,13 +5,14 @@ import { asTyped } from "../engine/formula-text";
 import type { CellValue } from "../host/functions-host";
 import { FileProblem, messageOf } from "./file-problem";
 import { openPackage } from "./open-package";
+import { checkWhole } from "./sheet-parts";
 import { shiftedFormula } from "./shared-formula";
 
 const millisecondsPerDay = 86_400_000;
 
 /** Reads an .xlsx: typed values, formulas as a person would type them with the value kept beside each, tables and names. */
 export async function readXlsx(bytes: Uint8Array): Promise<Book> {
-  openPackage(bytes);
+  checkWhole(openPackage(bytes));
   const workbook = await parsed(bytes);
   const date1904 = workbook.dateSystem === "1904";
   const sheets = workbook.sheets.map((sheet) => bookSheet(sheet, date1904));

@@ -1,19 +1,31 @@
 import type { Element } from "@xmldom/xmldom";
-import path from "node:path";
 import { FileProblem } from "./file-problem";
 import type { Package } from "./open-package";
 import { parseXml } from "./sheet-xml";
 
 /** The part that holds each sheet, by the sheet's name. */
 export function sheetParts(parts: Package): Map<string, string> {
-  const workbook = relationships(parts, "").find(({ type }) => type.endsWith("/officeDocument"))?.target;
-  if (workbook === undefined) throw new FileProblem("it is damaged: it names no workbook");
+  const workbook = workbookPart(parts);
   const targets = new Map(relationships(parts, workbook).map(({ id, target }) => [id, target]));
   const sheets = elements(parts, workbook, "sheet").map((sheet) => {
     const id = [...sheet.attributes].find(({ localName, prefix }) => localName === "id" && prefix !== null)?.value ?? "";
     return [sheet.getAttribute("name") ?? "", targets.get(id) ?? ""] as const;
   });
   return new Map(sheets);
+}
+
+/** Reads the parts that hold cells once through, for a reader in a hurry takes what a broken one still holds for all of it. */
+export function checkWhole(parts: Package): void {
+  const kinds = ["worksheet", "sharedStrings", "styles"];
+  for (const { type, target } of relationships(parts, workbookPart(parts))) {
+    if (kinds.some((kind) => type.endsWith(`/${kind}`))) elements(parts, target, "sheetData");
+  }
+}
+
+function workbookPart(parts: Package): string {
+  const workbook = relationships(parts, "").find(({ type }) => type.endsWith("/officeDocument"))?.target;
+  if (workbook === undefined) throw new FileProblem("it is damaged: it names no workbook");
+  return workbook;
 }
 
 interface Relationship {
@@ -24,12 +36,10 @@ interface Relationship {
 
 /** What a part points to; the package itself is the part without a name. */
 function relationships(parts: Package, part: string): Relationship[] {
-  const folder = path.posix.dirname(part);
-  const file = path.posix.join(folder, "_rels", `${path.posix.basename(part)}.rels`);
+  const file = part.replace(/[^/]*$/u, (own) => `_rels/${own}.rels`);
   return elements(parts, file, "Relationship").map((each) => {
-    const target = each.getAttribute("Target") ?? "";
-    const from = target.startsWith("/") ? target.slice(1) : path.posix.join(folder, target);
-    return { id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: from };
+    const target = new URL(each.getAttribute("Target") ?? "", `package:///${part}`);
+    return { id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: decodeURI(target.pathname.slice(1)) };
   });
 }
 

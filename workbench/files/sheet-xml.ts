@@ -1,7 +1,7 @@
 import { DOMParser, type Document, type Element } from "@xmldom/xmldom";
 import { cellRef, parseRange } from "hucre";
 import { child } from "./cell-xml";
-import { FileProblem } from "./file-problem";
+import { FileProblem, messageOf } from "./file-problem";
 
 /** Where an element's text stands in the part: its start, the end of its opening tag, of its content, and of all of it. */
 interface Span {
@@ -28,10 +28,14 @@ export interface SourceSheet extends Span {
 }
 
 export function parseXml(xml: string): Document {
-  const refuse = (level: string, message: string): void => {
-    if (level !== "warning") throw new FileProblem(`it is damaged: ${message.split("\n")[0] ?? ""}`);
+  const onError = (level: string, message: string): void => {
+    if (level !== "warning") throw new Error(message);
   };
-  return new DOMParser({ onError: refuse }).parseFromString(xml.replace(/^\ufeff/u, ""), "text/xml");
+  try {
+    return new DOMParser({ onError }).parseFromString(xml.replace(/^\ufeff/u, ""), "text/xml");
+  } catch (problem) {
+    throw new FileProblem(`it is damaged: ${messageOf(problem)}`);
+  }
 }
 
 /** Finds every row and cell of a sheet's part in its text, so that a few can be written anew and all else stays as it is. */
