@@ -19,6 +19,7 @@ const isoText = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:(?:t|,?\s)\s*(.*))?$/;
 const figuresText = /^(\d{1,2})\s?([-/.])\s?(\d{1,2})\s?\2\s?'?(\d{4}|\d{2})(?:,?\s+(.*))?$/;
 const dayMonthText = /^(\d{1,2})(?:\.|st|nd|rd|th)?[\s-]*(?:de\s)?([a-z]{3,10})\.?[\s,-]*(?:de\s)?'?(\d{4}|\d{2})(?:,?\s+(.*))?$/;
 const monthDayText = /^([a-z]{3,10})\.?\s*(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:,?\s+(.*))?$/;
+const noYearText = /^(?:\d{1,2}[./-]\d{1,2}\.?|\d{1,2}\.?[\s-]*[a-z]{3,10}|[a-z]{3,10}\s\d{1,2})$/;
 const weekday = /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mie|jue|vie|sab|dom|mer|jeu|ven|sam|dim|ma|wo|vr|za|zo)[a-z]*\.?,?\s+(?=\d|[a-z]{3,}\s*\d)/;
 
 const none = (reason: string): DateCell => ({ kind: "none", reason });
@@ -37,7 +38,7 @@ export function dateCell(cell: unknown, date1904: boolean): DateCell {
   if (dayMonth) return civil(fullYear(dayMonth[3]), monthOf(dayMonth[2]), Number(dayMonth[1]), dayMonth[4]);
   const monthDay = monthDayText.exec(text);
   if (monthDay) return civil(Number(monthDay[3]), monthOf(monthDay[1]), Number(monthDay[2]), monthDay[4]);
-  return none(/^\d{1,2}[./-]\d{1,2}\.?$/.test(text) ? "has no year" : "is not a date");
+  return none(noYearText.test(text) && (monthOf(/[a-z]+/.exec(text)?.[0] ?? "jan") > 0) ? "has no year" : "is not a date");
 }
 
 function dateOfNumber(cell: number, date1904: boolean): DateCell {

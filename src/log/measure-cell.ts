@@ -8,7 +8,7 @@ import { type LogUnit } from "./reading";
 import { quoted } from "./text";
 import { measureOf, type WrittenUnit } from "./units";
 
-/** A column of readings: what it measures, in which unit, and the middle of its figures in that unit. */
+/** A column of readings: what it measures, in which unit, and the middle of its figures in the engine's unit. */
 export interface MeasureColumn {
   readonly measure: Measure;
   readonly unit: LogUnit;
@@ -44,7 +44,8 @@ function ownUnit(unit: WrittenUnit, scale: number | undefined, column: MeasureCo
   return known === undefined ? undefined : `ppm ${known}`;
 }
 
-function inEngineUnit(value: number, unit: LogUnit): number {
+/** mS/cm, L, C or %. */
+export function inEngineUnit(value: number, unit: LogUnit): number {
   if (unit === "F") return celsiusFromFahrenheit(value);
   if (unit in ecUnits) return value / ecUnits[unit as EcUnit];
   if (unit in litresPerUnit) return value * litresPerUnit[unit as VolumeUnit];

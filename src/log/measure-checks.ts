@@ -11,6 +11,7 @@ export interface Said {
 export interface Checked {
   readonly measure: Measure;
   readonly unit: LogUnit;
+  /** The middle of the column's figures, in the engine's unit. */
   readonly median: number | undefined;
 }
 
@@ -37,13 +38,13 @@ function ec(value: number, raw: number, { unit, median }: Checked): number | Sai
   const [low, high] = quantities.ec.plausible;
   if (!(value >= 0)) return { reason: `EC ${raw} cannot be: it is below 0` };
   if (value < low) return tooLow(raw, unit);
-  const times = median === undefined ? 1 : raw / median;
+  const times = median === undefined ? 1 : value / median;
   if (value > high) {
     const looks = value / 1000 >= low ? "it looks like uS/cm or ppm" : "a decimal point may be missing";
     if (value > quantities.ec.physical[1] || times > outlierTimes) return { reason: `${raw} in a column of ${unit}: ${looks}; it is not converted` };
     return { value, reason: `EC ${raw} ${unit} is hard to believe: measure again` };
   }
-  if (times > outlierTimes && value > 2) return { value, reason: `${raw} is ${Math.round(times)} times the column's usual ${median ?? ""}: is a decimal point missing?` };
+  if (times > outlierTimes && value > 2) return { value, reason: `${raw} is ${Math.round(times)} times the column's usual reading: is a decimal point missing?` };
   return value;
 }
 

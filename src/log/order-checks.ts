@@ -30,27 +30,41 @@ function outOfOrder(rows: readonly LogRow[]): DateDoubt[] {
     if (before !== undefined) steps += Math.sign(dayOf(row) - dayOf(before));
   });
   const direction = steps < 0 ? -1 : 1;
-  const inOrder = longestRun(rows.map((row) => dayOf(row) * direction));
+  const inOrder = longestRun(moments(rows, direction));
   return rows.filter((_, at) => !inOrder.has(at)).map(({ row }) => ({ row, reason: "this date is out of order with the rows around it" }));
 }
 
-/** Places of the longest run of values that never falls: what is left out is the fewest rows that explain the disorder. */
+/** The rows' moments; a day without a time stands at no hour of its own, so it keeps step with the row before it. */
+function moments(rows: readonly LogRow[], direction: number): number[] {
+  const found: number[] = [];
+  for (const row of rows) {
+    const day = dayOf(row);
+    const before = (found.at(-1) ?? Number.NaN) * direction;
+    found.push((Number.isInteger(day) && Math.floor(before) === day ? before : day) * direction);
+  }
+  return found;
+}
+
+/**
+ * Places of the longest run of values that never falls: what is left out is the fewest rows that explain the disorder.
+ * Taken from the end, so that of two rows in the wrong order the later one is named.
+ */
 function longestRun(values: readonly number[]): ReadonlySet<number> {
   const tails: number[] = [];
-  const before: number[] = [];
-  values.forEach((value, at) => {
+  const next: number[] = [];
+  for (let at = values.length - 1; at >= 0; at -= 1) {
     let low = 0;
     let high = tails.length;
     while (low < high) {
       const middle = (low + high) >> 1;
-      if ((values[tails[middle] ?? 0] ?? 0) <= value) low = middle + 1;
+      if ((values[tails[middle] ?? 0] ?? 0) >= (values[at] ?? 0)) low = middle + 1;
       else high = middle;
     }
-    before[at] = tails[low - 1] ?? -1;
+    next[at] = tails[low - 1] ?? -1;
     tails[low] = at;
-  });
+  }
   const kept = new Set<number>();
-  for (let at = tails.at(-1) ?? -1; at >= 0; at = before[at] ?? -1) kept.add(at);
+  for (let at = tails.at(-1) ?? -1; at >= 0; at = next[at] ?? -1) kept.add(at);
   return kept;
 }
 

@@ -1,7 +1,7 @@
 import { type DayAt, readDates } from "./dates";
 import { type Draft, emptyDraft, putReading, type RowRead } from "./draft";
 import { type LogEvent, type LogQuantity } from "./log";
-import { type MeasureColumn, measureCell } from "./measure-cell";
+import { inEngineUnit, type MeasureColumn, measureCell } from "./measure-cell";
 import { eventsIn } from "./notes";
 import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "./reading";
 import { type ColumnSample, isDateFormat } from "./sample";
@@ -58,7 +58,9 @@ function cellReader(column: ColumnReading, source: RowSource): CellReader {
 function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: Draft, value: number) => void, source: RowSource): CellReader {
   const measure = (["EC", "pH", "volume", "temperature", "humidity"] as const).find((word) => quantity.endsWith(word)) ?? "EC";
   const scale = unit?.startsWith("ppm ") === true ? Number(unit.slice("ppm ".length)) : source.answers.ppmScale;
-  const how: MeasureColumn = { measure, unit: unit ?? "", median: source.samples[column]?.median, ppmScale: scale };
+  const usual = source.samples[column]?.median;
+  const median = usual === undefined ? undefined : inEngineUnit(usual, unit ?? "");
+  const how: MeasureColumn = { measure, unit: unit ?? "", median, ppmScale: scale };
   const formats = source.grid.numberFormats;
   return (cell, row, { draft, problems }) => {
     if (isBlank(cell)) return false;

@@ -8,7 +8,7 @@ export const headerWords = {
   ec: "ec ecs conductivity cond leitfahigkeit leitfaehigkeit leitwert conductividad ce conductivite geleidbaarheid",
   ph: "ph phs",
   tds: "tds",
-  temperature: "temp temps temperature temperatures temperatur temperatura temperatuur",
+  temperature: "t temp temps temperature temperatures temperatur temperatura temperatuur",
   humidity: "rh humidity hum luftfeuchte luftfeuchtigkeit feuchte feuchtigkeit humedad humidite luchtvochtigheid rlf rv",
   volume: "volume volumes vol vols amount amounts quantity qty menge volumen cantidad quantite hoeveelheid",
   date: "date dates day datum fecha dia jour dag datetime timestamp",
@@ -33,7 +33,7 @@ export const headerWords = {
   noReading:
     "target targets goal aim ratio difference diff delta change min max minimum maximum limit limits average avg mean median " +
     "sum shift vpd deficit setpoint height weight size count age stage week weeks woche semana semaine dose dosing slope offset " +
-    "fraction uptake stock concentrate cal calibration buffer standard flag status trend up down",
+    "fraction uptake stock concentrate cal calibration buffer standard flag status trend up down dew dewpoint bulb",
 } as const;
 
 export type Concept = keyof typeof headerWords;
