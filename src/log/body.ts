@@ -87,7 +87,10 @@ function notAReading(row: number, cells: readonly unknown[], state: State, { gri
 function sameAs(row: number, cells: readonly unknown[], state: State, columns: readonly ColumnReading[]): string | undefined {
   const dated = columns.some(({ column, quantity }) => quantity === "date" && !isBlank(cells[column]));
   if (!dated) return undefined;
-  const key = `${state.heading ?? ""}|${cells.map((cell) => (isBlank(cell) ? "" : String(cell))).join("|").replace(/\|+$/, "")}`;
+  let key = state.heading ?? "";
+  cells.forEach((cell, column) => {
+    if (!isBlank(cell)) key += `|${column}=${String(cell)}`;
+  });
   const earlier = state.seen.get(key);
   if (earlier === undefined) state.seen.set(key, row);
   return earlier === undefined ? undefined : `repeats row ${earlier + 1} in every cell`;

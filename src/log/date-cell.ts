@@ -7,13 +7,15 @@ import { monthWords } from "./words";
 /** A date as written: known, or waiting for the column to say which figure is the day. */
 export type DateCell =
   | { readonly kind: "day"; readonly day: number }
-  | { readonly kind: "either"; readonly first: number; readonly second: number; readonly year: number; readonly dots: boolean; readonly part: number }
+  | { readonly kind: "either"; readonly first: number; readonly second: number; readonly year: number; readonly shortYear: boolean; readonly dots: boolean; readonly part: number }
   | { readonly kind: "none"; readonly reason: string };
 
 /** Serials of 1954 to 2119: what a log's dates can be; smaller figures count days, larger ones are yyyymmdd. */
 const serials: readonly [number, number] = [20_000, 80_300];
 /** A log of readings is kept in these years; a "year" outside them is a figure read the wrong way round. */
 const years: readonly [number, number] = [1990, 2099];
+/** A last figure below this is more likely a day behind its year ("24-05-03") than the year of a log. */
+const oldestFiguresYear = 2010;
 
 const isoText = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:(?:t|,?\s)\s*(.*))?$/;
 const figuresText = /^(\d{1,2})\s?([-/.])\s?(\d{1,2})\s?\2\s?'?(\d{4}|\d{2})(?:,?\s+(.*))?$/;
@@ -51,8 +53,8 @@ function dateOfNumber(cell: number, date1904: boolean): DateCell {
 
 function either(found: RegExpExecArray): DateCell {
   const year = fullYear(found[4]);
-  if (year < 2000) return none("is not a date of a log: type the year with four digits");
-  return { kind: "either", first: Number(found[1]), second: Number(found[3]), year, dots: found[2] === ".", part: timePart(found[5]) };
+  if (year < oldestFiguresYear) return none("is not a date of a log: type the year with four digits");
+  return { kind: "either", first: Number(found[1]), second: Number(found[3]), year, shortYear: found[4]?.length === 2, dots: found[2] === ".", part: timePart(found[5]) };
 }
 
 function civil(year: number, month: number, day: number, time: string | undefined): DateCell {

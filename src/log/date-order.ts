@@ -30,3 +30,18 @@ function orderOf(dayFirst: number, monthFirst: number, dots: number): DateOrder 
   if (monthFirst > 0 && dayFirst <= monthFirst * slipShare) return "month first";
   return dayFirst === 0 && monthFirst === 0 && dots > 0 ? "day first" : undefined;
 }
+
+/**
+ * Whether two-digit dates begin with their year: the last figure changes from row to row more than the first, as in 24-05-13,
+ * 24-05-14. Read as days of 2013 and 2014 they would be years apart.
+ */
+export function yearComesFirst(dates: readonly (DateCell | undefined)[]): boolean {
+  const firsts = new Set<number>();
+  const lasts = new Set<number>();
+  for (const date of dates) {
+    if (date?.kind !== "either" || !date.shortYear) continue;
+    firsts.add(date.first);
+    lasts.add(date.year);
+  }
+  return lasts.size > firsts.size;
+}

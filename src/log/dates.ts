@@ -1,5 +1,5 @@
 import { type DateCell, dateCell, settledDay } from "./date-cell";
-import { dateOrder } from "./date-order";
+import { dateOrder, yearComesFirst } from "./date-order";
 import { type DateOrder, type LogGrid } from "./reading";
 import { isBlank, quoted } from "./text";
 
@@ -13,16 +13,19 @@ export interface Dates {
 /** The day of a row: known, or why not; `waits` while the column's order is open. */
 export type DayAt = { readonly day: number; readonly doubt?: string } | { readonly reason: string } | "blank" | "waits";
 
+const yearFirst: DateCell = { kind: "none", reason: "seems to begin with its year: type it as 2024-05-13" };
+
 /** Reads a whole column of dates, for one cell alone cannot say whether 3/4 is in March or in April. */
 export function readDates(grid: LogGrid, column: number, firstRow: number, stated: DateOrder | undefined): Dates {
   const known = new Map<unknown, DateCell>();
-  const dates = grid.cells.map((cells, row) => {
+  const typed = grid.cells.map((cells, row) => {
     const cell = cells[column];
     if (row < firstRow || isBlank(cell)) return undefined;
     const read = known.get(cell) ?? dateCell(cell, grid.date1904 === true);
     known.set(cell, read);
     return read;
   });
+  const dates = yearComesFirst(typed) ? typed.map((date) => (date?.kind === "either" && date.shortYear ? yearFirst : date)) : typed;
   const evidence = dateOrder(dates);
   const order = stated ?? evidence.order;
   const swapped = order === "day first" && evidence.needed && couldBeSwapped(dates);

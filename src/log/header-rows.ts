@@ -21,7 +21,7 @@ const weight = (shape: RowShape): number => shape.readings * 3 + shape.names * 2
 
 /** Finds the rows that name the columns; `undefined` when there are none. */
 export function findHeader(grid: LogGrid, given: number | undefined): Header | undefined {
-  if (given === -1) return undefined;
+  if (given !== undefined && grid.cells[given] === undefined) return undefined;
   const shapes = Array.from({ length: Math.min(grid.cells.length, rowsSearched) }, (_, row) => rowShape(grid, row));
   const main = given === undefined ? best(shapes) : (shapes[given] ?? rowShape(grid, given));
   if (main === undefined) return undefined;

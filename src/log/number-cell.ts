@@ -8,6 +8,8 @@ export type NumberCell =
   | { readonly reason: string }
   | undefined;
 
+/** Short enough to be finite. */
+const plainNumber = /^-?\d{1,15}(?:\.\d{1,15})?$/;
 const numberText = /^([+-]?(?:\d+(?:[ ']\d{3})+|\d+)?(?:[.,]\d+)*(?:e[+-]?\d+)?)(.*)$/;
 
 /**
@@ -20,6 +22,7 @@ export function numberCell(cell: unknown, thousands: boolean): NumberCell {
   if (typeof cell === "number") return Number.isFinite(cell) ? { value: cell } : undefined;
   if (cell === null || cell === undefined) return undefined;
   if (typeof cell !== "string") return { reason: `${quoted(cell)} is not a number` };
+  if (plainNumber.test(cell)) return { value: Number(cell) };
   const text = plain(cell);
   if (text === "" || missingWords.has(text)) return undefined;
   if (text.startsWith("#")) return { reason: `${quoted(cell)} is an error of the sheet` };

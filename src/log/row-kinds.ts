@@ -1,34 +1,40 @@
-import { dateCell } from "./date-cell";
 import { type ColumnHeader } from "./header-rows";
 import { type ColumnReading, type LogGrid } from "./reading";
 import { rowShape } from "./row-shape";
 import { isBlank, plain, quoted } from "./text";
 import { summaryWords } from "./words";
 
+const startsWithFigure = /^\s*[-+~<>]?\d/;
+const hasFigure = /\d/;
 const vesselHeading = /^(?:pot|plant|bucket|planter|container|vessel|bag|topf|maceta|planta|plante)s?\s*[#:.-]*\s*\w{1,3}$/;
 
 /** A row of figures that sums up others: a word of the table stands where a date or a name would. */
 export function summaryIn(cells: readonly unknown[], columns: readonly ColumnReading[]): string | undefined {
   for (const [column, cell] of cells.entries()) {
     if (isBlank(cell)) continue;
-    const reading = columns[column];
-    const isLabel = typeof cell === "string" && reading?.quantity !== "notes" && summaryWords.test(plain(cell));
-    if (isLabel) return `${quoted(cell)} sums up other rows`;
-    if (reading?.quantity === "date" && dateCell(cell, false).kind !== "none") return undefined;
+    const quantity = columns[column]?.quantity;
+    const label = typeof cell === "string" && quantity !== "notes" && !startsWithFigure.test(cell);
+    if (label && summaryWords.test(plain(cell))) return `${quoted(cell)} sums up other rows`;
+    if (quantity === "date" && hasFigure.test(String(cell))) return undefined;
   }
   return undefined;
 }
 
 /** A name alone in its row, over the rows of that vessel. */
 export function headingIn(cells: readonly unknown[]): string | undefined {
-  const filled = cells.filter((cell) => !isBlank(cell));
-  const [only] = filled;
-  return filled.length === 1 && typeof only === "string" && vesselHeading.test(plain(only)) ? only.trim() : undefined;
+  let only: unknown;
+  for (const cell of cells) {
+    if (isBlank(cell)) continue;
+    if (only !== undefined || typeof cell !== "string") return undefined;
+    only = cell;
+  }
+  return typeof only === "string" && vesselHeading.test(plain(only)) ? only.trim() : undefined;
 }
 
 /** The header once more, further down; `other` when it names other columns. */
 export function headerAgain(grid: LogGrid, row: number, headers: readonly ColumnHeader[], main: readonly unknown[]): "same" | "other" | undefined {
   const cells = grid.cells[row] ?? [];
+  if (cells.some((cell) => typeof cell === "number" || (typeof cell === "string" && startsWithFigure.test(cell)))) return undefined;
   const filled = cells.filter((cell) => !isBlank(cell));
   if (filled.length < 2 || filled.some((cell) => typeof cell !== "string")) return undefined;
   if (cells.every((cell, column) => text(cell) === text(main[column]))) return "same";

@@ -2,6 +2,13 @@ const marks = /[\u0300-\u036f]/g;
 
 /** Lower case, accents off, degree and micro signs made one: the form in which words are compared. */
 export function plain(text: string): string {
+  return simple.test(text) ? text.toLowerCase() : made(text);
+}
+
+/** Words and figures without accents, marks or doubled spaces: nearly every cell of a log. */
+const simple = /^(?:[!-~]+(?: [!-~]+)*)?$/;
+
+function made(text: string): string {
   return text
     .replace(/[\u00ba\u02da]/g, "\u00b0")
     .replace(/ß/g, "ss")
@@ -18,7 +25,7 @@ export function plain(text: string): string {
 
 /** Whether a cell holds nothing at all. */
 export const isBlank = (cell: unknown): boolean =>
-  cell === null || cell === undefined || cell === "" || (typeof cell === "string" && cell.trim() === "");
+  cell === null || cell === undefined || (typeof cell === "string" && (cell === "" || cell.trim() === ""));
 
 /** A cell as a person would quote it in a sentence. */
 export function quoted(cell: unknown): string {
