@@ -81,10 +81,10 @@ function probePart(text: string): (line: engine.ProbeLine) => Answer {
  * @param [compensating] TRUE if left out: the meter itself corrects to 25 C
  * @param [explain] TRUE adds what a true meter would show in the cell to the right
  * @returns %
- * @remarks Refuses outside 15 to 35 C. Within 2 % a meter is trusted (our judgement); one that shows too little makes feeds too strong.
+ * @remarks For KCl standards, 0 to 50 C. Within 2 % a meter is trusted (our judgement); one that shows too little makes feeds too strong.
  * @example =RUNOFF.ECMETER(1.37, 1.413, 25) -> -3.04
- * @example =RUNOFF.ECMETER(1.3, 1.413, 20, FALSE) -> 1.72
- * @see [standard-methods-2510] [pratt2001]
+ * @example =RUNOFF.ECMETER(1.3, 1.413, 20, FALSE) -> 1.77
+ * @see [pratt2001]; the 2 % are our judgement
  */
 export function ecmeter(
   shown: any[][], standard_ec25: any[][], temp_c: any[][], compensating?: any[][], explain?: any[][],

@@ -13,6 +13,7 @@ export {
 export { type Judgement } from "./judgement";
 export { isAbove, isBelow, standing } from "./maths/compare";
 export { type Dated } from "./maths/dated";
+export { interpolated } from "./maths/interpolate";
 
 // Readings: can I trust them, and on which scale are they
 export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
@@ -23,6 +24,7 @@ export { calibrationDue } from "./readings/calibration-due";
 export { ecMeter, type MeterCheck, type MeterConditions } from "./readings/ec-meter";
 export { ecInUnit } from "./readings/ec-unit";
 export { type EcUnit, ecUnitNamed, ecUnits } from "./readings/ec-units";
+export { kclStandardAt } from "./readings/kcl-standard";
 export { nernstSlope } from "./readings/nernst-slope";
 export { bufferNamed, phBuffer } from "./readings/ph-buffer";
 export { type BufferReading, probeLine, type ProbeLine } from "./readings/ph-probe";

@@ -21,7 +21,7 @@ export interface Ramp {
  * Feeds the first week after a flush, when roots are hurt and salts scorch. The share applies to what the feed adds above the
  * water's own EC, which is the floor; it never passes the full feed. Hold the day back while runoff is still out of band.
  *
- * Formula:  EC = W + (F - W) min(1, s + (1 - s) d / n); W water, F full, s share at the start, d day, n days to full
+ * Formula:  EC = F p + W (1 - p), p = min(1, s + (1 - s) d / n); F full, W water, s share at the start, d day, n days to full
  * Valid:    from the day of the flush on; outside: refuses
  * Source:   common practice: half strength, full after about a week
  *
@@ -35,7 +35,8 @@ export function recoveryFeed({ full, water }: FullFeed, day: Days, ramp: Ramp): 
     throw new Refusal("order", { quantity: "full feed EC", given: full, unit: quantities.ec.unit, allowed });
   }
   if (!(day >= 0)) throw new Refusal("order", { quantity: "days since the flush", given: day, allowed: "0 or later" });
-  return (water + Math.max(0, full - water) * shareOn(day, ramp)) as Ec25;
+  const share = shareOn(day, ramp);
+  return (Math.max(full, water) * share + water * (1 - share)) as Ec25;
 }
 
 /** Part of what the full feed adds to the water, on a day. */

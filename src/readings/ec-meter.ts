@@ -1,7 +1,7 @@
 import { isAbove } from "../maths/compare";
 import { type Celsius, type Ec25, type EcAsRead, quantities } from "../quantities";
 import { Refusal } from "../refusal";
-import { ecAtTemperature } from "./ec-at-25";
+import { kclStandardAt } from "./kcl-standard";
 
 /** How a meter was held against its standard. */
 export interface MeterConditions {
@@ -18,8 +18,6 @@ export interface MeterCheck {
   readonly reason: string;
 }
 
-/** Where the linear rule follows KCl standards within 0.7 % [pratt2001], well inside the tolerance below. */
-const checkableCelsius: readonly [number, number] = [15, 35];
 /** %, our judgement; a bench standard itself is good to 1 %. */
 const tolerance = 2;
 /** Beyond this, %, another standard or another unit is likelier than a meter's drift: our judgement. */
@@ -27,37 +25,24 @@ const anotherStandard = 30;
 const resolution = 0.1;
 
 /**
- * How far an EC meter is off, in % of the standard it was held into.
+ * How far an EC meter is off, in % of the KCl standard it was held into.
  *
  * Feeds the trust in every EC of the log. A meter that shows too little makes the feed too strong: clean and calibrate first.
  *
- * Formula:  error = (shown - expected) / expected; expected = the standard's EC at 25 C for a compensating meter,
- *           EC25 (1 + 0.0191 (t - 25)) for one that does not compensate
- * Valid:    KCl standards at 15 to 35 C; outside: refuses
- * Source:   [standard-methods-2510], [pratt2001]; the 2 % tolerance is our judgement
+ * Formula:  error = (shown - expected) / expected; expected = the standard's EC at 25 C for a compensating meter, what the
+ *           standard conducts at its temperature for one that does not compensate
+ * Valid:    KCl standards at 0 to 50 C; outside: refuses
+ * Source:   [pratt2001]; the 2 % tolerance is our judgement
  *
- * @throws {Refusal} `outside-validity` outside 15 to 35 C; `impossible` for a standard of 0
- * @example ecMeter(ecAsRead(1.278), ec25(1.413), { celsius: solutionCelsius(20), compensating: false }).expected // 1.278
+ * @throws {Refusal} `outside-validity` as `kclStandardAt`; `impossible` for a standard of 0
+ * @example ecMeter(ecAsRead(1.3), ec25(1.413), { celsius: solutionCelsius(20), compensating: false }).errorPercent // 1.77
  */
 export function ecMeter(shown: Ec25 | EcAsRead, standard: Ec25, { celsius, compensating }: MeterConditions): MeterCheck {
-  const [low, high] = checkableCelsius;
-  if (!(celsius >= low && celsius <= high)) {
-    throw new Refusal("outside-validity", {
-      quantity: "standard's temperature",
-      given: celsius,
-      unit: "C",
-      allowed: `${low} to ${high} C; bring meter and standard to room temperature`,
-    });
-  }
   if (!(standard > 0)) {
-    throw new Refusal("impossible", {
-      quantity: "standard EC",
-      given: standard,
-      unit: quantities.ec.unit,
-      allowed: "above 0",
-    });
+    throw new Refusal("impossible", { quantity: "standard EC", given: standard, unit: quantities.ec.unit, allowed: "above 0" });
   }
-  const expected = compensating ? standard : ecAtTemperature(standard, celsius);
+  const uncompensated = kclStandardAt(standard, celsius);
+  const expected = compensating ? standard : uncompensated;
   const errorPercent = ((shown - expected) / expected) * 100;
   const basis = compensating ? "a compensating meter shows its EC at 25 C" : `without compensation at ${celsius} C`;
   const reason = `a true meter would show ${expected.toFixed(3)} mS/cm (${basis}); ${advice(errorPercent)}`;

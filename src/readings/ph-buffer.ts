@@ -1,3 +1,4 @@
+import { interpolated } from "../maths/interpolate";
 import { type Celsius, type Ph } from "../quantities";
 import { Refusal } from "../refusal";
 import { bufferCelsius, type BufferName, buffers } from "./buffer-table";
@@ -18,14 +19,8 @@ import { bufferCelsius, type BufferName, buffers } from "./buffer-table";
  * @example phBuffer("7.00", solutionCelsius(15)) // 7.036
  */
 export function phBuffer(buffer: BufferName, celsius: Celsius): Ph {
-  const column = buffers[buffer];
-  const upper = bufferCelsius.findIndex((row) => celsius <= row);
-  const [atOrAbove, ph] = [bufferCelsius[upper], column[upper]];
-  if (atOrAbove === celsius && ph !== undefined) return ph as Ph;
-  const [below, phBelow] = [bufferCelsius[upper - 1], column[upper - 1]];
-  if (atOrAbove !== undefined && ph !== undefined && below !== undefined && phBelow !== undefined) {
-    return (phBelow + ((ph - phBelow) * (celsius - below)) / (atOrAbove - below)) as Ph;
-  }
+  const ph = interpolated(bufferCelsius, buffers[buffer], celsius);
+  if (ph !== undefined) return ph as Ph;
   throw new Refusal("outside-validity", { quantity: "buffer temperature", given: celsius, unit: "C", allowed: "0 to 50 C" });
 }
 

@@ -1,0 +1,143 @@
+import { describe, expect, it } from "vitest";
+import { blankDeliveries, type CellValue } from "../../workbench/host/functions-host";
+import { loadBundle } from "../../workbench/host/load-bundle";
+import { places, soundCalls, withCell } from "./cell-faults";
+
+const { host } = loadBundle();
+const deliveries = Object.keys(blankDeliveries) as (keyof typeof blankDeliveries)[];
+
+interface Failed {
+  readonly error: string;
+  readonly reason: string;
+}
+const first = (answer: CellValue[][]): CellValue => answer[0]?.[0];
+const failed = (answer: CellValue[][]): Failed => first(answer) as unknown as Failed;
+
+describe("a fault in one cell of readings, meters, mixes, feeds and air", () => {
+  it.each(soundCalls.map((call) => [call.id, call] as const))("%s answers a sound call", (id, call) => {
+    expect(["number", "string"]).toContain(typeof first(host.call(id, withCell(call, -1, undefined))));
+    expect(first(host.call(id, withCell(call, -1, undefined)))).not.toBe("");
+  });
+
+  it.each(places((call) => call.ownBlanks ?? []))("%s is blank when argument %i (from 0) is blank, delivered as 0, null and \"\"", (id, at, call) => {
+    expect(deliveries.map((blank) => first(host.call(id, withCell(call, at, undefined), blank)))).toEqual(["", "", ""]);
+  });
+
+  it.each(places((call) => call.words ?? []))("%s refuses the text \"five\" in argument %i and repeats it", (id, at, call) => {
+    const { error, reason } = failed(host.call(id, withCell(call, at, "five")));
+    expect({ error, reason }).toEqual({ error: "#VALUE!", reason: expect.stringContaining("\"five\" is not a number") as string });
+  });
+
+  it.each(places())("%s hands the #REF! of argument %i on", (id, at, call) => {
+    expect(failed(host.call(id, withCell(call, at, { error: "#REF!" }))).reason).toContain("#REF!");
+  });
+
+  it.each(places())("%s refuses 1E+300 in argument %i with a reason", (id, at, call) => {
+    const { error, reason } = failed(host.call(id, withCell(call, at, 1e300)));
+    expect(["#VALUE!", "#N/A"]).toContain(error);
+    expect(reason.length).toBeGreaterThan(20);
+  });
+
+  it.each(places(({ id }) => (id === "PHPROBE" ? [1, 3] : [])))("%s refuses -7 in argument %i with a reason", (id, at, call) => {
+    const { error, reason } = failed(host.call(id, withCell(call, at, -7)));
+    expect(["#VALUE!", "#N/A"]).toContain(error);
+    expect(reason.length).toBeGreaterThan(20);
+  });
+
+  it.each(places((call) => Array.from(call.args.keys()).filter((at) => !(call.words ?? []).includes(at))))(
+    "%s refuses the unknown word \"xyz\" in argument %i and lists the known ones",
+    (id, at, call) => {
+      const { error, reason } = failed(host.call(id, withCell(call, at, "xyz")));
+      expect(error).toBe("#VALUE!");
+      expect(reason).toMatch(/choose .+,.+,/);
+    },
+  );
+});
+
+describe("blanks with a rule of their own", () => {
+  it.each(deliveries)("PPM, ECFROMPPM and PPMRESCALE refuse a blank scale with the list (delivered as %s)", (blank) => {
+    const reasons = [
+      host.call("PPM", [[[2]], [[undefined]]], blank),
+      host.call("ECFROMPPM", [[[1000]], [[undefined]]], blank),
+      host.call("PPMRESCALE", [[[1000]], [[500]], [[undefined]]], blank),
+    ].map((answer) => failed(answer).reason);
+    expect(reasons).toEqual(Array.from({ length: 3 }, () => expect.stringContaining("500 (EC x 0.5), 640 (EC x 0.64), 700 (EC x 0.7)") as string));
+  });
+
+  it("PPM refuses a scale left out, and is blank beside a blank EC all the same", () => {
+    expect(failed(host.call("PPM", [[[2]]])).reason).toContain("choose 500");
+    expect(first(host.call("PPM", [[[undefined]]]))).toBe("");
+  });
+
+  it.each(deliveries)("BLENDEC refuses a part with half its cells blank, skips an empty one, is blank without parts (delivered as %s)", (blank) => {
+    const blend = (litres: CellValue[], ecs: CellValue[]): CellValue[][] => host.call("BLENDEC", [litres.map((cell) => [cell]), ecs.map((cell) => [cell])], blank);
+    expect(failed(blend([5, 5], [3, undefined])).reason).toContain("EC of part 2 is missing");
+    expect(failed(blend([5, undefined], [3, 0.6])).reason).toContain("volume of part 2 is missing");
+    expect(first(blend([5, undefined, 5], [3, undefined, 0.6]))).toBeCloseTo(1.8, 12);
+    expect(first(blend([undefined], [undefined]))).toBe("");
+  });
+
+  it("RECOVERYFEED: a blank day is blank, or day 0 (the weakest feed) where the host delivers it as 0", () => {
+    const args = [[[2]], [[0.4]], [[undefined]]];
+    expect(deliveries.map((blank) => first(host.call("RECOVERYFEED", args, blank)))).toEqual([1.2, "", ""]);
+  });
+
+  it("RECOVERYFEED: a start share or days to full of 0 is refused, left out they are 0.5 and 7", () => {
+    expect(failed(host.call("RECOVERYFEED", [[[2]], [[0.4]], [[1]], [[0]]])).reason).toContain("above 0");
+    expect(failed(host.call("RECOVERYFEED", [[[2]], [[0.4]], [[1]], undefined, [[0]]])).reason).toContain("above 0");
+    expect(first(host.call("RECOVERYFEED", [[[2]], [[0.4]], [[7]]]))).toBe(2);
+  });
+
+  it("ECMETER: a compensating of 0 may be a blank or a FALSE and is refused; null and \"\" are TRUE", () => {
+    const args = [[[1.413]], [[1.413]], [[20]], [[undefined]]];
+    expect(failed(host.call("ECMETER", args, "zero")).reason).toContain("choose TRUE or FALSE");
+    expect([first(host.call("ECMETER", args, "null")), first(host.call("ECMETER", args, "empty"))]).toEqual([0, 0]);
+  });
+});
+
+describe("shapes", () => {
+  it.each(["ECAT25", "DILUTION", "VPD", "DLI", "PHBUFFER", "LABELPPM"])("%s says both shapes when 2 x 1 stands beside 3 x 1", (id) => {
+    const call = soundCalls.find((each) => each.id === id);
+    const args = (call?.args ?? []).map((arg, at) => (at === 0 ? [[arg], [arg]] : at === 1 ? [[arg], [arg], [arg]] : [[arg]]));
+    expect(failed(host.call(id, args)).reason).toMatch(/3 x 1 beside .* of 2 x 1/);
+  });
+
+  it("BLENDEC says both counts when 2 volumes stand beside 3 ECs, and refuses a square", () => {
+    expect(failed(host.call("BLENDEC", [[[1], [2]], [[1], [2], [3]]])).reason).toContain("2 volumes beside 3 ECs");
+    expect(failed(host.call("BLENDEC", [[[1, 2], [3, 4]], [[1], [2]]])).reason).toContain("one column or one row");
+  });
+
+  it.each(["PHPROBE", "ECMETER", "CATIONS"])("%s takes one cell for each argument and says so", (id) => {
+    const call = soundCalls.find((each) => each.id === id);
+    const args = (call?.args ?? []).map((arg, at) => (at === 1 ? [[arg], [arg]] : [[arg]]));
+    expect(failed(host.call(id, args)).reason).toContain("it must be one cell");
+  });
+
+  it("DILUTION: one water EC stretches along a column, a bad row does not spoil its neighbours", () => {
+    const answer = host.call("DILUTION", [[[10], [10], [undefined]], [[3], [1.5], [undefined]], [[1.8]], [[0.3]]], "zero");
+    expect([first(answer), failed(answer.slice(1)).error, answer[2]?.[0]]).toEqual([8, "#VALUE!", ""]);
+  });
+});
+
+describe("explain", () => {
+  it("ECMETER: 1.37 in 1.413 at 25 C is 3.0 % low, with the reason to the right", () => {
+    const [[percent, reason] = []] = host.call("ECMETER", [[[1.37]], [[1.413]], [[25]], [[true]], [[true]]]);
+    expect(percent).toBeCloseTo(-3.0432, 3);
+    expect(reason).toBe("a true meter would show 1.413 mS/cm (a compensating meter shows its EC at 25 C); -3.0 % off, beyond 2 %: clean, rinse, calibrate and repeat");
+  });
+
+  it("ECMETER: a meter in uS/cm typed as mS/cm is taken for another standard or unit", () => {
+    const [[, reason] = []] = host.call("ECMETER", [[[14.13]], [[1.413]], [[25]], undefined, [[true]]]);
+    expect(reason).toContain("check that it is this standard and this unit");
+  });
+
+  it("CATIONS: the ratios stand to the right", () => {
+    const [[answer, reason] = []] = host.call("CATIONS", [[[200]], [[100]], [[50]], [[true]]]);
+    expect(answer).toBe("balanced");
+    expect(reason).toContain("K/Ca 2.0 (0.75 to 2.5), K/Mg 4.0 (2 to 7), Ca/Mg 2.0 (2 to 5)");
+  });
+
+  it("PHPROBE: an unknown part is refused with the list", () => {
+    expect(failed(host.call("PHPROBE", [[[7]], [[-15]], [[4.01]], [[160]], [[25]], [["age"]]])).reason).toContain("choose check, slope, offset");
+  });
+});

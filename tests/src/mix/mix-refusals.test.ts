@@ -1,0 +1,75 @@
+import { describe, expect, it } from "vitest";
+import {
+  analyteNamed, blendEc, blendShare, cations, days, dilution, ec25, feedGrams, labelPercent, leachingShare, litres, ppm, recoveryFeed,
+  type RefusalCode, stockDose, stockStrength, swapOut,
+} from "../../../src/index";
+import { expectRefusal } from "../refused";
+
+const tank = { litres: litres(10), ec: ec25(2) };
+const ramp = { startShare: leachingShare(0.5), daysToFull: days(7) };
+const nan = NaN as never;
+
+describe("mixes and feeds say no with a code and what to do", () => {
+  it.each<[string, () => unknown, RefusalCode, string]>([
+    ["dilution: target 2.1 above the 2.0 that is there", () => dilution(tank, ec25(2.1), ec25(0.4)), "order", "STOCKDOSE strengthens"],
+    ["dilution: target 0.4 with water of 0.4", () => dilution(tank, ec25(0.4), ec25(0.4)), "order", "above the water's own 0.4"],
+    ["dilution: target 0.3 below water of 0.4", () => dilution(tank, ec25(0.3), ec25(0.4)), "order", "above the water's own 0.4"],
+    ["dilution: a target that is NaN", () => dilution(tank, nan, ec25(0.4)), "order", "above the water's own"],
+    ["swapOut: target 2.1 above the 2.0 that is there", () => swapOut(tank, ec25(2.1), ec25(0.4)), "order", "STOCKDOSE strengthens"],
+    ["swapOut: target 0.3 below water of 0.4", () => swapOut(tank, ec25(0.3), ec25(0.4)), "order", "above the water's own 0.4"],
+    ["stockDose: target 1.9 below water of 2.0", () => stockDose(tank, ec25(1.9), stockStrength(0.3)), "order", "at least the water's own 2"],
+    ["stockDose: a stock that adds nothing", () => stockDose(tank, ec25(3), stockStrength(0)), "impossible", "read the rise"],
+    ["blendEc: no parts", () => blendEc([]), "missing", "litres and EC of each part"],
+    ["blendEc: 0 L in all", () => blendEc([{ litres: litres(0), ec: ec25(2) }]), "missing", "litres and EC of each part"],
+    ["blendShare: two waters of 0.4", () => blendShare(ec25(0.4), ec25(0.4), ec25(0.4)), "impossible", "waters of different EC"],
+    ["blendShare: target 2.5 outside 0.4 to 2.4", () => blendShare(ec25(2.4), ec25(0.4), ec25(2.5)), "order", "between 0.4 and 2.4"],
+    ["blendShare: target 0.3 outside 0.4 to 2.4", () => blendShare(ec25(0.4), ec25(2.4), ec25(0.3)), "order", "between 0.4 and 2.4"],
+    ["analyteNamed: kryptonite", () => analyteNamed("kryptonite"), "unknown-choice", "N, P, K, Ca, Mg, S, Fe"],
+    ["feedGrams: a label of 0 %", () => feedGrams(litres(10), ppm(100), { percent: labelPercent(0), analyte: "N" }), "impossible", "less than 1000 g in a litre"],
+    ["feedGrams: 100 000 ppm from 5 %", () => feedGrams(litres(10), ppm(100_000), { percent: labelPercent(5), analyte: "N" }), "impossible", "less than 1000 g"],
+    ["recoveryFeed: full feed 0.3 below its water of 0.4", () => recoveryFeed({ full: ec25(0.3), water: ec25(0.4) }, days(1), ramp), "order", "at least the water's own 0.4"],
+    ["recoveryFeed: the day before the flush", () => recoveryFeed({ full: ec25(2), water: ec25(0.4) }, -1 as never, ramp), "order", "0 or later"],
+    ["recoveryFeed: a day that is NaN", () => recoveryFeed({ full: ec25(2), water: ec25(0.4) }, nan, ramp), "order", "0 or later"],
+    ["recoveryFeed: a start share of 0", () => recoveryFeed({ full: ec25(2), water: ec25(0.4) }, days(1), { ...ramp, startShare: leachingShare(0) }), "impossible", "above 0 and at most 1"],
+    ["recoveryFeed: 0 days to full", () => recoveryFeed({ full: ec25(2), water: ec25(0.4) }, days(1), { ...ramp, daysToFull: days(0) }), "impossible", "above 0"],
+    ["litres: -1", () => litres(-1), "impossible", "0 to 1000000"],
+    ["labelPercent: 101", () => labelPercent(101), "impossible", "0 to 100"],
+  ])("%s is refused", (_, formula, code, says) => {
+    expectRefusal(formula, code, says);
+  });
+});
+
+describe("limits are compared at the meter's resolution of 0.01", () => {
+  it("dilution: a target of 2.004 in a tank of 2.0 is there already; 2.006 is refused", () => {
+    expect(dilution(tank, ec25(2.004), ec25(0.4))).toBe(0);
+    expectRefusal(() => dilution(tank, ec25(2.006), ec25(0.4)), "order", "water only weakens");
+  });
+
+  it("dilution: a target 0.004 above the water is refused rather than answered with 4990 L", () => {
+    expectRefusal(() => dilution(tank, ec25(0.404), ec25(0.4)), "order", "above the water's own");
+  });
+
+  it("cations: K/Ca of 2.54 is shown as 2.5 and counts as balanced; 2.6 does not", () => {
+    expect(cations(ppm(254), ppm(100), ppm(50)).answer).toBe("balanced");
+    expect(cations(ppm(260), ppm(100), ppm(50)).answer).toBe("K high against Ca");
+  });
+});
+
+describe("cations", () => {
+  it("400 : 100 : 40 names both breaches, and its reason every ratio with its limits", () => {
+    const { answer, reasons } = cations(ppm(400), ppm(100), ppm(40));
+    expect(answer).toBe("K high against Ca; K high against Mg");
+    expect(reasons[0]).toBe("K/Ca 4.0 (0.75 to 2.5), K/Mg 10.0 (2 to 7), Ca/Mg 2.5 (2 to 5)");
+  });
+
+  it("cannot say when one of the three is 0 or no number", () => {
+    expect(cations(ppm(200), ppm(0), ppm(50)).answer).toBe("cannot say");
+    expect(cations(nan, ppm(100), ppm(50)).answer).toBe("cannot say");
+  });
+});
+
+describe("analyteNamed", () => {
+  it.each([["p2o5", "P2O5"], ["P\u2082O\u2085", "P2O5"], [" k2o ", "K2O"], ["NO3-N", "N"], ["fe", "Fe"], ["SIO2", "SiO2"]])("\"%s\" is %s", (text, analyte) => {
+    expect(analyteNamed(text)).toBe(analyte);
+  });
+});
