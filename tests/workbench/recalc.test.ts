@@ -1,0 +1,85 @@
+import { execFile } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { rawWorkbook } from "./files/raw-workbook";
+
+const folder = mkdtempSync(path.join(tmpdir(), "recalc-"));
+const log = path.join(folder, "log.xlsx");
+
+/** A bench of two peppers and a tomato: 3 / 1.5 = 2, 2.5 / 2 = 1.25, an impossible input EC, a row without readings. */
+const rows = [
+  '<row r="1"><c r="A1"><v>3</v></c><c r="B1"><v>1.5</v></c><c r="C1" cm="1"><f t="array" ref="C1:C2">_xldudf_RUNOFF_SALTRATIO(A1:A4,B1:B4)</f><v>0</v></c></row>',
+  '<row r="2"><c r="A2"><v>2.5</v></c><c r="B2"><v>2</v></c><c r="C2"><v>0</v></c></row>',
+  '<row r="3"><c r="A3"><v>2</v></c><c r="B3"><v>-1</v></c><c r="D3"><f>SUM(A1:A3)/3</f></c></row>',
+].join("");
+
+beforeAll(() => {
+  writeFileSync(log, rawWorkbook({ sheets: [{ name: "Bench 1", rows }, { name: "Notes", rows: "" }] }));
+  writeFileSync(path.join(folder, "broken.xlsx"), "not a workbook");
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+interface Outcome {
+  readonly code: number | string | null | undefined;
+  readonly out: string;
+  readonly said: string;
+}
+
+/** Runs the command as npm does; one that does not end by itself is ended after a minute, which fails the test. */
+function recalc(...args: string[]): Promise<Outcome> {
+  const command = ["--import", "tsx", path.resolve("workbench/recalc.ts"), ...args];
+  const options = { env: { ...process.env, INIT_CWD: folder }, timeout: 60_000 };
+  return new Promise((resolve) => {
+    execFile(process.execPath, command, options, (problem, out, said) => {
+      resolve({ code: problem === null ? 0 : problem.code, out, said });
+    });
+  });
+}
+
+describe("npm run recalc", { timeout: 120_000 }, () => {
+  test("--json prints one object: each sheet, each formula cell, each spilled cell; an error with its reason; the same for all blanks", async () => {
+    const [zero, none, empty] = await Promise.all(["zero", "null", "empty"].map((blank) => recalc("log.xlsx", "--json", "--blank", blank)));
+    expect(zero).toMatchObject({ code: 0, said: "" });
+    const reason = expect.stringContaining("-1 mS/cm") as string;
+    expect(JSON.parse(zero?.out ?? "")).toEqual({
+      "Bench 1": { C1: 2, C2: 1.25, C3: { error: "#VALUE!", reason }, C4: "", D3: 2.5 },
+      Notes: {},
+    });
+    expect([none?.out, empty?.out]).toEqual([zero?.out, zero?.out]);
+  });
+
+  test("without it a table names each cell, its value, and the formula behind it", async () => {
+    const { code, out } = await recalc("log.xlsx");
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Bench 1$/mu);
+    expect(out).toMatch(/^ {2}C1 +2 +=RUNOFF\.SALTRATIO\(A1:A4,B1:B4\)$/mu);
+    expect(out).toMatch(/^ {2}C2 +1\.25 +part of C1$/mu);
+    expect(out).toMatch(/^ {2}D3 +2\.5 +=SUM\(A1:A3\)\/3$/mu);
+    expect(out).toMatch(/^5 cells computed on 1 sheets?, 1 with an error$/mu);
+  });
+
+  test("--out writes a copy that computes the same, once, and leaves the file as it was", async () => {
+    const before = readFileSync(log);
+    expect(await recalc("log.xlsx", "--json", "--out", "copy.xlsx")).toMatchObject({ code: 0 });
+    expect(readFileSync(log)).toEqual(before);
+    const [again, twice] = await Promise.all([recalc("copy.xlsx", "--json"), recalc("log.xlsx", "--out", "copy.xlsx")]);
+    expect(JSON.parse(again.out)).toMatchObject({ "Bench 1": { C1: 2, C2: 1.25, C4: "", D3: 2.5 } });
+    expect(twice).toMatchObject({ code: 2, out: "" });
+  });
+
+  test.each([
+    ["a broken file", ["broken.xlsx", "--json"], "recalc: broken.xlsx: it is not an .xlsx workbook\n"],
+    ["a file that is not there", ["none.xlsx"], "recalc: none.xlsx: there is no such file\n"],
+    ["an unknown option", ["log.xlsx", "--fast"], "[--blank zero|null|empty]\n"],
+  ])("%s gives one line on standard error, nothing on standard output, and exit code 2", async (_, args, says) => {
+    const { code, out, said } = await recalc(...args);
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(said.endsWith(says)).toBe(true);
+    expect(said.split("\n")).toHaveLength(2);
+    expect(existsSync(path.join(folder, "none.xlsx"))).toBe(false);
+  });
+});
