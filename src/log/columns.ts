@@ -44,7 +44,9 @@ function firstLook(column: number, header: ColumnHeader, sample = noSample, answ
 /** A pH beside a runoff pH is the input's: the only one whose side is not said, beside one whose side is. */
 function byElimination(column: Column, all: readonly Column[]): Column {
   const { measure } = column;
-  const open = column.quantity === undefined && column.why === "input or runoff is not said" && !column.header.meaning.concepts.has("medium");
+  const { concepts } = column.header.meaning;
+  const spoken = (["runoff", "input", "medium", "vessel", "tank"] as const).some((concept) => concepts.has(concept));
+  const open = column.quantity === undefined && !spoken;
   if (!open || measure === undefined) return column;
   const same = all.filter((other) => other.measure === measure && other !== column);
   const sides = new Set(same.map((other) => other.quantity));

@@ -44,10 +44,10 @@ export const notDone =
 
 /** In the same clause, these say that it is still to come, or was another day. */
 export const notToday =
-  /^(?:tomorrow|will|should|shall|need|needs|must|plan|planned|planning|todo|maybe|might|consider|considering|if|due|soon|later|want|next|going|before|until|after|since|post|pre|last|yesterday|ago|previous|unless|when|ready|time|overdue|morgen|manana|demain|muss|sollte|gestern|ayer|hier|gisteren|nach|vor|despues|apres|avant|na)$/;
+  /^(?:tomorrow|will|should|shall|need|needs|must|plan|planned|planning|todo|maybe|might|consider|considering|if|due|soon|later|want|next|going|before|until|after|since|post|pre|last|yesterday|ago|previous|unless|when|ready|time|overdue|forgot|forgotten|wanted|cancelled|canceled|postponed|delayed|thinking|think|cannot|cant|couldnt|could|would|hope|unable|waiting|morgen|manana|demain|muss|sollte|gestern|ayer|hier|gisteren|nach|vor|despues|apres|avant|na)$/;
 
 /** After the word these belong to its own sentence ("flushed after lunch"), so they speak against it only when they come first. */
 export const onlyBefore = /^(?:before|until|after|since|post|pre|last|previous|when|time|nach|vor|despues|apres|avant|na)$/;
 
 /** Where one statement ends and the next begins. */
-export const clauseEnds = /[.;,!\n\r()+&]+(?!\d)|\s-\s|\b(?:and|but|then|so|because|und|aber|dann|y|pero|et|mais|en|maar)\b/;
+export const clauseEnds = /[.;,!\n\r()+&]+(?!\d)|\s-\s(?!not\b)|\b(?:and|but|then|so|because|und|aber|dann|y|pero|et|mais|en|maar)\b/;

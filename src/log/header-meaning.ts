@@ -34,7 +34,7 @@ export function headerMeaning(text: string): HeaderMeaning {
   const spelledOrder = dateOrderOf(text.toLowerCase());
   const { unit, scale, rest } = findUnit(spelledOrder === undefined ? apart(text) : text.toLowerCase().replace(/[a-z]+([./\s-][a-z]+){2}/, ""));
   // "EC in mS/cm" speaks of a unit, "EC in" and "In (mL)" of a side.
-  const words = rest.replace(/\bin §/g, " ").match(/[a-z]+/g) ?? [];
+  const words = rest.replace(/\bin\s+§/g, " ").match(/[a-z]+/g) ?? [];
   const concepts = new Set<Concept>();
   let strangers = 0;
   for (const word of words) {

@@ -53,7 +53,7 @@ const clashes = (measure: Measure, { unit }: HeaderMeaning): boolean => unit !==
 
 function sideOf({ concepts }: HeaderMeaning): Side {
   if (concepts.has("runoff")) return concepts.has("input") ? "both" : "runoff";
-  return concepts.has("input") || concepts.has("feed") ? "input" : undefined;
+  return concepts.has("input") || concepts.has("feed") || concepts.has("tank") ? "input" : undefined;
 }
 
 function measured(measure: Measure, meaning: HeaderMeaning): Proposal {
@@ -63,6 +63,8 @@ function measured(measure: Measure, meaning: HeaderMeaning): Proposal {
   const side = sideOf(meaning);
   if (measure === "temperature") return temperature(side, meaning);
   const choices = [`input ${measure}`, `runoff ${measure}`] as const;
+  // What is in the tank is what goes in, but how much is in it is not what was poured.
+  if (measure === "volume" && has("tank")) return { quantity: undefined, measure, why: "a tank's volume is not what was poured", choices };
   if (side === "input" || side === "runoff") return settled(`${side} ${measure}`, inWords, measure);
   return { quantity: undefined, measure, why: side === "both" ? "names both sides" : "input or runoff is not said", choices };
 }
@@ -77,6 +79,6 @@ function temperature(side: Side, { concepts }: HeaderMeaning): Proposal {
 function sideOnly(meaning: HeaderMeaning): Proposal {
   const side = sideOf(meaning);
   if (side !== "input" && side !== "runoff") return settled("other", "not a column of the log");
-  if (meaning.unit !== undefined) return settled("other", "not a reading of the log");
+  if (meaning.unit !== undefined || meaning.strangers > 0) return settled("other", "not a reading of the log");
   return { quantity: undefined, measure: undefined, why: "what was measured is not said", choices: [`${side} EC`, `${side} pH`, `${side} volume`] };
 }

@@ -24,12 +24,14 @@ export const headerWords = {
     "feed feeds feeding fed nutrient nutrients nute nutes fertigation irrigation irrigated water watered watering given drip " +
     "dripper solution reservoir res tank giesswasser nahrlosung naehrloesung wasser dungung riego solucion agua arrosage eau " +
     "voeding gietwater",
+  tank: "reservoir res tank mix barrel fass deposito reservorio cuve bac",
   runoff:
     "runoff runoffs drain drains drained drainage leachate leachates out output outlet outflow effluent collected pourthrough " +
     "ablauf auslauf ausgang drainwasser drenaje lixiviado salida lixiviat sortie drainwater uitgang afvoer",
   air: "air room ambient tent luft raum raumluft aire ambiente ambiant salle lucht kamer",
   elsewhere: "leaf leaves canopy outside outdoor blatt hoja feuille blad",
   uncompensated: "uncompensated uncorrected raw",
+  filler: "total totals daily of the at per each reading readings value values measured",
   noReading:
     "target targets goal aim ratio difference diff delta change min max minimum maximum limit limits average avg mean median " +
     "sum shift vpd deficit setpoint height weight size count age stage week weeks woche semana semaine dose dosing slope offset " +
