@@ -1,13 +1,16 @@
-import { type Cell, type SheetSpec } from "../xlsx/spec";
+import { type Cell, type SheetSpec, type Validation } from "../xlsx/spec";
 import { type StyleName } from "../xlsx/style-table";
 import { formula, gridOf, typed } from "./grid";
+
+const media = ["coir", "peat", "bark", "mineral wool", "inert", "soil"] as const;
+const feeders = ["light", "medium", "heavy"] as const;
 
 /** The facts about a pot that its log does not repeat on every row. */
 export interface PotCard {
   readonly title: string;
   readonly story: string;
-  /** "coir, medium": a medium and how strong a feeder stands in it. */
-  readonly band: string;
+  readonly medium: (typeof media)[number];
+  readonly feeder: (typeof feeders)[number];
   readonly containerLitres: number;
   readonly waterEc: number;
   readonly meter: string;
@@ -24,52 +27,68 @@ export interface Question {
 
 /** Names by which the log's formulas reach the settings; the rows are those of `benchSheet`. */
 export const benchNames = [
-  { name: "Band", refersTo: "Bench!$B$5" },
-  { name: "RatioLimit", refersTo: "Bench!$B$6" },
-  { name: "ContainerLitres", refersTo: "Bench!$B$7" },
-  { name: "WaterEc", refersTo: "Bench!$B$8" },
+  { name: "Medium", refersTo: "Bench!$B$5" },
+  { name: "Feeder", refersTo: "Bench!$B$6" },
+  { name: "RatioLimit", refersTo: "Bench!$B$7" },
+  { name: "ContainerLitres", refersTo: "Bench!$B$8" },
+  { name: "WaterEc", refersTo: "Bench!$B$9" },
+  { name: "Band", refersTo: "Bench!$B$13" },
 ];
 
 /** Row of the first question on the sheet, counted from 1; the settings' rows are those that `benchNames` tells. */
-const firstQuestionRow = 18;
+const firstQuestionRow = 20;
 
-const limit = (which: string): string => `RUNOFF.BANDLIMIT(Band,"${which}")`;
+const heading = (...texts: string[]): Cell[] => texts.map((text) => typed(text, "headingLeft"));
+
+const setting = (label: string, value: string | number, use: string): Cell[] => [typed(label, "label"), typed(value, "setting"), typed(use, "wrapped")];
+
+/** A line that a formula answers; without a word on how to read it, the formula gives its own reason in the third cell. */
+const answer = ({ asked, formula: text, style = "answer", how }: Question): Cell[] => [
+  typed(asked, "label"),
+  formula(text, style),
+  how === undefined ? typed(undefined, "reason") : typed(how, "wrapped"),
+];
+
+const limit = (asked: string, which: string, how: string): Cell[] => answer({ asked, formula: `RUNOFF.BANDLIMIT(Band,"${which}")`, how });
+
+const settings = (card: PotCard): Cell[][] => [
+  heading("This pot", "Change the boxed cells", "What it is used for"),
+  setting("Medium", card.medium, "picks the limits for the runoff"),
+  setting("Feeder", card.feeder, "how much the plant feeds: light, medium or heavy"),
+  setting("Highest salt ratio", 1.5, "runoff EC over feed EC; a row above it is flagged"),
+  setting("Container, litres", card.containerLitres, "the pot's own size, not the water it holds"),
+  setting("Water EC, mS/cm", card.waterEc, "what comes from the tap before any feed"),
+  setting("Meter", card.meter, "readings that are not compensated go through ECAT25 first"),
+];
+
+const limits: readonly (readonly Cell[])[] = [
+  heading("Limits for this pot", "From the medium", "Unit"),
+  answer({ asked: "Band", formula: 'Medium&", "&Feeder', how: "as the functions take it" }),
+  limit("Runoff pH, lowest", "ph low", "pH"),
+  limit("Runoff pH, highest", "ph high", "pH"),
+  limit("Runoff EC, lowest", "ec low", "mS/cm at 25 C"),
+  limit("Runoff EC, highest", "ec high", "mS/cm at 25 C"),
+];
+
+const validations: readonly Validation[] = [
+  { range: "B5", allowed: { list: media }, hint: "one of the media the limits are known for" },
+  { range: "B6", allowed: { list: feeders }, hint: "light, medium or heavy" },
+  { range: "B7", allowed: { between: [1, 10] }, hint: "runoff EC over feed EC, 1 to 10" },
+  { range: "B8", allowed: { between: [0.1, 1000] }, hint: "the pot's size in litres" },
+  { range: "B9", allowed: { between: [0, 5] }, hint: "EC of the water in mS/cm" },
+];
 
 /** The sheet beside a log: what the pot is, the limits it is held against, and what the log answers. */
 export function benchSheet(card: PotCard, questions: readonly Question[]): SheetSpec {
-  const heading = (...texts: string[]): Cell[] => texts.map((text) => typed(text, "headingLeft"));
-  const setting = (label: string, value: string | number, use: string): Cell[] => [typed(label, "label"), typed(value, "setting"), typed(use, "wrapped")];
-  const answer = (label: string, text: string, { style = "answer", how = "" }: { style?: StyleName; how?: string } = {}): (Cell | undefined)[] => [
-    typed(label, "label"),
-    formula(text, style),
-    typed(how, how === "" ? "reason" : "wrapped"),
-  ];
-  const limits = (quantity: "ph" | "ec", label: string, unit: string, style: StyleName): (Cell | undefined)[][] => [
-    answer(`${label}, lowest`, limit(`${quantity} low`), { style, how: unit }),
-    answer(`${label}, highest`, limit(`${quantity} high`), { style, how: unit }),
-  ];
+  const asked = [heading("Asked of the log", "Answer", "Why, or how to read it"), ...questions.map(answer)];
+  const title = [[typed(card.title, "title")], [typed(card.story, "quiet")]];
+  const explained = questions.flatMap(({ how }, i): [number, number][] => (how === undefined ? [[firstQuestionRow + i, 32]] : []));
   return {
     name: "Bench",
-    cells: gridOf([
-      [typed(card.title, "title")],
-      [typed(card.story, "quiet")],
-      [],
-      heading("This pot", "Change the boxed cells", "What it is used for"),
-      setting("Medium and feeder", card.band, "picks the limits for the runoff: medium, then light, medium or heavy feeder"),
-      setting("Highest salt ratio", 1.5, "runoff EC over feed EC; a row above it is flagged"),
-      setting("Container, litres", card.containerLitres, "the pot's own size, not the water it holds"),
-      setting("Water EC, mS/cm", card.waterEc, "what comes from the tap before any feed"),
-      setting("Meter", card.meter, "readings that are not compensated go through ECAT25 first"),
-      [],
-      heading("Limits for this pot", "From the medium", "Unit"),
-      ...limits("ph", "Runoff pH", "pH", "answer"),
-      ...limits("ec", "Runoff EC", "mS/cm at 25 C", "answer"),
-      [],
-      ...(questions.length === 0 ? [] : [heading("Asked of the log", "Answer", "Why, or how to read it")]),
-      ...questions.map(({ asked, formula: text, style = "answer", how = "" }) => answer(asked, text, { style, how })),
-    ]),
+    cells: gridOf([...title, [], ...settings(card), [], ...limits, [], ...asked]),
     widths: [56, 34, 84],
-    heights: new Map(questions.flatMap(({ how }, i) => (how === undefined ? [[firstQuestionRow + i, 32]] : []))),
+    heights: new Map(explained),
+    validations,
     gridLines: false,
   };
 }

@@ -11,7 +11,8 @@ export const healthyBenchWorkbook = benchWorkbook(
   {
     title: "Strawberry 1 in peat: a quiet log",
     story: "Invented data. Watered every second day; about a third drains, and the salt ratio settles.",
-    band: "peat, light",
+    medium: "peat",
+    feeder: "light",
     containerLitres: 5,
     waterEc: water.ec,
     meter: "both pens compensate to 25 C",

@@ -11,7 +11,8 @@ export const phLockoutWorkbook = benchWorkbook(
   {
     title: "Tomato 1 in clay pebbles: the pH climbs, the EC does not",
     story: "Invented data. A barrel mixed without acid: yellow new leaves look like hunger, but the EC is in band.",
-    band: "inert, heavy",
+    medium: "inert",
+    feeder: "heavy",
     containerLitres: 12,
     waterEc: water.ec,
     meter: "both pens compensate to 25 C",

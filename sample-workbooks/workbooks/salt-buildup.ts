@@ -15,7 +15,8 @@ export const saltBuildupWorkbook = benchWorkbook(
   {
     title: "Pepper 2 in coir: salt builds up, then a flush",
     story: "Invented data. The same 2 L every day while the plant drinks more and more: less drains, salt stays.",
-    band: "coir, medium",
+    medium: "coir",
+    feeder: "medium",
     containerLitres: 10,
     waterEc: water.ec,
     meter: "both pens compensate to 25 C",
@@ -28,6 +29,6 @@ export const saltBuildupWorkbook = benchWorkbook(
       askedCeiling("the week before the flush", weekBefore),
       askedLeached("the last week", lastWeek),
     ],
-    more: [flushDaySheet(saltBuildup.vessel, entries[flush - 1], told[flush]?.portions ?? [])],
+    more: [flushDaySheet({ vessel: saltBuildup.vessel, before: entries[flush - 1], portions: told[flush]?.portions ?? [], targetEc: 3 })],
   },
 );

@@ -60,7 +60,7 @@ export const styles = {
   ph: { format: "tenths" },
   litres: { format: "hundredths" },
   celsius: { format: "tenths" },
-  ratio: { format: "hundredths", fill: "computed" },
+  ratio: { format: "hundredths", fill: "computed", align: "right" },
   shift: { format: "signedTenths", fill: "computed" },
   share: { format: "percent", fill: "computed" },
   words: { fill: "computed", align: "left", indent: 1 },
