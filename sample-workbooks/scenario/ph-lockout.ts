@@ -4,11 +4,14 @@ import { ramp, type Story } from "./story";
 /** Hard water from the tap. */
 export const water = { ec: 0.55, ph: 7.8 };
 
+/** The day of the new barrel. */
+export const barrelDay = 14;
+
 /** The day the grower sees that the feed's pH was never brought down since the new barrel. */
 export const foundDay = 33;
 
 /** From the new barrel to the discovery no one measured the feed: it was "the same as always". */
-const feedPhNotMeasured = Object.fromEntries(Array.from({ length: 19 }, (_, i) => [14 + i, ["feedPh"] as const]));
+const feedPhNotMeasured = Object.fromEntries(Array.from({ length: foundDay - barrelDay }, (_, i) => [barrelDay + i, ["feedPh"] as const]));
 
 /**
  * A tomato in clay pebbles. From day 14 the feed goes on as hard water leaves it, its pH above 7, and the runoff follows:
@@ -41,6 +44,6 @@ export const phLockout: Story = {
 };
 
 function feedPh(day: number): number {
-  if (day < 14) return 5.7;
+  if (day < barrelDay) return 5.7;
   return day < foundDay ? 7.3 : ramp(day, [foundDay, 7.3], [foundDay + 5, 5.6]);
 }

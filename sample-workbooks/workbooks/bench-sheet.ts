@@ -23,6 +23,8 @@ export interface Question {
   readonly style?: StyleName;
   /** Left out where the formula gives its own reason in the next cell. */
   readonly how?: string;
+  /** Lines that the reason takes up; 1 unless told otherwise. */
+  readonly lines?: number;
 }
 
 /** Names by which the log's formulas reach the settings; the rows are those of `benchSheet`. */
@@ -34,6 +36,9 @@ export const benchNames = [
   { name: "WaterEc", refersTo: "Bench!$B$9" },
   { name: "Band", refersTo: "Bench!$B$13" },
 ];
+
+/** In points. */
+const lineHeight = 15;
 
 /** Row of the first question on the sheet, counted from 1; the settings' rows are those that `benchNames` tells. */
 const firstQuestionRow = 20;
@@ -82,12 +87,12 @@ const validations: readonly Validation[] = [
 export function benchSheet(card: PotCard, questions: readonly Question[]): SheetSpec {
   const asked = [heading("Asked of the log", "Answer", "Why, or how to read it"), ...questions.map(answer)];
   const title = [[typed(card.title, "title")], [typed(card.story, "quiet")]];
-  const explained = questions.flatMap(({ how }, i): [number, number][] => (how === undefined ? [[firstQuestionRow + i, 32]] : []));
+  const heights = questions.map(({ lines = 1 }, i): [number, number] => [firstQuestionRow + i, lines * lineHeight + 3]);
   return {
     name: "Bench",
     cells: gridOf([...title, [], ...settings(card), [], ...limits, [], ...asked]),
-    widths: [56, 34, 84],
-    heights: new Map(explained),
+    widths: [52, 36, 104],
+    heights: new Map(heights),
     validations,
     gridLines: false,
   };

@@ -1,7 +1,7 @@
 import { healthyBench, water } from "../scenario/healthy-bench";
 import { tell } from "../scenario/story";
 import { benchWorkbook } from "./bench-workbook";
-import { askedCeiling, askedLeached, rowsOfDays } from "./log-questions";
+import { askedCeiling, askedDrift, askedLeached, askedVerdict, rowsOfDays } from "./log-questions";
 
 const entries = tell(healthyBench).map(({ entry }) => entry);
 const lastWeeks = rowsOfDays(entries, healthyBench.days - 21, healthyBench.days - 1);
@@ -17,5 +17,14 @@ export const healthyBenchWorkbook = benchWorkbook(
     waterEc: water.ec,
     meter: "both pens compensate to 25 C",
   },
-  { entries, drawn: "EC", questions: [askedLeached("the last three weeks", lastWeeks), askedCeiling("the last three weeks", lastWeeks)] },
+  {
+    entries,
+    drawn: "EC",
+    questions: [
+      askedVerdict("the last three weeks", lastWeeks),
+      askedLeached("the last three weeks", lastWeeks),
+      askedCeiling("the last three weeks", lastWeeks),
+      askedDrift("Runoff EC", "the last three weeks", lastWeeks),
+    ],
+  },
 );

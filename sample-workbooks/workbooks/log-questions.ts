@@ -32,6 +32,7 @@ const readings = (span: Span): string => ["Feed pH", "Feed EC", "Runoff pH", "Ru
 export const askedVerdict = (when: string, span: Span): Question => ({
   asked: `Salt, pH, both or neither: ${when}`,
   formula: `RUNOFF.DIAGNOSE(${readings(span)},Band,AVERAGE(${cellsOf("Leached", span)}),TRUE)`,
+  lines: 5,
 });
 
 export const askedLeached = (when: string, span: Span): Question => ({

@@ -7,13 +7,16 @@ export function bookOf({ sheets, names }: WorkbookSpec): Book {
   return {
     sheets: sheets.map(({ name, cells, tables = [] }) => ({
       name,
-      cells: new Map([...cells].map(([at, cell]) => [at, bookCell(cell)])),
+      cells: new Map([...cells].filter(isFilled).map(([at, cell]) => [at, bookCell(cell)])),
       tables: tables.map((table) => ({ name: table.name, ref: table.ref, columns: table.columns.map((column) => column.name) })),
     })),
     names,
     date1904: false,
   };
 }
+
+/** A cell with a look but nothing in it is empty, and a formula may spill into it. */
+const isFilled = ([, { value, formula }]: readonly [string, Cell]): boolean => value !== undefined || formula !== undefined;
 
 function bookCell({ value, formula, style }: Cell): { value?: Cell["value"]; formula?: string; numberFormat?: string } {
   const numberFormat = style === undefined ? undefined : numberFormats[styleOf(style).format ?? "general"].code?.replaceAll("\\", "");

@@ -43,6 +43,23 @@ describe.each(Object.entries(sampleWorkbooks))("%s.xlsx", (name, workbook) => {
   });
 });
 
+describe("errors in the samples", () => {
+  const errorsIn = (name: string): string[] => {
+    const parts = partsOf(committed(`${name}.xlsx`));
+    return sheetPaths(parts).flatMap((path) => storedCells(parts, path).filter(({ type }) => type === "e").map(({ at }) => at));
+  };
+
+  it("no formula of a tidy log ends in one", () => {
+    expect(["healthy-bench", "salt-buildup", "ph-lockout"].flatMap(errorsIn)).toEqual([]);
+  });
+
+  it("a messy log shows one beside each cell that cannot be read as a plain number: ~700, >1500, 5,8, 1000 ppm, 2900 / 3010 and ?", () => {
+    expect(errorsIn("many-vessels-messy")).toEqual(
+      ["L8", "M8", "N8", "L10", "M10", "N10", "N12", "M14", "N14", "L35", "M35", "N35", "L42", "M42", "N42"],
+    );
+  });
+});
+
 describe("the comparison itself", () => {
   it("tells 1.5 from 1.50001, the text 1.5 from the number, and one error from another", () => {
     expect(holds("1.5", null, 1.5)).toBe(true);
