@@ -32,7 +32,8 @@ const usualBaseline = 5;
  */
 export function driftAlarm(values: readonly number[], baselineCount: number = usualBaseline): Judgement<DriftAlarm> {
   if (!(Number.isInteger(baselineCount) && baselineCount >= fewestBaseline)) {
-    throw new Refusal("impossible", { quantity: "baseline count", given: baselineCount, allowed: `a whole number of ${fewestBaseline} or more` });
+    const allowed = `a whole number of ${fewestBaseline} or more`;
+    throw new Refusal("impossible", { quantity: "baseline count", given: baselineCount, allowed });
   }
   const [baseline, since] = [values.slice(0, baselineCount), values.slice(baselineCount)];
   if (since.length === 0) {
@@ -59,7 +60,8 @@ function alarm(sums: ReturnType<typeof cusum>, against: string): Judgement<Drift
   if (up) return { answer: "drifting up", reasons: [`${ringing("high")} (${rounded(high)} now)`, against] };
   if (down) return { answer: "drifting down", reasons: [`${ringing("low")} (${rounded(low)} now)`, against] };
   if (high <= alarmScatters && low <= alarmScatters) {
-    return { answer: "steady", reasons: [`sums ${rounded(high)} up and ${rounded(low)} down, at most ${alarmScatters} scatters`, against] };
+    const said = `sums ${rounded(high)} up and ${rounded(low)} down, at most ${alarmScatters} scatters`;
+    return { answer: "steady", reasons: [said, against] };
   }
   return { answer: "cannot say", reasons: ["a reading is no number"] };
 }

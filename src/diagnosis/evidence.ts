@@ -18,13 +18,19 @@ export interface Evidence {
 /** One reading against its limits: outside counts as clear when it is further out than the meters can be off. */
 type Side = "inside" | "barely low" | "barely high" | "low" | "high";
 
+/** The columns, by the reading before the latest. */
+const row = (
+  ...[none, inside, barelyLow, barelyHigh, low, high]: [Standing, Standing, Standing, Standing, Standing, Standing]
+): Readonly<Record<Side | "none", Standing>> => ({ none, inside, "barely low": barelyLow, "barely high": barelyHigh, low, high });
+
 /** The latest reading (the row) beside the one before (the column): two must agree before a trouble has a name. */
 const weighed: Readonly<Record<Side, Readonly<Record<Side | "none", Standing>>>> = {
-  "inside": { "none": "inside", "inside": "inside", "barely low": "inside", "barely high": "inside", "low": "once", "high": "once" },
-  "barely low": { "none": "too close", "inside": "too close", "barely low": "too close", "barely high": "too close", "low": "once", "high": "once" },
-  "barely high": { "none": "too close", "inside": "too close", "barely low": "too close", "barely high": "too close", "low": "once", "high": "once" },
-  "low": { "none": "once", "inside": "once", "barely low": "once", "barely high": "once", "low": "low", "high": "once" },
-  "high": { "none": "once", "inside": "once", "barely low": "once", "barely high": "once", "low": "once", "high": "high" },
+  //                 none         inside       barely low   barely high  low     high
+  "inside":      row("inside",    "inside",    "inside",    "inside",    "once", "once"),
+  "barely low":  row("too close", "too close", "too close", "too close", "once", "once"),
+  "barely high": row("too close", "too close", "too close", "too close", "once", "once"),
+  "low":         row("once",      "once",      "once",      "once",      "low",  "once"),
+  "high":        row("once",      "once",      "once",      "once",      "once", "high"),
 };
 
 /**

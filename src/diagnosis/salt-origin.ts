@@ -27,7 +27,8 @@ const generousLeaching = 0.3;
  * Source:   [ku-hershey-1991]; ceiling [handbook-60]
  */
 export function saltOrigin({ inputEc, runoffEc }: RootZoneReading, fraction: Share | undefined): SaltOrigin {
-  if (inputEc === undefined || runoffEc === undefined || !(inputEc >= weakestFeedEc)) return { origin: "not known", reason: undefined };
+  const isFed = inputEc !== undefined && inputEc >= weakestFeedEc;
+  if (!isFed || runoffEc === undefined) return { origin: "not known", reason: undefined };
   const ratio = saltRatio(ec25(runoffEc), ec25(inputEc));
   const said = `salt ratio ${written(ratio, "saltRatio")} (input EC ${written(inputEc, "ec")})`;
   const above = (limit: number): boolean => isAbove(ratio, limit, quantities.saltRatio.resolution);
@@ -40,7 +41,9 @@ export function saltOrigin({ inputEc, runoffEc }: RootZoneReading, fraction: Sha
 function byLeaching(said: string, fraction: Share, above: (limit: number) => boolean): SaltOrigin {
   const ceiling = ratioCeiling(fraction);
   const settles = `where a pot with ${Math.round(100 * fraction)} % runoff settles is ${written(ceiling, "saltRatio")}`;
-  if (above(settledShare * ceiling)) return { origin: "the pot's store", reason: `${said}: ${settles}, so older salt is coming out as well` };
+  if (above(settledShare * ceiling)) {
+    return { origin: "the pot's store", reason: `${said}: ${settles}, so older salt is coming out as well` };
+  }
   const origin = fraction >= generousLeaching ? "the feed" : "little leaching";
   return { origin, reason: `${said}: ${settles}, so the ratio is no injury by itself` };
 }

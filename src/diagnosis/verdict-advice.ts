@@ -13,7 +13,9 @@ export const advice = {
     measureAgain: "in a week, or sooner if the plant changes",
   },
   "salt from the pot": {
-    next: "Flush once, in portions with pauses, and stop when the runoff is in band or no longer falls. Then feed at reduced strength.",
+    next:
+      "Flush once, in portions with pauses, and stop when the runoff is in band or no longer falls. " +
+      "Then feed at reduced strength. Keep drain water away from electrical gear.",
     measureAgain: afterFlush,
   },
   "salt in soil": {
@@ -25,11 +27,15 @@ export const advice = {
     measureAgain: nextIrrigation,
   },
   "salt from little leaching": {
-    next: "Let more run off at the next irrigations, a little more each time. Flush only if the runoff EC keeps rising or the plant shows it.",
+    next:
+      "Let more run off at the next irrigations, a little more each time. " +
+      "Flush only if the runoff EC keeps rising or the plant shows it.",
     measureAgain: nextIrrigation,
   },
   "pH out of range": {
-    next: "Bring the input pH back to the middle of the band and keep it there. Correct in small steps, not in one.",
+    next:
+      "Bring the input pH back to the middle of the band and keep it there. " +
+      "Correct in small steps, not in one; acids and bases by their labels.",
     measureAgain: "at the next irrigation, and 3 to 7 days after a correction",
   },
   "salt and pH": {

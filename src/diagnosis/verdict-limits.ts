@@ -13,8 +13,9 @@ const soilEcToleranceShare = 0.48;
 /** By how much a reading must stand beyond a limit before it is told from it: wider in soil. */
 export const tolerance = {
   ph: (_limit: number, medium: Medium | undefined): number => (medium === "soil" ? soilPhTolerance : phTolerance),
-  ec: (limit: number, medium: Medium | undefined): number => limit * (medium === "soil" ? soilEcToleranceShare : ecToleranceShare),
+  ec: (limit: number, medium: Medium | undefined): number =>
+    limit * (medium === "soil" ? soilEcToleranceShare : ecToleranceShare),
 } as const;
 
-/** A trend counts when chance alone shows it less often than this, one-sided; 4 readings reach it at the earliest. Common practice. */
+/** A trend counts when chance alone shows it less often than this, one-sided; it takes 4 readings or more. Common practice. */
 export const trendChance = 0.05;

@@ -11,13 +11,21 @@ export type VerdictAnswer =
 const [ok, salt, acidity, both] = ["in band", "salt buildup", "pH out of range", "salt buildup and pH out of range"] as const;
 const [confirm, meter, cannot] = ["confirm with a second reading", "check the meter", "cannot say"] as const;
 
-/** The runoff EC's standing (the row) beside the pH's (the column). */
-export const weighed: Readonly<Record<Standing, Readonly<Record<Standing, VerdictAnswer | "cannot say">>>> = {
-  "inside": { "inside": ok, "low": acidity, "high": acidity, "once": confirm, "too close": meter, "soil unclear": cannot, "unknown": cannot },
-  "high": { "inside": salt, "low": both, "high": both, "once": salt, "too close": salt, "soil unclear": salt, "unknown": salt },
-  "low": { "inside": cannot, "low": acidity, "high": acidity, "once": confirm, "too close": meter, "soil unclear": cannot, "unknown": cannot },
-  "once": { "inside": confirm, "low": acidity, "high": acidity, "once": confirm, "too close": confirm, "soil unclear": confirm, "unknown": confirm },
-  "too close": { "inside": meter, "low": acidity, "high": acidity, "once": confirm, "too close": meter, "soil unclear": meter, "unknown": meter },
-  "soil unclear": { "inside": cannot, "low": acidity, "high": acidity, "once": confirm, "too close": meter, "soil unclear": cannot, "unknown": cannot },
-  "unknown": { "inside": cannot, "low": acidity, "high": acidity, "once": confirm, "too close": meter, "soil unclear": cannot, "unknown": cannot },
+type Answer = VerdictAnswer | "cannot say";
+
+/** The columns, by the pH's standing. */
+const row = (
+  ...[inside, low, high, once, close, soil, unknown]: [Answer, Answer, Answer, Answer, Answer, Answer, Answer]
+): Readonly<Record<Standing, Answer>> => ({ inside, low, high, once, "too close": close, "soil unclear": soil, unknown });
+
+/** The runoff EC's standing (the row) beside the pH's (the column): every pair has its answer, none is left over. */
+export const weighed: Readonly<Record<Standing, Readonly<Record<Standing, Answer>>>> = {
+  //                   inside   low      high     once     close    soil     unknown
+  "inside":        row(ok,      acidity, acidity, confirm, meter,   cannot,  cannot),
+  "high":          row(salt,    both,    both,    salt,    salt,    salt,    salt),
+  "low":           row(cannot,  acidity, acidity, confirm, meter,   cannot,  cannot),
+  "once":          row(confirm, acidity, acidity, confirm, confirm, confirm, confirm),
+  "too close":     row(meter,   acidity, acidity, confirm, meter,   meter,   meter),
+  "soil unclear":  row(cannot,  acidity, acidity, confirm, meter,   cannot,  cannot),
+  "unknown":       row(cannot,  acidity, acidity, confirm, meter,   cannot,  cannot),
 };

@@ -33,8 +33,9 @@ export interface VerdictOptions {
  * The first question of an emergency. It errs to doing less: trust in the readings comes before what they say, a trouble needs
  * two readings in a row that stand outside by more than the meters can be off, and a high salt ratio by itself is none.
  *
- * Formula:  in this order: doubts about the readings it would rest on; runoff EC and runoff pH each against the band over their two
- *           latest readings (`evidence`); src/diagnosis/verdict-table.ts; the salt's origin (`saltOrigin`) chooses what to do about it
+ * Formula:  in this order: doubts about the readings it would rest on; runoff EC and runoff pH each against the band over
+ *           their two latest readings (`evidence`); src/diagnosis/verdict-table.ts; the salt's origin (`saltOrigin`) chooses
+ *           what to do about it
  * Valid:    readings in the order they were taken, runoff collected one way; soil: by trend, and with wider doubt
  * Source:   bands: src/bands/band-table.ts; [ku-hershey-1991] for the ratio; two readings: common practice
  *

@@ -6,7 +6,8 @@ export type OnInversions = (greaterBefore: Int32Array, after: number) => void;
  *
  * Feeds the Mann-Kendall statistic and the Theil-Sen slope, both sums over all pairs, in n log n instead of n squared.
  *
- * Formula:  merge sort from the bottom; each time a value of the right half comes first, it passes all that is left of the left half
+ * Formula:  merge sort from the bottom; each time a value of the right half comes first, it passes all that is left of the
+ *           left half
  * Source:   [knight-1966]
  *
  * @param onInversions is told of every such pair, as places in `values`; costs one step for each of them

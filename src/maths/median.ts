@@ -14,7 +14,9 @@ export function median(values: readonly number[]): number {
   const sorted = Float64Array.from(values).sort();
   const low = sorted[Math.floor((sorted.length - 1) / 2)];
   const high = sorted[Math.floor(sorted.length / 2)];
-  if (low === undefined || high === undefined) throw new Refusal("not-enough-readings", { quantity: "median", given: 0, allowed: "1" });
+  if (low === undefined || high === undefined) {
+    throw new Refusal("not-enough-readings", { quantity: "median", given: 0, allowed: "1" });
+  }
   if (sorted.every(Number.isFinite)) return low + (high - low) / 2;
   throw new Refusal("not-a-number", { quantity: "one of the values", given: "NaN or Infinity" });
 }

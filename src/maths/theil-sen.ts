@@ -28,7 +28,8 @@ export function theilSen(readings: readonly Dated[]): RobustLine {
   const ordered = inOrder(readings);
   const pairs = pairsOfDifferentDays(ordered);
   if (!(pairs > 0)) {
-    throw new Refusal("not-enough-readings", { quantity: "days with a reading", given: Math.min(1, ordered.length), allowed: "2" });
+    const given = Math.min(1, ordered.length);
+    throw new Refusal("not-enough-readings", { quantity: "days with a reading", given, allowed: "2" });
   }
   const slope = medianSlope(ordered, pairs);
   const [day, value] = [median(ordered.map((each) => each.day)), median(ordered.map((each) => each.value))];
@@ -49,5 +50,9 @@ function medianSlope(ordered: readonly Dated[], pairs: number): number {
 function atRank({ below, slopes }: ReturnType<typeof slopesAround>, rank: number): number {
   const slope = slopes[Math.min(rank - below, slopes.length - 1)];
   if (slope !== undefined) return slope;
-  throw new Refusal("outside-validity", { quantity: "a change between readings", given: "at almost the same moment", allowed: "moments a second apart or more" });
+  throw new Refusal("outside-validity", {
+    quantity: "a change between readings",
+    given: "at almost the same moment",
+    allowed: "moments a second apart or more",
+  });
 }

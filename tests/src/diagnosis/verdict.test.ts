@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Band, bandFor, leachingShare, ownBand, ec25, ph, Refusal, type RootZoneReading, verdict, type VerdictOptions } from "../../../src/index";
+import { type Band, bandFor, leachingShare, ownBand, ec25, type LogRow, ph, Refusal, type RootZoneReading, verdict, type VerdictOptions } from "../../../src/index";
 
 /** Runoff pH 5.5 to 6.5 and EC 2 to 3.5: coir, medium feeder. */
 const coir = bandFor("coir");
@@ -162,6 +162,13 @@ describe("verdict: what it rests on", () => {
     const found = judge([[5.9, 2, 6, 3], [5.9, 2, 6, 4.6], blank, [5.9, 2, 6.1, 4.9], blank]);
     expect(found.restsOn).toEqual([1, 3]);
     expect(found.reasons[0]).toBe("runoff EC 4.6 mS/cm, then 4.9 mS/cm: above 3.5 twice");
+  });
+
+  it("takes the rows of a log as they are: two of EC 4.6 and 4.9 are salt buildup", () => {
+    const nothing = { inputEc: undefined, inputPh: undefined, inputLitres: undefined, runoffLitres: undefined };
+    const rest = { vessel: "A", solutionCelsius: undefined, airCelsius: undefined, humidityPercent: undefined, notes: undefined, events: [] };
+    const log: LogRow[] = [4.6, 4.9].map((ec, row) => ({ row, day: 46_023 + row, ...nothing, ...rest, runoffEc: ec25(ec), runoffPh: ph(6) }));
+    expect(verdict(log, coir).answer).toBe("salt buildup");
   });
 
   it("puts what decided first: pH before EC when pH is the trouble", () => {
