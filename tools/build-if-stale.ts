@@ -7,12 +7,19 @@ const root = path.resolve(import.meta.dirname, "..");
 const inputs = ["src", "functions", "taskpane", "assets", "docs", "README.md", "manifest.xml", "tools/pages.js", "webpack.config.js", "package.json"];
 
 /** Builds dist when it is absent or older than any file it is made from; says nothing on standard output. */
-export async function buildIfStale(): Promise<void> {
-  const built = path.join(root, "dist", ".built");
-  if (existsSync(built) && statSync(built).mtimeMs > Math.max(...inputs.map((input) => newest(path.join(root, input))))) return;
-  process.stderr.write("building the add-in ...\n");
-  const webpack = path.join(root, "node_modules", "webpack-cli", "bin", "cli.js");
-  await promisify(execFile)(process.execPath, [webpack, "--mode", "production"], { cwd: root });
+export function buildIfStale(): Promise<void> {
+  return ifStale("dist", inputs, async () => {
+    process.stderr.write("building the add-in ...\n");
+    const webpack = path.join(root, "node_modules", "webpack-cli", "bin", "cli.js");
+    await promisify(execFile)(process.execPath, [webpack, "--mode", "production"], { cwd: root });
+  });
+}
+
+/** Runs a build when its folder is absent or older than any file or folder it is made from. */
+export async function ifStale(folder: string, madeFrom: readonly string[], build: () => Promise<void>): Promise<void> {
+  const built = path.join(root, folder, ".built");
+  if (existsSync(built) && statSync(built).mtimeMs > Math.max(...madeFrom.map((input) => newest(path.join(root, input))))) return;
+  await build();
   writeFileSync(built, "");
 }
 

@@ -1,0 +1,60 @@
+import { createServer } from "node:net";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { serveWorkbench, type Workbench } from "../../workbench/server";
+
+let workbench: Workbench;
+const get = (place: string): Promise<Response> => fetch(new URL(place, workbench.address));
+
+beforeAll(async () => {
+  workbench = await serveWorkbench(0);
+});
+
+afterAll(() => workbench.close());
+
+describe("the workbench's server", () => {
+  it("listens on 127.0.0.1 only", () => {
+    expect(new URL(workbench.address).hostname).toBe("127.0.0.1");
+  });
+
+  it("serves the pane with the host's script answered by the stand-in, under a policy that lets nothing else in", async () => {
+    const answer = await get("add-in/taskpane.html");
+    const text = await answer.text();
+    expect(text).toMatch(/<script src="?\/office-stand-in\.js"?><\/script>/);
+    expect(text).not.toContain("appsforoffice.microsoft.com/lib");
+    const policy = answer.headers.get("content-security-policy") ?? "";
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).not.toContain("http");
+    expect(policy).not.toContain("unsafe");
+  });
+
+  it.each(["", "workbench.js", "office-stand-in.js", "add-in/functions.js", "add-in/functions.json", "add-in/taskpane.js", "samples/salt-buildup.xlsx"])(
+    "serves /%s",
+    async (place) => {
+      const answer = await get(place);
+      expect(answer.status).toBe(200);
+      expect((await answer.arrayBuffer()).byteLength).toBeGreaterThan(100);
+    },
+  );
+
+  it.each(["package.json", "samples/index.ts", "samples/../package.json", "add-in/..%2f..%2fpackage.json", "nowhere"])("has no /%s", async (place) => {
+    expect((await get(place)).status).toBe(404);
+  });
+
+  it("lists the samples, workbooks before text tables", async () => {
+    const names = (await (await get("samples.json")).json()) as string[];
+    expect(names).toContain("salt-buildup.xlsx");
+    const endings = names.map((name) => name.replace(/^.*\./, ""));
+    expect(endings).toEqual([...endings].sort().reverse());
+  });
+
+  it("takes the next port when the wanted one is taken", async () => {
+    const taken = createServer();
+    const port = await new Promise<number>((resolve) => {
+      taken.listen(0, "127.0.0.1", () => { resolve((taken.address() as { port: number }).port); });
+    });
+    const other = await serveWorkbench(port);
+    expect(Number(new URL(other.address).port)).toBeGreaterThan(port);
+    await other.close();
+    taken.close();
+  });
+});

@@ -1,0 +1,79 @@
+import { CellValueType, type ICellData, type IRange, type Nullable } from "@univerjs/core";
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { areaAt, type Area } from "../host/excel/area";
+import { mapCells } from "../host/excel/area-maths";
+import type { Scalar } from "../host/excel/sheet-store";
+import { unitId } from "./book-data";
+
+/** Reads cells of one sheet at full precision; cells that a formula spilled into are kept apart by the component. */
+export class CellReading {
+  constructor(
+    private readonly sheet: FWorksheet,
+    private readonly model: FormulaDataModel,
+  ) {}
+
+  values(area: Area): Scalar[][] {
+    return mapCells(area, (row, column) => this.value(row, column));
+  }
+
+  formulas(area: Area): Scalar[][] {
+    return mapCells(area, (row, column) => {
+      const cell = this.cell(row, column);
+      const isFormula = typeof cell?.f === "string" || typeof cell?.si === "string";
+      return isFormula ? this.sheet.getRange(row, column).getFormula() : this.value(row, column);
+    });
+  }
+
+  texts(area: Area): string[][] {
+    return this.eachInGrid(area, "", (inside) => this.sheet.getRange(inside.row, inside.column, inside.rowCount, inside.columnCount).getDisplayValues());
+  }
+
+  numberFormats(area: Area): string[][] {
+    const formats = this.eachInGrid(area, "", (inside) =>
+      this.sheet.getRange(inside.row, inside.column, inside.rowCount, inside.columnCount).getNumberFormats());
+    return formats.map((row) => row.map((format) => (format === "" ? "General" : format)));
+  }
+
+  filled(onlyValues: boolean): { readonly row: number; readonly column: number }[] {
+    const places: { row: number; column: number }[] = [];
+    this.sheet.getSheet().getCellMatrix().forValue((row, column, cell) => {
+      if (holdsValue(cell) || (!onlyValues && Boolean(cell?.s))) places.push({ row, column });
+    });
+    for (const area of this.spills()) places.push({ row: area.row + area.rowCount - 1, column: area.column + area.columnCount - 1 });
+    return places;
+  }
+
+  /** The areas of all formulas that fill more than their own cell. */
+  spills(): Area[] {
+    const id = this.sheet.getSheetId();
+    const rows: Readonly<Record<number, Readonly<Record<number, IRange>>>> = this.model.getArrayFormulaRange()[unitId]?.[id] ?? {};
+    return Object.values(rows).flatMap((columns) => Object.values(columns)).map(({ startRow, endRow, startColumn, endColumn }) =>
+      areaAt(id, startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1));
+  }
+
+  private value(row: number, column: number): Scalar {
+    const own = this.cell(row, column);
+    const spilled = this.model.getArrayFormulaCellData()[unitId]?.[this.sheet.getSheetId()]?.[row]?.[column];
+    const { v, t } = own?.f === undefined && spilled?.v !== undefined ? spilled : (own ?? {});
+    if (v === undefined || v === null) return "";
+    return t === CellValueType.BOOLEAN ? v === 1 || v === true : v;
+  }
+
+  private cell(row: number, column: number): Nullable<ICellData> {
+    return this.sheet.getSheet().getCellRaw(row, column);
+  }
+
+  /** The grid is smaller than a sheet of the host: what lies beyond it is blank. */
+  private eachInGrid(area: Area, beyond: string, read: (inside: Area) => readonly (readonly string[])[]): string[][] {
+    const rowCount = Math.min(area.rowCount, this.sheet.getMaxRows() - area.row);
+    const columnCount = Math.min(area.columnCount, this.sheet.getMaxColumns() - area.column);
+    const known = rowCount > 0 && columnCount > 0 ? read({ ...area, rowCount, columnCount }) : [];
+    return mapCells(area, (row, column) => known[row - area.row]?.[column - area.column] ?? beyond);
+  }
+}
+
+function holdsValue(cell: Nullable<ICellData>): boolean {
+  if (!cell) return false;
+  return typeof cell.f === "string" || typeof cell.si === "string" || (cell.v !== undefined && cell.v !== null && cell.v !== "");
+}

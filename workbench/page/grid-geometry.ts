@@ -1,0 +1,28 @@
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import type { Area } from "../host/excel/area";
+import type { Box } from "../host/excel/sheet-store";
+
+export const pixelsPerPoint = 96 / 72;
+
+/** Where an area lies on its sheet, in points; hidden rows take no room. */
+export function boxOf(sheet: FWorksheet, { row, column, rowCount, columnCount }: Area): Box {
+  const shown = (each: number): boolean => sheet.getSheet().getRowVisible(each);
+  const across = (from: number, count: number): number =>
+    sum(count, (i) => (from + i < sheet.getMaxColumns() ? sheet.getColumnWidth(from + i) : 0));
+  const down = (from: number, count: number): number =>
+    sum(count, (i) => (from + i < sheet.getMaxRows() && shown(from + i) ? sheet.getRowHeight(from + i) : 0));
+  return {
+    left: across(0, column) / pixelsPerPoint,
+    top: down(0, row) / pixelsPerPoint,
+    width: across(column, Math.min(columnCount, sheet.getMaxColumns())) / pixelsPerPoint,
+    height: down(row, Math.min(rowCount, sheet.getMaxRows())) / pixelsPerPoint,
+  };
+}
+
+export function setWidths(sheet: FWorksheet, { column, columnCount }: Area, points: number): void {
+  sheet.setColumnWidths(column, columnCount, points * pixelsPerPoint);
+}
+
+function sum(count: number, each: (i: number) => number): number {
+  return Array.from({ length: count }, (_, i) => each(i)).reduce((total, value) => total + value, 0);
+}

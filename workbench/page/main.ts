@@ -1,0 +1,67 @@
+import { blankDeliveries, type BlankDelivery } from "../host/functions-host";
+import { builtFunctions } from "./built-functions";
+import { bookFrom, sampleBook, sampleNames } from "./open-book";
+import "./page.css";
+import { offer, part, say } from "./page-parts";
+import { addressWith, choicesIn, type Choices, type ThemeName } from "./page-state";
+import { PaneFrame } from "./pane-frame";
+import { WorkbenchPage } from "./workbench-page";
+
+const usualSample = "salt-buildup.xlsx";
+
+let choices = choicesIn(location.href);
+
+function choose(change: Partial<Choices>): void {
+  choices = { ...choices, ...change };
+  history.replaceState(undefined, "", addressWith(location.href, change));
+}
+
+/** Runs what a person asked for and says in words when it fails. */
+function attempt(work: () => Promise<void>): void {
+  say("");
+  work().catch((problem: unknown) => { say(problem instanceof Error ? problem.message : String(problem)); });
+}
+
+function applyTheme(theme: ThemeName): void {
+  document.documentElement.dataset["theme"] = theme;
+  part("theme", HTMLButtonElement).textContent = theme === "dark" ? "Light theme" : "Dark theme";
+}
+
+function wire(page: WorkbenchPage): void {
+  const sample = part("sample", HTMLSelectElement);
+  sample.addEventListener("change", () => {
+    choose({ sample: sample.value });
+    attempt(async () => { await page.show(await sampleBook(sample.value)); });
+  });
+  const blank = part("blank", HTMLSelectElement);
+  blank.addEventListener("change", () => {
+    choose({ blank: blank.value as BlankDelivery });
+    attempt(() => page.recalculate());
+  });
+  part("theme", HTMLButtonElement).addEventListener("click", () => {
+    choose({ theme: choices.theme === "dark" ? "light" : "dark" });
+    applyTheme(choices.theme);
+    page.setTheme(choices.theme);
+  });
+  const file = part("file", HTMLInputElement);
+  file.addEventListener("change", () => {
+    const [picked] = file.files ?? [];
+    if (picked !== undefined) attempt(async () => { await page.show(await bookFrom(picked.name, new Uint8Array(await picked.arrayBuffer()))); });
+  });
+}
+
+async function start(): Promise<void> {
+  applyTheme(choices.theme);
+  const [functions, samples] = await Promise.all([builtFunctions(() => choices.blank), sampleNames()]);
+  const name = choices.sample ?? (samples.includes(usualSample) ? usualSample : (samples[0] ?? ""));
+  offer(part("sample", HTMLSelectElement), samples, name);
+  offer(part("blank", HTMLSelectElement), Object.keys(blankDeliveries), choices.blank);
+  const pane = new PaneFrame(part("pane", HTMLIFrameElement), part("edge", HTMLElement));
+  const page = new WorkbenchPage(part("grid", HTMLElement), functions, pane, choices.theme);
+  wire(page);
+  await page.show(await sampleBook(name));
+  document.documentElement.dataset["ready"] = "true";
+  performance.mark("ready");
+}
+
+attempt(start);

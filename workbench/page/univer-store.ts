@@ -1,0 +1,185 @@
+import { IUndoRedoService, type IDisposable, type IRange } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import { areaAt, sheetColumns, sheetRows, type Area } from "../host/excel/area";
+import { bounding } from "../host/excel/area-maths";
+import { BookRecords } from "../host/excel/book-records";
+import { HostError } from "../host/excel/host-error";
+import type { Box, CellLook, Entry, Scalar, SheetInfo, SheetStore, StoreEvent, Visibility } from "../host/excel/sheet-store";
+import { unitId } from "./book-data";
+import { CellReading } from "./cell-reading";
+import { giveLook, lookOf } from "./cell-looks";
+import { enterCells } from "./cell-writing";
+import type { Grid } from "./grid";
+import { boxOf, setWidths } from "./grid-geometry";
+import { listenTo } from "./grid-events";
+
+const sheetRoom = { rows: 200, columns: 26 };
+
+/** The open workbook of the grid, as the Excel-shaped host sees it. */
+export class UniverStore implements SheetStore {
+  readonly records = new BookRecords();
+  private readonly listeners = new Set<(event: StoreEvent) => void>();
+  private batch: IDisposable | undefined;
+  private isWriting = false;
+  private isUncomputed = false;
+
+  constructor(private readonly grid: Grid) {
+    const writer = () => (this.isWriting ? "add-in" : "person");
+    listenTo(grid, this.records.switches, writer, (event) => { this.tell(event); });
+  }
+
+  sheets(): readonly SheetInfo[] {
+    return this.book.getSheets().map((sheet) => ({
+      id: sheet.getSheetId(),
+      name: sheet.getSheetName(),
+      visibility: sheet.isSheetHidden() ? "Hidden" : "Visible",
+    }));
+  }
+
+  activeSheetId(): string { return this.book.getActiveSheet().getSheetId(); }
+
+  addSheet(name: string): string {
+    const active = this.book.getActiveSheet();
+    const id = this.book.create(name, sheetRoom.rows, sheetRoom.columns).getSheetId();
+    active.activate();
+    return id;
+  }
+
+  deleteSheet(id: string): void { this.book.deleteSheet(id); }
+  renameSheet(id: string, name: string): void { this.sheet(id).setName(name); }
+  activateSheet(id: string): void { this.sheet(id).activate(); }
+  setVisibility(id: string, visibility: Visibility): void {
+    if (visibility === "Visible") this.sheet(id).showSheet();
+    else this.sheet(id).hideSheet();
+  }
+
+  values(area: Area): Scalar[][] { return this.reading(area.sheetId).values(area); }
+  formulas(area: Area): Scalar[][] { return this.reading(area.sheetId).formulas(area); }
+  texts(area: Area): string[][] { return this.reading(area.sheetId).texts(area); }
+  numberFormats(area: Area): string[][] { return this.reading(area.sheetId).numberFormats(area); }
+
+  write(area: Area, cells: readonly (readonly (Entry | undefined)[])[]): void {
+    this.asAddIn(() => { enterCells(this.sheet(area.sheetId), area, cells); });
+    this.isUncomputed = true;
+  }
+
+  setNumberFormats(area: Area, formats: readonly (readonly (string | undefined)[])[]): void {
+    const sheet = this.sheet(area.sheetId);
+    this.asAddIn(() => {
+      formats.forEach((row, i) => {
+        row.forEach((format, j) => {
+          if (format !== undefined) sheet.getRange(area.row + i, area.column + j).setNumberFormat(format);
+        });
+      });
+    });
+  }
+
+  look(row: number, column: number, sheetId: string): CellLook {
+    return lookOf(this.sheet(sheetId).getSheet().getCellStyle(row, column));
+  }
+
+  setLook(area: Area, look: CellLook | undefined): void {
+    this.asAddIn(() => { giveLook(this.sheet(area.sheetId), area, look); });
+  }
+
+  filledArea(sheetId: string, onlyValues: boolean): Area | undefined {
+    const cells = this.reading(sheetId).filled(onlyValues).map(({ row, column }) => areaAt(sheetId, row, column));
+    return cells.length === 0 ? undefined : cells.reduce(bounding);
+  }
+
+  spillOver(row: number, column: number, sheetId: string): Area | undefined {
+    return this.reading(sheetId).spills().find((area) =>
+      row >= area.row && row < area.row + area.rowCount && column >= area.column && column < area.column + area.columnCount);
+  }
+
+  hiddenRows(sheetId: string): ReadonlySet<number> {
+    const hidden = this.sheet(sheetId).getSheet().getHiddenRows();
+    return new Set(hidden.flatMap(({ startRow, endRow }) => Array.from({ length: endRow - startRow + 1 }, (_, i) => startRow + i)));
+  }
+
+  setRowsHidden(area: Area, hidden: boolean): void {
+    const sheet = this.sheet(area.sheetId);
+    if (hidden) sheet.hideRows(area.row, area.rowCount);
+    else sheet.showRows(area.row, area.rowCount);
+  }
+
+  box(area: Area): Box { return boxOf(this.sheet(area.sheetId), area); }
+  setColumnWidth(area: Area, points: number): void { setWidths(this.sheet(area.sheetId), area, points); }
+  fitColumns(area: Area): void { this.sheet(area.sheetId).autoResizeColumns(area.column, area.columnCount); }
+
+  selection(): readonly Area[] {
+    const sheet = this.book.getActiveSheet();
+    return (sheet.getSelection()?.getActiveRangeList() ?? []).map((range) => selected(sheet, range.getRange()));
+  }
+
+  select(areas: readonly Area[]): void {
+    const [first] = areas;
+    if (first === undefined) return;
+    const sheet = this.sheet(first.sheetId);
+    if (sheet.getSheetId() !== this.activeSheetId()) sheet.activate();
+    sheet.getRange(first.row, first.column, first.rowCount, first.columnCount).activate();
+    sheet.scrollToCell(Math.max(0, first.row - 2), Math.max(0, first.column - 1));
+  }
+
+  async settled(): Promise<void> {
+    if (!this.isUncomputed) return;
+    this.isUncomputed = false;
+    await this.recalculate();
+  }
+
+  /** Computes every formula anew. */
+  async recalculate(): Promise<void> {
+    const formula = this.grid.api.getFormula();
+    formula.executeCalculation();
+    await formula.onCalculationResultApplied();
+  }
+
+  undoGroup(mark: "start" | "end"): void {
+    this.batch?.dispose();
+    // eslint-disable-next-line @typescript-eslint/no-deprecated -- the component offers no other way yet
+    this.batch = mark === "start" ? this.grid.univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(unitId) : undefined;
+  }
+
+  subscribe(listener: (event: StoreEvent) => void): () => void {
+    this.listeners.add(listener);
+    return () => { this.listeners.delete(listener); };
+  }
+
+  private get book(): FWorkbook {
+    const book = this.grid.api.getActiveWorkbook();
+    if (book === null) throw new HostError("GeneralException", "no workbook is open");
+    return book;
+  }
+
+  private sheet(id: string): FWorksheet {
+    const sheet = this.book.getSheetBySheetId(id);
+    if (sheet === null) throw new HostError("ItemNotFound", "the sheet is gone");
+    return sheet;
+  }
+
+  private reading(sheetId: string): CellReading {
+    return new CellReading(this.sheet(sheetId), this.grid.univer.__getInjector().get(FormulaDataModel));
+  }
+
+  private asAddIn(work: () => void): void {
+    this.isWriting = true;
+    try {
+      work();
+    } finally {
+      this.isWriting = false;
+    }
+  }
+
+  private tell(event: StoreEvent): void {
+    for (const listener of this.listeners) listener(event);
+  }
+}
+
+/** A selected range in the host's terms: all rows of the grid are all rows of the sheet. */
+function selected(sheet: FWorksheet, { startRow, endRow, startColumn, endColumn }: IRange): Area {
+  const [top, left] = [startRow || 0, startColumn || 0];
+  const allRows = Number.isNaN(endRow) || (top === 0 && endRow >= sheet.getMaxRows() - 1);
+  const allColumns = Number.isNaN(endColumn) || (left === 0 && endColumn >= sheet.getMaxColumns() - 1);
+  return areaAt(sheet.getSheetId(), top, left, allRows ? sheetRows : endRow - top + 1, allColumns ? sheetColumns : endColumn - left + 1);
+}

@@ -1,0 +1,49 @@
+import type { Book } from "../book";
+import type { UniverFunction } from "../engine/univer-functions";
+import { themes } from "../host/excel/office";
+import { startGrid, type Grid } from "./grid";
+import { fillRecords, openWorkbook } from "./open-workbook";
+import type { ThemeName } from "./page-state";
+import type { PaneFrame } from "./pane-frame";
+import { Pictures } from "./pictures";
+import { UniverStore } from "./univer-store";
+
+/** The grid with a workbook in it, and the pane that sees it. */
+export class WorkbenchPage {
+  private grid: Grid | undefined;
+  private store: UniverStore | undefined;
+
+  constructor(
+    private readonly container: HTMLElement,
+    private readonly functions: readonly UniverFunction[],
+    private readonly pane: PaneFrame,
+    private theme: ThemeName,
+  ) {}
+
+  /** Shows a book in a fresh grid, in place of the one that is open; changes to that one are gone. */
+  async show(book: Book): Promise<void> {
+    this.pane.close();
+    this.grid?.univer.dispose();
+    this.container.replaceChildren();
+    const grid = startGrid(this.container, this.functions, this.theme === "dark");
+    await openWorkbook(grid, book);
+    const store = new UniverStore(grid);
+    fillRecords(store.records, book);
+    new Pictures(grid.api, store.records);
+    this.grid = grid;
+    this.store = store;
+    window.runoffLedgerWorkbench = { store, theme: () => themes[this.theme] };
+    this.pane.open();
+  }
+
+  /** The host tells its theme when a pane loads: it is loaded anew. */
+  setTheme(theme: ThemeName): void {
+    this.theme = theme;
+    this.grid?.api.toggleDarkMode(theme === "dark");
+    this.pane.open();
+  }
+
+  async recalculate(): Promise<void> {
+    await this.store?.recalculate();
+  }
+}
