@@ -110,7 +110,7 @@ export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 
 // Log: the sheet the grower already keeps
 export { logInTime, type LogInTime, type PlacedRow } from "./log/in-time";
-export { type LogEvent, type LogEventKind, type LogQuantity, type LogRow } from "./log/log";
+export { logQuantities, type LogEvent, type LogEventKind, type LogQuantity, type LogRow } from "./log/log";
 export {
   type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type EcLogUnit, type LogAnswers, type LogGrid,
   type LogQuestion, type LogQuestionKind, type LogReading, type LogUnit, type SetAside, type TemperatureLogUnit,

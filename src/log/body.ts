@@ -5,7 +5,8 @@ import { dateDoubts } from "./order-checks";
 import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "./reading";
 import { headerAgain, headingIn, summaryIn } from "./row-kinds";
 import { type RowReader } from "./row-reader";
-import { columnLetters, isBlank } from "./text";
+import { rowIn } from "./sheet-place";
+import { isBlank } from "./text";
 import { joinVessels } from "./vessels";
 
 export interface BodySource {
@@ -80,11 +81,11 @@ function notAReading(row: number, cells: readonly unknown[], state: State, { gri
     state.heading = heading;
     return "names the vessel of the rows below";
   }
-  return summaryIn(cells, columns) ?? sameAs(row, cells, state, columns);
+  return summaryIn(cells, columns) ?? sameAs(row, cells, state, { grid, columns });
 }
 
 /** A dated row that repeats an earlier one in every cell. */
-function sameAs(row: number, cells: readonly unknown[], state: State, columns: readonly ColumnReading[]): string | undefined {
+function sameAs(row: number, cells: readonly unknown[], state: State, { grid, columns }: Pick<BodySource, "grid" | "columns">): string | undefined {
   const dated = columns.some(({ column, quantity }) => quantity === "date" && !isBlank(cells[column]));
   if (!dated) return undefined;
   let key = state.heading ?? "";
@@ -93,14 +94,14 @@ function sameAs(row: number, cells: readonly unknown[], state: State, columns: r
   });
   const earlier = state.seen.get(key);
   if (earlier === undefined) state.seen.set(key, row);
-  return earlier === undefined ? undefined : `repeats row ${earlier + 1} in every cell`;
+  return earlier === undefined ? undefined : `repeats row ${rowIn(grid, earlier)} in every cell`;
 }
 
 function nothingIn({ draft, problems }: RowRead, cells: readonly unknown[], columns: readonly ColumnReading[]): SetAside {
   const bad = problems.find(({ reason, column }) => !isBlank(cells[column]) && reason !== "");
   if (bad !== undefined) return { row: draft.row, column: bad.column, reason: `no reading: ${bad.reason}` };
   const waits = columns.find(({ column, unit, quantity, read }) => !read && !isBlank(cells[column]) && (unit === undefined || quantity === "other"));
-  const text = waits === undefined ? "" : `; ${columnLetters(waits.column)} is not read`;
+  const text = waits === undefined ? "" : `; ${waits.letters} is not read`;
   return { row: draft.row, reason: `no reading in this row${text}` };
 }
 

@@ -2,10 +2,9 @@ import { columnUnit } from "./column-unit";
 import { type ColumnHeader } from "./header-rows";
 import { type LogQuantity } from "./log";
 import { type Measure, propose, type Proposal } from "./propose";
-import { columnQuestion, unitQuestion } from "./questions";
+import { type Asked, columnQuestion, unitQuestion } from "./questions";
 import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogQuestion, type LogQuestionKind, type LogUnit } from "./reading";
 import { type ColumnSample } from "./sample";
-import { columnLetters } from "./text";
 
 /** One column on its way: what its words and its cells say. */
 export interface Column extends Proposal {
@@ -82,7 +81,7 @@ function onlyOnce(column: Column, all: readonly Column[]): Column {
   const same = all.filter((other) => other.quantity === quantity && other !== column);
   const first = same.find((other) => other.answer !== undefined) ?? same.find((other) => other.column < column.column);
   if (first === undefined) return column;
-  const why = `${quantity} is read from column ${columnLetters(first.column)}`;
+  const why = `${quantity} is read from column ${first.header.letters}`;
   const asks = quantity.endsWith("EC") || quantity.endsWith("pH") || quantity.endsWith("volume") || quantity === "vessel";
   return { ...column, quantity: asks ? undefined : "other", choices: asks ? [quantity] : [], why };
 }
@@ -91,7 +90,7 @@ function onlyOnce(column: Column, all: readonly Column[]): Column {
 const isOpen = (column: Column): boolean =>
   column.quantity === undefined && (column.sample.numbers > 0 || (column.choices[0] === "vessel" && column.sample.filled > 0));
 
-const asking = (column: Column): { column: number; header: string } => ({ column: column.column, header: column.header.text });
+const asking = ({ column, header }: Column): Asked => ({ column, letters: header.letters, header: header.text });
 const sentence = (why: string): string => why.charAt(0).toUpperCase() + why.slice(1);
 
 interface WithUnit {
@@ -100,9 +99,9 @@ interface WithUnit {
 }
 
 function withUnit(column: Column, answers: LogAnswers): WithUnit {
-  const { quantity = "other", measure, why, sample, header: { text: header, meaning } } = column;
+  const { quantity = "other", measure, why, sample, header: { text: header, letters, meaning } } = column;
   const reading = (unit: LogUnit | undefined, reason: string, read: boolean): ColumnReading => ({
-    column: column.column, header, quantity, unit, why: reason, read,
+    column: column.column, letters, header, quantity, unit, why: reason, read,
   });
   if (quantity === "other") return { reading: reading("", why, false), asks: undefined };
   if (measure === undefined) return { reading: reading("", why, true), asks: undefined };

@@ -1,6 +1,7 @@
 import { headerMeaning, type HeaderMeaning } from "./header-meaning";
 import { type LogGrid } from "./reading";
 import { namesReading, type RowShape, rowShape } from "./row-shape";
+import { lettersIn } from "./sheet-place";
 
 /** The header stands within the first rows; further down it would be a second table. */
 const rowsSearched = 50;
@@ -73,6 +74,7 @@ function below(shapes: readonly RowShape[], main: RowShape): number[] {
 
 export interface ColumnHeader {
   readonly text: string;
+  readonly letters: string;
   readonly meaning: HeaderMeaning;
 }
 
@@ -86,7 +88,8 @@ export function columnHeader(grid: LogGrid, header: Header, column: number): Col
   const own = headerMeaning(cellAt(header.main, column));
   for (const row of header.rows) parts.push(row < header.main && needsGroup(own) ? spanning(row, column, cellAt) : cellAt(row, column));
   const rest = header.rows.map((row, at) => (row === header.main ? "" : (parts[at] ?? ""))).map(headerMeaning);
-  return { text: parts.filter((part) => part !== "").join(" "), meaning: merged(own, rest) };
+  const text = parts.filter((part) => part !== "").join(" ");
+  return { text, letters: lettersIn(grid, column), meaning: merged(own, rest, headerMeaning(text).scale) };
 }
 
 /** "pH" under "Runoff" needs its group; "Date", "Notes" and "Air temperature" do not. */
@@ -101,14 +104,17 @@ function spanning(row: number, column: number, cellAt: (row: number, at: number)
   return "";
 }
 
-/** The naming row's own words first; the rows around it add groups and units, but cannot make it a row of averages. */
-function merged(own: HeaderMeaning, rest: readonly HeaderMeaning[]): HeaderMeaning {
+/**
+ * The naming row's own words first; the rows around it add groups and units, but cannot make it a row of averages. A ppm
+ * scale may stand in another row than its ppm: it is looked for in the whole header.
+ */
+function merged(own: HeaderMeaning, rest: readonly HeaderMeaning[], scale: number | undefined): HeaderMeaning {
   const concepts = new Set(own.concepts);
   for (const other of rest) for (const concept of other.concepts) if (concept !== "noReading") concepts.add(concept);
   return {
     concepts,
     unit: own.unit ?? rest.find((other) => other.unit !== undefined)?.unit,
-    scale: own.scale ?? rest.find((other) => other.scale !== undefined)?.scale,
+    scale,
     strangers: own.strangers,
     dateOrder: own.dateOrder ?? rest.find((other) => other.dateOrder !== undefined)?.dateOrder,
   };

@@ -1,21 +1,11 @@
 import { type Celsius, type Ec25, type Litres, type Percent, type Ph } from "../quantities";
 
-/** What a column of a grower's log can hold. */
-export type LogQuantity =
-  | "date"
-  | "time"
-  | "vessel"
-  | "input EC"
-  | "input pH"
-  | "runoff EC"
-  | "runoff pH"
-  | "input volume"
-  | "runoff volume"
-  | "solution temperature"
-  | "air temperature"
-  | "humidity"
-  | "notes"
-  | "other";
+/** What a column of a grower's log can hold, in the order in which it is offered. */
+export const logQuantities = [
+  "date", "time", "vessel", "input EC", "input pH", "runoff EC", "runoff pH", "input volume", "runoff volume",
+  "solution temperature", "air temperature", "humidity", "notes", "other",
+] as const;
+export type LogQuantity = (typeof logQuantities)[number];
 
 /** What a note, or a row, says was done to the pot. */
 export type LogEventKind = "flush" | "feed change" | "calibration" | "repotting" | "light change";

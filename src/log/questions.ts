@@ -1,5 +1,5 @@
-import { type LogQuestion, type LogQuestionKind } from "./reading";
-import { columnLetters } from "./text";
+import { type LogGrid, type LogQuestion, type LogQuestionKind } from "./reading";
+import { rowIn } from "./sheet-place";
 
 const ecUnits = ["mS/cm", "uS/cm", "ppm 500", "ppm 640", "ppm 700"];
 
@@ -14,27 +14,28 @@ const unitQuestions: Partial<Record<LogQuestionKind, { readonly text: string; re
 
 export interface Asked {
   readonly column: number;
+  readonly letters: string;
   readonly header: string;
 }
 
 /** One question for all columns that wait for the same answer. */
 export function unitQuestion(kind: LogQuestionKind, columns: readonly Asked[]): LogQuestion {
   const { text, choices } = unitQuestions[kind] ?? { text: kind, choices: [] };
-  const named = columns.map(({ column, header }) => `${columnLetters(column)} "${header}"`).join(", ");
+  const named = columns.map(({ letters, header }) => `${letters} "${header}"`).join(", ");
   return { kind, text: `${text} (${named})`, choices, columns: columns.map(({ column }) => column) };
 }
 
 /** What one column holds. */
-export function columnQuestion({ column, header }: Asked, why: string, choices: readonly string[]): LogQuestion {
-  const named = header === "" ? `Column ${columnLetters(column)}` : `${columnLetters(column)} "${header}"`;
+export function columnQuestion({ column, letters, header }: Asked, why: string, choices: readonly string[]): LogQuestion {
+  const named = header === "" ? `Column ${letters}` : `${letters} "${header}"`;
   return { kind: "what is this column", text: `What does ${named} hold? ${why}.`, choices: [...choices, "other"], columns: [column] };
 }
 
 /** No row names the columns. */
-export const headerQuestion = (rows: number): LogQuestion => ({
+export const headerQuestion = (grid: LogGrid): LogQuestion => ({
   kind: "which row is the header",
   text: "No row names the columns. Which row is the header, or is there none?",
-  choices: [...Array.from({ length: Math.min(rows, 5) }, (_, row) => `row ${row + 1}`), "none"],
+  choices: [...Array.from({ length: Math.min(grid.cells.length, 5) }, (_, row) => `row ${rowIn(grid, row)}`), "none"],
   columns: [],
 });
 

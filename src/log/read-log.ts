@@ -3,10 +3,12 @@ import { readColumns } from "./columns";
 import { type ColumnHeader, columnHeader, findHeader, type Header } from "./header-rows";
 import { headerMeaning } from "./header-meaning";
 import { otherLayout } from "./layout";
+import { logQuantities } from "./log";
 import { columnQuestion, headerQuestion, layoutQuestion, unitQuestion } from "./questions";
 import { type LogAnswers, type LogGrid, type LogQuestion, type LogReading } from "./reading";
 import { rowReader } from "./row-reader";
 import { sampleColumn } from "./sample";
+import { lettersIn } from "./sheet-place";
 import { isBlank } from "./text";
 
 /**
@@ -34,7 +36,7 @@ export function readLog(grid: LogGrid, answers: LogAnswers = {}): LogReading {
 function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswers): LogReading {
   const firstRow = Math.max(-1, ...(header?.rows ?? [])) + 1;
   const width = widthOf(grid);
-  const headers: ColumnHeader[] = Array.from({ length: width }, (_, column) => header === undefined ? noHeader : columnHeader(grid, header, column));
+  const headers: ColumnHeader[] = Array.from({ length: width }, (_, column) => header === undefined ? noHeader(grid, column) : columnHeader(grid, header, column));
   const samples = headers.map((_, column) => sampleColumn(grid, column, firstRow));
   const { columns, questions } = readColumns(headers, samples, answers);
   const date = columns.find(({ quantity, read }) => read && quantity === "date");
@@ -45,7 +47,7 @@ function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswer
   return { headerRows: header?.rows ?? [], columns, questions: [...questions, ...open], ...body };
 }
 
-const noHeader: ColumnHeader = { text: "", meaning: headerMeaning("") };
+const noHeader = (grid: LogGrid, column: number): ColumnHeader => ({ text: "", letters: lettersIn(grid, column), meaning: headerMeaning("") });
 
 /** By a loop: a sheet can hold more rows than a call can take arguments. */
 function widthOf(grid: LogGrid): number {
@@ -59,7 +61,7 @@ function unread(grid: LogGrid, questions: readonly LogQuestion[], reason: string
   const setAside = grid.cells.flatMap((cells, row) => (cells.every(isBlank) ? [] : [{ row, reason }]));
   const blankRows = grid.cells.length - setAside.length;
   const columns = Array.from({ length: widthOf(grid) }, (_, column) => ({
-    column, header: "", quantity: "other" as const, unit: "" as const, why: reason, read: false,
+    column, letters: lettersIn(grid, column), header: "", quantity: "other" as const, unit: "" as const, why: reason, read: false,
   }));
   return { headerRows: [], columns, rows: [], setAside, problems: [], blankRows, questions, vessels: [] };
 }
@@ -68,11 +70,6 @@ function unread(grid: LogGrid, questions: readonly LogQuestion[], reason: string
 function withoutHeader(grid: LogGrid, answers: LogAnswers): LogQuestion[] {
   const filled = Array.from({ length: widthOf(grid) }, (_, column) => column).filter((column) => sampleColumn(grid, column, 0).filled > 0);
   if (filled.length === 0) return [];
-  const ask = answers.headerRow === undefined ? [headerQuestion(grid.cells.length)] : [];
-  return [...ask, ...filled.map((column) => columnQuestion({ column, header: "" }, "No row names it", everyQuantity))];
+  const ask = answers.headerRow === undefined ? [headerQuestion(grid)] : [];
+  return [...ask, ...filled.map((column) => columnQuestion({ column, letters: lettersIn(grid, column), header: "" }, "No row names it", logQuantities.slice(0, -1)))];
 }
-
-const everyQuantity = [
-  "date", "time", "vessel", "input EC", "input pH", "runoff EC", "runoff pH", "input volume", "runoff volume",
-  "solution temperature", "air temperature", "humidity", "notes",
-] as const;

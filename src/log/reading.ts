@@ -18,6 +18,9 @@ export interface LogGrid {
   readonly numberFormats?: readonly (readonly string[])[];
   /** Whether the workbook's dates count from 1904. */
   readonly date1904?: boolean;
+  /** Where rows and columns stand on their sheet, counted from 0: for the words of questions and reasons. */
+  readonly rowNumbers?: readonly number[];
+  readonly columnNumbers?: readonly number[];
 }
 
 /** What a person answered; columns counted from 0 within the grid. */
@@ -61,6 +64,8 @@ export interface LogQuestion {
 
 export interface ColumnReading {
   readonly column: number;
+  /** As the sheet names the column: A, AA. */
+  readonly letters: string;
   /** The words over the column, header rows joined. */
   readonly header: string;
   readonly quantity: LogQuantity;

@@ -33,9 +33,3 @@ export function quoted(cell: unknown): string {
   const text = typeof cell === "string" ? cell.trim() : "this value";
   return text.length > 40 ? `"${text.slice(0, 39)}…"` : `"${text}"`;
 }
-
-/** A column's letters, counted from 0: 0 is A, 26 is AA. Within the grid, for a grid has no place of its own on the sheet. */
-export function columnLetters(column: number): string {
-  const letter = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? letter : columnLetters(Math.floor(column / 26) - 1) + letter;
-}

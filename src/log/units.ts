@@ -27,7 +27,7 @@ const patterns: readonly (readonly [RegExp, WrittenUnit])[] = [
 ];
 
 /** A ppm scale beside the word ppm: 500, 640, 700, or as a factor. */
-const scalePattern = /(?<![\d.])(500|640|700|0[.,]50?|0[.,]64|0[.,]70?)(?![\d.])/;
+const scalePattern = /(?:[x×*]\s?)?(?<![\d.])(500|640|700|0[.,]50?|0[.,]64|0[.,]70?)(?![\d.])/;
 
 /** "EC at 25 °C" says to what the reading is corrected, not what was measured. */
 const referenceTemperature = /(?:@|\bat|\bbei)?\s*\b25\s?\u00b0?\s?c(?![a-z])/;
@@ -52,7 +52,7 @@ export function findUnit(text: string): FoundUnits {
   if (unit !== "ppm" && !/\btds/.test(rest)) return { unit, scale: undefined, rest };
   const scale = scalePattern.exec(rest);
   if (!scale) return { unit, scale: undefined, rest };
-  const figure = Number(scale[0].replace(",", "."));
+  const figure = Number((scale[1] ?? "").replace(",", "."));
   return { unit, scale: figure < 1 ? Math.round(figure * 1000) : figure, rest: rest.replace(scale[0], " ") };
 }
 

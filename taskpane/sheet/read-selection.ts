@@ -50,7 +50,13 @@ export const readSelection = (): Promise<SheetSelection> =>
     return {
       sheetId: sheet.id,
       sheetName: sheet.name,
-      grid: { cells: read.cells, numberFormats: read.numberFormats, date1904: epoch.value === 35_064 },
+      grid: {
+        cells: read.cells,
+        numberFormats: read.numberFormats,
+        date1904: epoch.value === 35_064,
+        rowNumbers: read.rows,
+        columnNumbers: columns,
+      },
       rowNumbers: read.rows,
       columnNumbers: columns,
       hiddenRows: headers.length + rows.length - read.rows.length,

@@ -1,19 +1,17 @@
-import { type ColumnReading, type LogUnit } from "../../src/index";
+import { type ColumnReading, logQuantities, type LogUnit } from "../../src/index";
 import { type Choices, headerKeys } from "../choices";
 import { type RootZone } from "../root-zone";
-import { columnLetters } from "../sheet/address";
 import { type Actions } from "./actions";
 import { chooser, h } from "./elements";
-import { logQuantities } from "./quantity-words";
 
 const ecUnits: readonly LogUnit[] = ["mS/cm", "uS/cm", "dS/m", "mS/m", "ppm 500", "ppm 640", "ppm 700"];
 const volumeUnits: readonly LogUnit[] = ["L", "mL", "gal", "qt", "fl oz"];
 
 /** How each column was read and why, with a list to correct it. */
-export function columnsSection({ reading, selection }: RootZone, choices: Choices, actions: Actions): Node[] {
+export function columnsSection({ reading }: RootZone, choices: Choices, actions: Actions): Node[] {
   const keys = headerKeys(reading.columns.map(({ header }) => header));
   const lines = reading.columns.map((column) => {
-    const letters = columnLetters(selection.columnNumbers[column.column] ?? column.column);
+    const { letters } = column;
     const key = keys[column.column] ?? "";
     const answer = (change: Choices["columns"][string]): void => {
       actions.choose({ columns: { ...choices.columns, [key]: change } });

@@ -1,12 +1,11 @@
-import { type ColumnAnswer, type LogQuestion, type LogQuantity } from "../../src/index";
+import { type ColumnAnswer, logQuantities, type LogQuestion, type LogQuantity } from "../../src/index";
 import { type Choices, headerKeys } from "../choices";
 import { type RootZone } from "../root-zone";
 import { type Actions } from "./actions";
 import { chooser, h } from "./elements";
-import { logQuantities } from "./quantity-words";
 
 /** What the sheet does not tell: each question with its answers; until then its columns are not read. */
-export function questionsSection({ reading }: RootZone, choices: Choices, actions: Actions): Node[] {
+export function questionsSection({ reading, selection }: RootZone, choices: Choices, actions: Actions): Node[] {
   if (reading.questions.length === 0) return [];
   const keys = headerKeys(reading.columns.map(({ header }) => header));
   const asked = reading.questions.map((question, place) => {
@@ -15,15 +14,21 @@ export function questionsSection({ reading }: RootZone, choices: Choices, action
     return chooser(`question-${place}`, question.text, offered, {
       value: "",
       onChoose: (answer) => {
-        if (answer !== "") actions.choose(changeFor(question, answer, choices, keys));
+        if (answer !== "") actions.choose(changeFor(question, answer, choices, { keys, rowNumbers: selection.rowNumbers }));
       },
     });
   });
   return [h("h2", {}, reading.questions.length === 1 ? "One question first" : `${reading.questions.length} questions first`), ...asked];
 }
 
+/** The names under which column answers are kept, and the sheet's row of each row of the grid. */
+interface Places {
+  readonly keys: readonly string[];
+  readonly rowNumbers: readonly number[];
+}
+
 /** What an answer changes in the choices. */
-function changeFor(question: LogQuestion, answer: string, { columns }: Choices, keys: readonly string[]): Partial<Choices> {
+function changeFor(question: LogQuestion, answer: string, { columns }: Choices, { keys, rowNumbers }: Places): Partial<Choices> {
   switch (question.kind) {
     case "ppm scale":
       return { ppmScale: Number(answer) };
@@ -36,7 +41,7 @@ function changeFor(question: LogQuestion, answer: string, { columns }: Choices, 
     case "date order":
       return { dateOrder: answer as NonNullable<Choices["dateOrder"]> };
     case "which row is the header":
-      return { headerRow: answer === "none" ? -1 : Number(answer.replace(/\D+/g, "")) - 1 };
+      return { headerRow: answer === "none" ? -1 : rowNumbers.indexOf(Number(answer.replace(/\D+/g, "")) - 1) };
     case "what is this column":
       return { columns: { ...columns, ...answersByHeader(question.columns, answer, keys) } };
     case "layout":

@@ -1,0 +1,62 @@
+import { cellRef, parseCellRef } from "hucre";
+import { type LogGrid } from "../../src/index";
+import { type Book, type BookCell, type BookSheet } from "../book";
+import { FileProblem } from "../files/file-problem";
+
+/** A part of a sheet as the log reader wants it, and where in the sheet it stands; rows and columns counted from 0. */
+export interface PlacedGrid {
+  readonly sheet: string;
+  readonly grid: LogGrid & { readonly rowNumbers: readonly number[]; readonly columnNumbers: readonly number[] };
+}
+
+/** The cells of a sheet, or of a range of it, without its hidden rows. */
+export function logGrid(book: Book, sheetName: string | undefined, range: string | undefined): PlacedGrid {
+  const sheet = sheetName === undefined ? book.sheets[0] : book.sheets.find(({ name }) => name.toLowerCase() === sheetName.toLowerCase());
+  if (sheet === undefined) throw new FileProblem(`there is no sheet ${sheetName ?? ""}; there is ${book.sheets.map(({ name }) => name).join(", ")}`);
+  const block = range === undefined ? filledBlock(sheet) : rangeBlock(range);
+  const rowNumbers = count(block.top, block.bottom).filter((row) => sheet.hiddenRows?.has(row) !== true);
+  const columnNumbers = count(block.left, block.right);
+  const cells = rowNumbers.map((row) => columnNumbers.map((column) => sheet.cells.get(cellRef(row, column))));
+  return {
+    sheet: sheet.name,
+    grid: {
+      cells: cells.map((row) => row.map(content)),
+      numberFormats: cells.map((row) => row.map((cell) => cell?.numberFormat ?? "General")),
+      date1904: book.date1904,
+      rowNumbers,
+      columnNumbers,
+    },
+  };
+}
+
+interface Block {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+const count = (first: number, last: number): number[] => Array.from({ length: Math.max(0, last - first + 1) }, (_, place) => first + place);
+
+function filledBlock({ cells }: BookSheet): Block {
+  const places = [...cells.keys()].map(parseCellRef);
+  if (places.length === 0) throw new FileProblem("the sheet is empty");
+  let [bottom, right] = [0, 0];
+  for (const { row, col } of places) [bottom, right] = [Math.max(bottom, row), Math.max(right, col)];
+  return { top: 0, left: 0, bottom, right };
+}
+
+function rangeBlock(range: string): Block {
+  const [first, last = first] = range.replaceAll("$", "").toUpperCase().split(":");
+  if (first === undefined || last === undefined || ![first, last].every((each) => /^[A-Z]{1,3}[1-9]\d*$/.test(each))) {
+    throw new FileProblem(`${range} is not a range such as A1:H60`);
+  }
+  const [a, b] = [parseCellRef(first), parseCellRef(last)];
+  return { top: Math.min(a.row, b.row), left: Math.min(a.col, b.col), bottom: Math.max(a.row, b.row), right: Math.max(a.col, b.col) };
+}
+
+/** An error in a cell is text to the log reader, which then says that it cannot be read. */
+function content(cell: BookCell | undefined): unknown {
+  const value = cell?.value;
+  return typeof value === "object" ? value.error : (value ?? "");
+}
