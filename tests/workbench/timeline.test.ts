@@ -1,0 +1,113 @@
+import { execFile } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { DOMParser } from "@xmldom/xmldom";
+import { afterAll, describe, expect, it } from "vitest";
+
+const root = path.resolve(import.meta.dirname, "../..");
+const folder = mkdtempSync(path.join(tmpdir(), "timeline-"));
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+interface Run {
+  readonly code: number;
+  readonly out: string;
+  readonly said: string;
+}
+
+const run = (...args: string[]): Promise<Run> =>
+  new Promise((resolve) => {
+    const tsx = path.join(root, "node_modules", "tsx", "dist", "cli.mjs");
+    execFile(process.execPath, [tsx, path.join(root, "workbench", "timeline.ts"), ...args], { cwd: folder, env: { ...process.env, INIT_CWD: folder } }, (problem, out, said) => {
+      resolve({ code: typeof problem?.code === "number" ? problem.code : 0, out, said });
+    });
+  });
+
+/** A log kept in ppm without a word on the scale, from row 3 on, with a repeated row. */
+const csv = [
+  "Bench 2,,,,",
+  ",,,,",
+  "Date,Runoff ppm,Runoff pH,Input pH,Notes",
+  ...[1100, 1150, 1200, 1250, 1300, 1350].map((ppm, day) => `2026-03-0${day + 1},${ppm},6.0,5.8,`),
+  "2026-03-06,1350,6.0,5.8,",
+  "2026-03-07,2300,6.0,5.8,flushed with 6 L",
+  "2026-03-08,2400,6.1,5.8,",
+].join("\n");
+writeFileSync(path.join(folder, "log.csv"), csv);
+const answered = ["log.csv", "--ppm-scale", "500", "--medium", "coir"];
+
+interface Found {
+  readonly columns: readonly { address: string; quantity: string; unit: string | null; question?: string }[];
+  readonly rowsUsed: number;
+  readonly rowsSetAside: readonly { cell: string; reason: string }[];
+  readonly verdict: string;
+  readonly reasons: readonly string[];
+  readonly lanes: readonly { name: string; trend: string; changePerDay: number | null }[];
+  readonly events: readonly { kind: string; date: string; row: number }[];
+}
+
+describe("npm run timeline", () => {
+  it("asks for the ppm scale that the log does not tell, names the option, and ends with 2", async () => {
+    const { code, out, said } = await run("log.csv", "--medium", "coir");
+    expect([code, out]).toEqual([2, ""]);
+    expect(said).toMatch(/ppm scale.*B "Runoff ppm".*--ppm-scale 500/);
+  });
+
+  it("--json prints one object: columns by address, rows counted, the verdict, lanes and events", async () => {
+    const { code, out, said } = await run(...answered, "--json");
+    expect([code, said]).toEqual([0, ""]);
+    const found = JSON.parse(out) as Found;
+    expect(found.columns.map(({ address, quantity, unit }) => [address, quantity, unit])).toEqual([
+      ["A", "date", ""], ["B", "runoff EC", "ppm 500"], ["C", "runoff pH", ""], ["D", "input pH", ""], ["E", "notes", ""],
+    ]);
+    expect(found.rowsUsed).toBe(8);
+    expect(found.rowsSetAside).toEqual([
+      { cell: "A1", reason: "stands above the header" },
+      { cell: "A10", reason: "repeats row 9 in every cell" },
+    ]);
+    // 2300 and 2400 ppm on the 500 scale are 4.6 and 4.8 mS/cm, above coir's 3.5 twice.
+    expect(found.verdict).toBe("salt buildup");
+    expect(found.reasons[0]).toContain("4.6 mS/cm, then 4.8 mS/cm");
+    expect(found.lanes.map(({ name }) => name)).toEqual(["EC", "pH"]);
+    expect(found.events).toEqual([{ kind: "flush", words: "flushed with 6 L", date: "7 Mar 2026", row: 11 }]);
+  });
+
+  it("prints the same for a person, without --json", async () => {
+    const { code, out } = await run(...answered);
+    expect(code).toBe(0);
+    expect(out).toContain("Where things stand: salt buildup");
+    expect(out).toContain("A10: repeats row 9 in every cell");
+  });
+
+  it("--svg writes the picture once and never over a file that is there", async () => {
+    const first = await run(...answered, "--svg", "picture.svg");
+    const drawn = readFileSync(path.join(folder, "picture.svg"), "utf8");
+    const again = await run(...answered, "--svg", "picture.svg");
+    expect([first.code, again.code]).toEqual([0, 2]);
+    expect(again.said).toContain("already there");
+    expect(new DOMParser().parseFromString(drawn, "image/svg+xml").documentElement?.tagName).toBe("svg");
+    expect(readFileSync(path.join(folder, "picture.svg"), "utf8")).toBe(drawn);
+  });
+
+  it("--column and --range answer for a part of the sheet", async () => {
+    const { out } = await run("log.csv", "--range", "A3:C9", "--column", "B=other", "--json", "--band", "5.5,6.5,1,3");
+    const found = JSON.parse(out) as Found;
+    expect(found.columns.map(({ address, quantity }) => [address, quantity])).toEqual([["A", "date"], ["B", "other"], ["C", "runoff pH"]]);
+    expect(found.rowsUsed).toBe(6);
+  });
+
+  it.each([
+    ["an unknown medium", [...answered, "--medium", "moon dust"], "coir, peat, bark"],
+    ["an unknown option", ["log.csv", "--colour", "red"], "usage: npm run timeline"],
+    ["an unknown vessel", [...answered, "--vessel", "T9"], "there is no vessel T9"],
+    ["a range that is none", [...answered, "--range", "Z"], "is not a range"],
+    ["a file that is not there", ["nothing.csv"], "nothing.csv: there is no such file"],
+  ])("%s is refused in one line, with 2", async (_, args, says) => {
+    const { code, out, said } = await run(...args);
+    expect([code, out]).toEqual([2, ""]);
+    expect(said).toContain(says);
+    expect(said.trim().split("\n")).toHaveLength(1);
+  });
+});
