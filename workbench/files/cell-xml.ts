@@ -1,5 +1,6 @@
 import { XMLSerializer, type Element } from "@xmldom/xmldom";
 import type { CellValue } from "../host/functions-host";
+import { child, childText, richText } from "./xml";
 
 /** The errors that the file format knows; the newer ones are stored as #VALUE!, as the host itself does. */
 const storableErrors = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);
@@ -18,24 +19,23 @@ export function stored(value: CellValue): Stored {
 }
 
 /** Whether a cell of the file already holds the value; the fifteen digits that the host shows decide for numbers. */
-export function alreadyHolds(cell: Element, value: CellValue): boolean {
+export function alreadyHolds(cell: Element, value: CellValue, sharedTexts: readonly string[]): boolean {
   const { type, text } = stored(value);
   const held = childText(cell, "v");
   const heldType = cell.getAttribute("t") ?? "n";
   if (typeof value === "number") return heldType === "n" && held !== undefined && held !== "" && isSameNumber(Number(held), value);
-  return heldType === type && (held ?? "") === escapedText(text);
+  if (type !== "str") return heldType === type && held === text;
+  const inline = child(cell, "is");
+  const texts: Record<string, string | undefined> = {
+    str: held ?? "",
+    s: sharedTexts[Number(held)],
+    inlineStr: inline === undefined ? undefined : richText(inline),
+  };
+  return texts[heldType] === escapedText(text);
 }
 
 function isSameNumber(one: number, other: number): boolean {
   return one === other || one.toPrecision(15) === other.toPrecision(15);
-}
-
-export function childText(cell: Element, name: string): string | undefined {
-  return child(cell, name)?.textContent ?? undefined;
-}
-
-export function child(parent: Element, name: string): Element | undefined {
-  return [...parent.children].find(({ localName }) => localName === name);
 }
 
 /** A cell anew: its own attributes, formula and extras, with another value, and for a spill another range. */

@@ -1,8 +1,9 @@
 import { cellRef, parseRange } from "hucre";
 import type { ComputedSheet } from "../book";
 import type { CellValue } from "../host/functions-host";
-import { alreadyHolds, cellXml, child } from "./cell-xml";
+import { alreadyHolds, cellXml } from "./cell-xml";
 import { sourceSheet, type SourceCell, type SourceRow, type SourceSheet } from "./sheet-xml";
+import { child } from "./xml";
 
 interface Change {
   readonly value: CellValue;
@@ -16,9 +17,9 @@ interface Edit {
 }
 
 /** Writes computed values into a sheet's part: the cells whose value or range changed are written anew, all other text stays. */
-export function patchedSheet(xml: string, computed: ComputedSheet): { xml: string; changed: number } {
+export function patchedSheet(xml: string, computed: ComputedSheet, sharedTexts: readonly string[]): { xml: string; changed: number } {
   const source = sourceSheet(xml);
-  const changes = changesOf(source, computed);
+  const changes = changesOf(source, computed, sharedTexts);
   const edits = editsOf(source, changes).sort((one, other) => one.start - other.start || one.end - other.end);
   let at = 0;
   const pieces = edits.flatMap(({ start, end, text }) => {
@@ -29,7 +30,7 @@ export function patchedSheet(xml: string, computed: ComputedSheet): { xml: strin
   return { xml: pieces.join("") + xml.slice(at), changed: changes.size };
 }
 
-function changesOf({ rows }: SourceSheet, { values, spills }: ComputedSheet): Map<string, Change> {
+function changesOf({ rows }: SourceSheet, { values, spills }: ComputedSheet, sharedTexts: readonly string[]): Map<string, Change> {
   const cells = new Map(rows.flatMap((row) => row.cells.map((cell) => [cell.address, cell] as const)));
   const spilledBefore = new Set([...cells.values()].flatMap(oldSpill));
   const changes = new Map<string, Change>();
@@ -37,7 +38,7 @@ function changesOf({ rows }: SourceSheet, { values, spills }: ComputedSheet): Ma
     const cell = cells.get(address);
     if (cell !== undefined && isTyped(cell) && !spilledBefore.has(address)) throw new Error(`${address} is filled and is not written over`);
     const ref = cell === undefined ? undefined : newRef(cell, spills.get(address) ?? address);
-    if (cell === undefined || ref !== undefined || !alreadyHolds(cell.element, value)) changes.set(address, { value, ref });
+    if (cell === undefined || ref !== undefined || !alreadyHolds(cell.element, value, sharedTexts)) changes.set(address, { value, ref });
   }
   for (const address of spilledBefore) {
     const cell = cells.get(address);

@@ -5,23 +5,24 @@ import { asTyped } from "../engine/formula-text";
 import type { CellValue } from "../host/functions-host";
 import { FileProblem, messageOf } from "./file-problem";
 import { openPackage } from "./open-package";
-import { checkWhole } from "./sheet-parts";
+import { checkWhole, sheetParts } from "./sheet-parts";
 import { shiftedFormula } from "./shared-formula";
 
 const millisecondsPerDay = 86_400_000;
 
 /** Reads an .xlsx: typed values, formulas as a person would type them with the value kept beside each, tables and names. */
 export async function readXlsx(bytes: Uint8Array): Promise<Book> {
-  checkWhole(openPackage(bytes));
-  const workbook = await parsed(bytes);
+  const parts = openPackage(bytes);
+  checkWhole(parts);
+  const workbook = await parsed(bytes, [...sheetParts(parts).keys()]);
   const date1904 = workbook.dateSystem === "1904";
   const sheets = workbook.sheets.map((sheet) => bookSheet(sheet, date1904));
   return { sheets, names: (workbook.namedRanges ?? []).flatMap(bookName), date1904 };
 }
 
-async function parsed(bytes: Uint8Array): Promise<Workbook> {
+async function parsed(bytes: Uint8Array, sheets: string[]): Promise<Workbook> {
   try {
-    return await readWorkbook(bytes, { readStyles: true });
+    return await readWorkbook(bytes, { readStyles: true, sheets });
   } catch (problem) {
     throw new FileProblem(`it is damaged: ${messageOf(problem)}`);
   }

@@ -1,17 +1,20 @@
 import type { Element } from "@xmldom/xmldom";
 import { FileProblem } from "./file-problem";
 import type { Package } from "./open-package";
-import { parseXml } from "./sheet-xml";
+import { parseXml, richText } from "./xml";
 
-/** The part that holds each sheet, by the sheet's name. */
+/** The part that holds each sheet of cells, by the sheet's name; a sheet that is only a chart has no cells. */
 export function sheetParts(parts: Package): Map<string, string> {
   const workbook = workbookPart(parts);
-  const targets = new Map(relationships(parts, workbook).map(({ id, target }) => [id, target]));
-  const sheets = elements(parts, workbook, "sheet").map((sheet) => {
-    const id = [...sheet.attributes].find(({ localName, prefix }) => localName === "id" && prefix !== null)?.value ?? "";
-    return [sheet.getAttribute("name") ?? "", targets.get(id) ?? ""] as const;
-  });
-  return new Map(sheets);
+  const worksheets = relationships(parts, workbook).filter(({ type }) => type.endsWith("/worksheet"));
+  const targets = new Map(worksheets.map(({ id, target }) => [id, target]));
+  return new Map(
+    elements(parts, workbook, "sheet").flatMap((sheet) => {
+      const id = [...sheet.attributes].find(({ localName, prefix }) => localName === "id" && prefix !== null)?.value ?? "";
+      const target = targets.get(id);
+      return target === undefined ? [] : [[sheet.getAttribute("name") ?? "", target] as const];
+    }),
+  );
 }
 
 /** Reads the parts that hold cells once through, for a reader in a hurry takes what a broken one still holds for all of it. */
@@ -20,6 +23,12 @@ export function checkWhole(parts: Package): void {
   for (const { type, target } of relationships(parts, workbookPart(parts))) {
     if (kinds.some((kind) => type.endsWith(`/${kind}`))) elements(parts, target, "sheetData");
   }
+}
+
+/** The texts that cells refer to by number. */
+export function sharedTexts(parts: Package): string[] {
+  const part = relationships(parts, workbookPart(parts)).find(({ type }) => type.endsWith("/sharedStrings"))?.target;
+  return part === undefined ? [] : elements(parts, part, "si").map(richText);
 }
 
 function workbookPart(parts: Package): string {

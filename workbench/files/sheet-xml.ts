@@ -1,7 +1,7 @@
-import { DOMParser, type Document, type Element } from "@xmldom/xmldom";
+import type { Element } from "@xmldom/xmldom";
 import { cellRef, parseRange } from "hucre";
-import { child } from "./cell-xml";
-import { FileProblem, messageOf } from "./file-problem";
+import { FileProblem } from "./file-problem";
+import { child, parseXml } from "./xml";
 
 /** Where an element's text stands in the part: its start, the end of its opening tag, of its content, and of all of it. */
 interface Span {
@@ -25,17 +25,6 @@ export interface SourceSheet extends Span {
   /** The prefix of the part's own tags, mostly none. */
   readonly prefix: string;
   readonly rows: readonly SourceRow[];
-}
-
-export function parseXml(xml: string): Document {
-  const onError = (level: string, message: string): void => {
-    if (level !== "warning") throw new Error(message);
-  };
-  try {
-    return new DOMParser({ onError }).parseFromString(xml.replace(/^\ufeff/u, ""), "text/xml");
-  } catch (problem) {
-    throw new FileProblem(`it is damaged: ${messageOf(problem)}`);
-  }
 }
 
 /** Finds every row and cell of a sheet's part in its text, so that a few can be written anew and all else stays as it is. */

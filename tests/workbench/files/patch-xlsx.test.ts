@@ -88,6 +88,14 @@ test("truth, errors, text with signs and control characters, and a value kept to
   );
 });
 
+test("a spilled text that is kept among the shared texts, or in the cell, is left as it is while it is the same", async () => {
+  const rows = '<row r="1"><c r="A1" cm="1" t="str"><f t="array" ref="A1:C1">{&quot;stop&quot;,&quot;go on&quot;,&quot;wait&quot;}</f><v>stop</v></c><c r="B1" t="s"><v>1</v></c><c r="C1" t="inlineStr"><is><r><t>wa</t></r><r><t>it</t></r></is></c></row>';
+  const bytes = rawWorkbook({ sheets: [{ name: "Log", rows }], sharedStrings: ["Step", "go on"] });
+  expect((await recomputed(bytes)).changed).toBe(0);
+  const other = rawWorkbook({ sheets: [{ name: "Log", rows }], sharedStrings: ["go on", "Step"] });
+  expect((await recomputed(other)).changed).toBe(1);
+});
+
 test("a sheet whose tags carry a prefix is written with the prefix", async () => {
   const bytes = rawWorkbook({ sheets: [{ name: "Log", rows: "" }] });
   const parts = unzipSync(bytes);

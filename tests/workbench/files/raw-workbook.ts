@@ -17,6 +17,8 @@ export interface RawSheet {
 }
 export interface RawWorkbook {
   readonly sheets: readonly RawSheet[];
+  /** Sheets of another kind, as they stand in the workbook part. */
+  readonly moreSheets?: string;
   readonly names?: string;
   readonly workbookPr?: string;
   readonly sharedStrings?: readonly string[];
@@ -56,10 +58,10 @@ export function relationships(links: readonly (readonly [type: string, target: s
   return `${head}<Relationships xmlns="${packageNs}/relationships">${each.join("")}</Relationships>`;
 }
 
-function workbook({ sheets, names = "", workbookPr = "" }: RawWorkbook): string {
+function workbook({ sheets, moreSheets = "", names = "", workbookPr = "" }: RawWorkbook): string {
   const each = sheets.map(({ name }, n) => `<sheet name="${name.replaceAll("&", "&amp;")}" sheetId="${n + 1}" r:id="rId${n + 1}"/>`);
   const definedNames = names === "" ? "" : `<definedNames>${names}</definedNames>`;
-  return `${head}<workbook xmlns="${main}" xmlns:r="${office}">${workbookPr}<sheets>${each.join("")}</sheets>${definedNames}<calcPr calcId="191029"/></workbook>`;
+  return `${head}<workbook xmlns="${main}" xmlns:r="${office}">${workbookPr}<sheets>${each.join("")}${moreSheets}</sheets>${definedNames}<calcPr calcId="191029"/></workbook>`;
 }
 
 function contentTypes({ sheets, sharedStrings: strings }: RawWorkbook): string {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { BookCell } from "../../../workbench/book";
+import { patchXlsx } from "../../../workbench/files/patch-xlsx";
 import { readXlsx } from "../../../workbench/files/read-xlsx";
 import { head, main, rawWorkbook, type RawWorkbook } from "./raw-workbook";
 
@@ -58,4 +59,17 @@ test("tables, names, hidden rows: a totals row is known, print areas are not nam
     { name: "Limit", refersTo: "Sheet!$A$1" },
     { name: "Own", refersTo: "Sheet!$A$2", onlyOn: "Sheet" },
   ]);
+});
+
+test("a sheet that is only a chart is passed over, and the sheets of cells beside it are read and written", async () => {
+  const rows = '<row r="1"><c r="A1"><f>1+1</f></c></row>';
+  const bytes = rawWorkbook({
+    sheets: [{ name: "Log", rows }],
+    moreSheets: '<sheet name="Chart" sheetId="9" r:id="rId4"/>',
+    workbookLinks: [["chartsheet", "chartsheets/sheet1.xml"]],
+    parts: { "xl/chartsheets/sheet1.xml": `${head}<chartsheet xmlns="${main}"/>` },
+  });
+  const book = await readXlsx(bytes);
+  expect(book.sheets.map(({ name }) => name)).toEqual(["Log"]);
+  expect(patchXlsx(bytes, [{ name: "Log", values: new Map([["A1", 2]]), spills: new Map() }]).changed).toBe(1);
 });
