@@ -12,9 +12,9 @@ export function accuracyPage(comparisons: readonly Comparison[]): string {
     "# Accuracy",
     "",
     "Printed by `npm run accuracy -- --write` from `tests/check-values/`: the built functions against values from outside. The same",
-    "comparison is the gate in `npm test`, with a tolerance of its own beside every value. The relative error is the share of the expected",
-    "value (the plain difference where 0 is expected); answers in words are counted. Published values are themselves rounded: an error",
-    "of the size of their last digit is theirs as much as ours.",
+    "comparison is the gate in `npm test`, with a tolerance of its own beside every value. Errors are shares of the expected value; where 0",
+    "is expected, the plain difference with its unit. Answers in words are counted. Published values are themselves rounded: an error of",
+    "the size of their last digit is theirs as much as ours.",
     "",
     ...Object.entries(standings).map(([standing, meaning]) => `- **${standing}**: ${meaning}.`),
     "",
@@ -28,12 +28,19 @@ export function accuracyPage(comparisons: readonly Comparison[]): string {
 }
 
 function line(file: CheckFile, comparisons: readonly Comparison[]): string {
-  const numbers = comparisons.filter(({ row }) => typeof row.expected === "number").map(({ error }) => error);
-  const same = comparisons.filter(({ error }) => error === 0).length;
-  const errors = numbers.length === 0 ? [`${same} of ${comparisons.length} words`, ""] : [shown(median(numbers)), shown(Math.max(...numbers))];
+  const errors = errorsShown(file, comparisons);
   const against = file.page === "" ? file.source : `${file.source}, ${file.page}`;
   const cells = [file.function, file.about, String(comparisons.length), ...errors, against, file.standing];
   return `| ${cells.map((cell) => cell.replaceAll("|", "/")).join(" | ")} |`;
+}
+
+/** Median and largest error; for words, how many of them are the same. */
+function errorsShown({ unit }: CheckFile, comparisons: readonly Comparison[]): [median: string, largest: string] {
+  const numbers = comparisons.filter(({ row }) => typeof row.expected === "number");
+  if (numbers.length === 0) return [`${comparisons.filter(({ error }) => error === 0).length} of ${comparisons.length} words`, ""];
+  const shown = numbers.every(({ row }) => row.expected === 0) ? differenceIn(unit) : share;
+  const errors = numbers.map(({ error }) => error);
+  return [shown(median(errors)), shown(Math.max(...errors))];
 }
 
 const byFunctionThenName = (a: CheckFile, b: CheckFile): number =>
@@ -46,4 +53,8 @@ function median(values: readonly number[]): number {
   return (lower + upper) / 2;
 }
 
-const shown = (share: number): string => (share < machineRounding ? "0" : `${Number((share * 100).toPrecision(2))} %`);
+const twoFigures = (value: number): string => (value < machineRounding ? "0" : String(Number(value.toPrecision(2))));
+
+const share = (error: number): string => (error < machineRounding ? "0" : `${twoFigures(error * 100)} %`);
+
+const differenceIn = (unit: string) => (error: number): string => `${twoFigures(error)} ${unit === "%" ? "percentage points" : unit}`.trim();

@@ -11,6 +11,12 @@ it("docs/accuracy.md is what `npm run accuracy` prints today; `npm run accuracy 
   expect(committed).toBe(accuracyPage(compareAll(loadBundle().host, checkFiles())));
 });
 
+it("the accuracy page: a difference of 0.05 % where 0 % is expected is 0.05 percentage points, not 5 %", () => {
+  const file = { name: "x", about: "a", source: "b", page: "", standing: "memory", unit: "%", function: "ECMETER", rows: [] } as const;
+  const page = accuracyPage([{ file, row: { given: [1], expected: 0, tolerance: 0.1 }, answer: 0.05, error: 0.05, within: true }]);
+  expect(page).toContain("| ECMETER | a | 1 | 0.05 percentage points | 0.05 percentage points | b | memory |");
+});
+
 it("the accuracy page: errors of 1, 2 and 9 % have a median of 2 % and a largest of 9 %", () => {
   const file = { name: "x", about: "a", source: "b", page: "", standing: "published", unit: "", function: "PPM", rows: [] } as const;
   const row = { given: [1], expected: 1, tolerance: 0.1 };

@@ -49,6 +49,10 @@ describe("limits are compared at the meter's resolution of 0.01", () => {
     expectRefusal(() => dilution(tank, ec25(0.404), ec25(0.4)), "order", "above the water's own");
   });
 
+  it("recoveryFeed: a full feed of 0.396 in water of 0.4 is that water: 0.4, never below it", () => {
+    expect(recoveryFeed({ full: ec25(0.396), water: ec25(0.4) }, days(7), ramp)).toBe(0.4);
+  });
+
   it("cations: K/Ca of 2.54 is shown as 2.5 and counts as balanced; 2.6 does not", () => {
     expect(cations(ppm(254), ppm(100), ppm(50)).answer).toBe("balanced");
     expect(cations(ppm(260), ppm(100), ppm(50)).answer).toBe("K high against Ca");
