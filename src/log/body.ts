@@ -1,12 +1,12 @@
 import { type Draft, type RowRead } from "./draft";
 import { type ColumnHeader, type Header } from "./header-rows";
-import { type LogRow } from "./log";
 import { dateDoubts } from "./order-checks";
 import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "./reading";
 import { headerAgain, headingIn, summaryIn } from "./row-kinds";
 import { type RowReader } from "./row-reader";
 import { rowIn } from "./sheet-place";
-import { isBlank } from "./text";
+import { isBlank, quoted } from "./text";
+import { dropFoot, takeDayAbove } from "./undated";
 import { joinVessels } from "./vessels";
 
 export interface BodySource {
@@ -43,7 +43,7 @@ export function readBody(source: BodySource): Body {
     else if (row < first) state.setAside.push({ row, reason: "stands above the header" });
     else readRow(row, cells, state, source);
   });
-  footWithoutDate(state, source.columns);
+  if (source.columns.some(({ read, quantity }) => read && quantity === "date")) dropFoot(state);
   const vessels = nameVessels(state, source.columns);
   const date = source.columns.find(({ read, quantity }) => read && quantity === "date")?.column ?? 0;
   const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column: date, used: true, reason }));
@@ -63,8 +63,9 @@ function readRow(row: number, cells: readonly unknown[], state: State, source: B
     return;
   }
   read.draft.vessel ??= state.heading;
+  const problems = takeDayAbove(read, state.rows);
   state.rows.push(read.draft);
-  state.problems.push(...read.problems);
+  state.problems.push(...problems);
 }
 
 /** Why a filled row is no row of readings; `undefined` when it may be one. */
@@ -98,28 +99,14 @@ function sameAs(row: number, cells: readonly unknown[], state: State, { grid, co
 }
 
 function nothingIn({ draft, problems }: RowRead, cells: readonly unknown[], columns: readonly ColumnReading[]): SetAside {
+  const filled = cells.filter((cell) => !isBlank(cell));
+  if (filled.length === 1 && typeof filled[0] === "string") return { row: draft.row, reason: `no reading in this row, only ${quoted(filled[0])}` };
   const bad = problems.find(({ reason, column }) => !isBlank(cells[column]) && reason !== "");
   if (bad !== undefined) return { row: draft.row, column: bad.column, reason: `no reading: ${bad.reason}` };
   const waits = columns.find(({ column, unit, quantity, read }) => !read && !isBlank(cells[column]) && (unit === undefined || quantity === "other"));
   const text = waits === undefined ? "" : `; ${waits.letters} is not read`;
   return { row: draft.row, reason: `no reading in this row${text}` };
 }
-
-/** At the foot, figures without a date under a dated log are sums or averages that nobody has labelled. */
-function footWithoutDate(state: State, columns: readonly ColumnReading[]): void {
-  const dated = state.rows.filter(({ day }) => day !== undefined).length;
-  if (!columns.some(({ read, quantity }) => read && quantity === "date") || dated < 3) return;
-  for (let last = state.rows.at(-1); last !== undefined && isFoot(last, state); last = state.rows.at(-1)) {
-    const { row } = last;
-    state.rows.pop();
-    state.setAside.push({ row, reason: "no date, below the last dated row: it looks like a total or an average" });
-    for (let at = state.problems.length - 1; at >= 0 && (state.problems[at]?.row ?? -1) >= row; at -= 1) state.problems.splice(at, 1);
-  }
-}
-
-const isFoot = (row: LogRow, { problems }: State): boolean =>
-  row.day === undefined && row.notes === undefined && row.vessel === undefined &&
-  problems.some((problem) => problem.row === row.row && problem.reason === "the row has no date");
 
 function nameVessels(state: State, columns: readonly ColumnReading[]): string[] {
   const column = columns.find(({ read, quantity }) => read && quantity === "vessel")?.column ?? 0;

@@ -24,7 +24,7 @@ export function readColumns(
   let columns = headers.map((header, column) => firstLook(column, header, samples[column], answers.columns?.[column]));
   columns = columns.map((column) => byElimination(column, columns));
   columns = columns.map((column) => besideHumidity(column, columns));
-  columns = withDate(columns);
+  columns = withDate(columns.map((column) => unlessDayCount(column, columns)));
   columns = columns.map((column) => onlyOnce(column, columns));
   const asked = columns.filter(isOpen).map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
   const units = columns.map((column) => withUnit(column, answers));
@@ -64,6 +64,19 @@ function besideHumidity(column: Column, all: readonly Column[]): Column {
   return beside ? { ...column, quantity: "air temperature", choices: [], why: "it stands beside the humidity" } : column;
 }
 
+/** Below the serial numbers of any log's dates: such a column counts its days from a start that the sheet does not tell. */
+const lowestSerial = 20_000;
+
+const countsDays = ({ quantity, answer, sample }: Column): boolean =>
+  quantity === "date" && answer === undefined && sample.dates === 0 && sample.median !== undefined && sample.median < lowestSerial;
+
+function unlessDayCount(column: Column, all: readonly Column[]): Column {
+  if (!countsDays(column)) return column;
+  const dated = all.some((other) => other.quantity === "date" && !countsDays(other));
+  if (dated) return { ...column, quantity: "other", why: "it counts days" };
+  return { ...column, quantity: undefined, why: "it counts days; put the dates into a column of their own", choices: ["date"] };
+}
+
 /** Without a word for it, a column whose cells are nearly all dates is the date. */
 function withDate(columns: readonly Column[]): Column[] {
   const dated = columns.some((column) => column.quantity === "date");
@@ -74,21 +87,22 @@ function withDate(columns: readonly Column[]): Column[] {
   return columns.map((column) => (column === first ? { ...column, quantity: "date", why: "its cells are dates" } : column));
 }
 
-/** A quantity is read from one column: the first, unless a person says otherwise. Notes may stand in several. */
+const inSeveral: ReadonlySet<LogQuantity> = new Set<LogQuantity>(["other", "notes", "vessel"]);
+
+/** A quantity is read from one column: the first, unless a person says otherwise. Notes and names (bed and pot) may stand in several. */
 function onlyOnce(column: Column, all: readonly Column[]): Column {
   const { quantity, answer } = column;
-  if (quantity === undefined || quantity === "other" || quantity === "notes" || answer !== undefined) return column;
+  if (quantity === undefined || answer !== undefined || inSeveral.has(quantity)) return column;
   const same = all.filter((other) => other.quantity === quantity && other !== column);
   const first = same.find((other) => other.answer !== undefined) ?? same.find((other) => other.column < column.column);
   if (first === undefined) return column;
   const why = `${quantity} is read from column ${first.header.letters}`;
-  const asks = quantity.endsWith("EC") || quantity.endsWith("pH") || quantity.endsWith("volume") || quantity === "vessel";
+  const asks = quantity.endsWith("EC") || quantity.endsWith("pH") || quantity.endsWith("volume");
   return { ...column, quantity: asks ? undefined : "other", choices: asks ? [quantity] : [], why };
 }
 
 /** A column is asked about when it holds figures; words and empty columns can stay unread. */
-const isOpen = (column: Column): boolean =>
-  column.quantity === undefined && (column.sample.numbers > 0 || (column.choices[0] === "vessel" && column.sample.filled > 0));
+const isOpen = (column: Column): boolean => column.quantity === undefined && column.sample.numbers > 0;
 
 const asking = ({ column, header }: Column): Asked => ({ column, letters: header.letters, header: header.text });
 const sentence = (why: string): string => why.charAt(0).toUpperCase() + why.slice(1);

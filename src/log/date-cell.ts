@@ -31,7 +31,7 @@ export function dateCell(cell: unknown, date1904: boolean): DateCell {
   if (typeof cell === "number") return dateOfNumber(cell, date1904);
   if (typeof cell !== "string") return none("is not a date");
   const text = plain(cell).replace(weekday, "");
-  if (/^\d{8}$/.test(text)) return dateOfNumber(Number(text), date1904);
+  if (/^(?:\d{8}|\d{5}(?:\.\d+)?)$/.test(text)) return dateOfNumber(Number(text), date1904);
   const iso = isoText.exec(text);
   if (iso) return civil(Number(iso[1]), Number(iso[2]), Number(iso[3]), iso[4]);
   const figures = figuresText.exec(text);

@@ -11,6 +11,10 @@ export const emptyDraft = (row: number): Draft => ({
   notes: undefined, events: [],
 });
 
+/** Whether a reading or a note is left in a row; a date and a name alone are nothing to use. */
+export const holdsAnything = (draft: Draft): boolean =>
+  Object.entries(draft).some(([key, value]) => !["row", "day", "vessel", "events"].includes(key) && value !== undefined);
+
 /** Where each quantity goes; the values have been checked and stand in the engine's units. */
 export const putReading: Partial<Record<LogQuantity, (draft: Draft, value: number) => void>> = {
   "input EC": (draft, value) => { draft.inputEc = value as Ec25; },

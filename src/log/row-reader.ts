@@ -1,14 +1,15 @@
-import { type DayAt, readDates } from "./dates";
-import { type Draft, emptyDraft, putReading, type RowRead } from "./draft";
+import { readDates } from "./dates";
+import { type Draft, emptyDraft, holdsAnything, putReading, type RowRead } from "./draft";
 import { type LogEvent, type LogQuantity } from "./log";
 import { inEngineUnit, type MeasureColumn, measureCell } from "./measure-cell";
 import { eventsIn } from "./notes";
 import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "./reading";
+import { isHoursOnly, putDay, putTime } from "./row-moment";
 import { type ColumnSample, isDateFormat } from "./sample";
-import { isBlank, plain, quoted } from "./text";
-import { timeCell } from "./time-cell";
+import { dropSwapped } from "./swapped";
+import { isBlank, plain } from "./text";
 import { vesselText } from "./vessels";
-import { missingWords, partsOfDay } from "./words";
+import { missingWords } from "./words";
 
 /** Puts one cell into the row, or says why not. */
 type CellReader = (cell: unknown, row: number, read: { readonly draft: Draft; readonly problems: CellProblem[] }) => boolean;
@@ -41,6 +42,7 @@ export function rowReader(source: RowSource): RowReader {
     const found: { draft: Draft; problems: CellProblem[] } = { draft: emptyDraft(row), problems: [] };
     let holds = false;
     for (const [column, reader] of readers) if (reader(cells[column], row, found)) holds = true;
+    if (dropSwapped(found, columns)) holds = holdsAnything(found.draft);
     if (date !== undefined && dates !== undefined) putDay(dates.at(row), date.column, found);
     if (time !== undefined) putTime(cells[time.column], time.column, hoursOnly, found);
     return { ...found, holds };
@@ -91,36 +93,6 @@ function noteReader(): CellReader {
 
 const putVessel: CellReader = (cell, _row, { draft }) => {
   const text = vesselText(cell);
-  if (text !== "" && !missingWords.has(plain(text))) draft.vessel = text;
+  if (text !== "" && !missingWords.has(plain(text))) draft.vessel = draft.vessel === undefined ? text : `${draft.vessel} ${text}`;
   return false;
 };
-
-function putDay(at: DayAt, column: number, { draft, problems }: { draft: Draft; problems: CellProblem[] }): void {
-  if (at === "waits") return;
-  if (at === "blank") problems.push({ row: draft.row, column, used: false, reason: "the row has no date" });
-  else if ("reason" in at) problems.push({ row: draft.row, column, used: false, reason: at.reason });
-  else {
-    draft.day = at.day;
-    if (at.doubt !== undefined) problems.push({ row: draft.row, column, used: true, reason: at.doubt });
-  }
-}
-
-function putTime(cell: unknown, column: number, hoursOnly: boolean, { draft, problems }: { draft: Draft; problems: CellProblem[] }): void {
-  if (draft.day === undefined || (typeof cell !== "number" && typeof cell !== "string") || isBlank(cell)) return;
-  const word = plain(String(cell));
-  if (missingWords.has(word) || partsOfDay.has(word)) return;
-  const read = timeCell(cell, hoursOnly);
-  if ("reason" in read) problems.push({ row: draft.row, column, used: false, reason: `${quoted(cell)} ${read.reason}` });
-  else {
-    draft.day = Math.floor(draft.day) + read.part;
-    if (read.doubt !== undefined) problems.push({ row: draft.row, column, used: true, reason: `${quoted(cell)} ${read.doubt}` });
-  }
-}
-
-/** Whether all whole numbers of a time column could be hours. */
-const isHoursOnly = (grid: LogGrid, column: number, firstRow: number): boolean =>
-  grid.cells.every((cells, row) => {
-    const cell = cells[column];
-    return row < firstRow || typeof cell !== "number" || !Number.isInteger(cell) || cell <= 24;
-  });
-

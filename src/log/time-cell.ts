@@ -15,6 +15,7 @@ const runText = /^(\d{3,4})\s*(am|pm|h|hrs|uhr)?$/;
 export function timeCell(cell: number | string, hoursOnly: boolean): TimeCell {
   if (typeof cell === "number") return timeOfNumber(cell, hoursOnly);
   const text = plain(cell);
+  if (/^0?[.,]\d{3,}$/.test(text)) return { part: Number(text.replace(",", ".")) };
   const found = clockText.exec(text);
   if (found) return timeOf(Number(found[1]), Number(found[2]), Number(found[3] ?? 0), found[4]);
   const run = runText.exec(text);

@@ -13,7 +13,7 @@ export const headerWords = {
   volume: "volume volumes vol vols amount amounts quantity qty menge volumen cantidad quantite hoeveelheid",
   date: "date dates day datum fecha dia jour dag datetime timestamp",
   time: "time times clock hour uhrzeit zeit hora heure tijd",
-  vessel: "pot pots plant plants vessel container bucket planter bag topf pflanze kubel eimer maceta planta plante emmer",
+  vessel: "pot pots plant plants vessel container bucket planter bag bed beds bench tray topf pflanze kubel eimer maceta planta plante emmer",
   medium: "medium media substrate substrat sustrato substraat soil slab rootzone root roots",
   notes:
     "note notes comment comments remark remarks observation observations action actions event events activity memo bemerkung " +

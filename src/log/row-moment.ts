@@ -1,0 +1,44 @@
+import { type DayAt } from "./dates";
+import { type Draft } from "./draft";
+import { type CellProblem, type LogGrid } from "./reading";
+import { isBlank, plain, quoted } from "./text";
+import { timeCell } from "./time-cell";
+import { missingWords, partsOfDay } from "./words";
+
+/** Said of a row that stands in a dated log without a date of its own. */
+export const noDate = "the row has no date";
+
+interface Found {
+  readonly draft: Draft;
+  readonly problems: CellProblem[];
+}
+
+export function putDay(at: DayAt, column: number, { draft, problems }: Found): void {
+  if (at === "waits") return;
+  if (at === "blank") problems.push({ row: draft.row, column, used: false, reason: noDate });
+  else if ("reason" in at) problems.push({ row: draft.row, column, used: false, reason: at.reason });
+  else {
+    draft.day = at.day;
+    if (at.doubt !== undefined) problems.push({ row: draft.row, column, used: true, reason: at.doubt });
+  }
+}
+
+export function putTime(cell: unknown, column: number, hoursOnly: boolean, { draft, problems }: Found): void {
+  if (draft.day === undefined || (typeof cell !== "number" && typeof cell !== "string") || isBlank(cell)) return;
+  const word = plain(String(cell));
+  if (missingWords.has(word) || partsOfDay.has(word)) return;
+  const read = timeCell(cell, hoursOnly);
+  if ("reason" in read) problems.push({ row: draft.row, column, used: false, reason: `${quoted(cell)} ${read.reason}` });
+  else {
+    draft.day = Math.floor(draft.day) + read.part;
+    if (read.doubt !== undefined) problems.push({ row: draft.row, column, used: true, reason: `${quoted(cell)} ${read.doubt}` });
+  }
+}
+
+/** Whether all whole numbers of a time column could be hours. */
+export const isHoursOnly = (grid: LogGrid, column: number, firstRow: number): boolean =>
+  grid.cells.every((cells, row) => {
+    const cell = cells[column];
+    return row < firstRow || typeof cell !== "number" || !Number.isInteger(cell) || cell <= 24;
+  });
+
