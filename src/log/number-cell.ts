@@ -37,7 +37,7 @@ export function numberCell(cell: unknown, thousands: boolean): NumberCell {
 
 function withRest(cell: string, value: number, rest: string, rough: boolean): NumberCell {
   const found = rest === "" ? undefined : findUnit(rest);
-  const words = found?.rest.replace(/§|ph/g, "").trim() ?? "";
+  const words = found?.rest.replace(/§|[()[\],.:;\s]/g, "") ?? "";
   const doubt = rough || words !== "" ? { doubt: `${quoted(cell)} is read as ${value}` } : {};
   const unit = found?.unit === undefined ? {} : { unit: found.unit };
   const scale = found?.scale === undefined ? {} : { scale: found.scale };
