@@ -44,10 +44,12 @@ describe("salt-buildup: the log reader", () => {
 
 describe("many-vessels-messy: the log reader", () => {
   const grid = gridOf("many-vessels-messy");
-  const answers: LogAnswers = { ppmScale: 500, dateOrder: "day first", columns: { 9: { quantity: "solution temperature", unit: "F" } } };
+  const answers: LogAnswers = { dateOrder: "day first", columns: { 9: { quantity: "solution temperature", unit: "F" } } };
 
-  it("asks for the ppm scale, the order of the dates and whose temperature it is", () => {
-    expect(readLog(grid).questions.map(({ kind }) => kind).sort()).toEqual(["date order", "ppm scale", "what is this column"]);
+  it("finds the ppm scale 500 under the header, and asks for the order of the dates and whose temperature it is", () => {
+    const read = readLog(grid);
+    expect([read.columns[3]?.unit, read.columns[5]?.unit]).toEqual(["ppm 500", "ppm 500"]);
+    expect(read.questions.map(({ kind }) => kind).sort()).toEqual(["date order", "what is this column"]);
   });
 
   it("asks nothing more once these are answered", () => {
