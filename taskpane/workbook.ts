@@ -22,6 +22,7 @@ const sheetProblems = {
   "no longer there": "That sheet or range is no longer there. Read the selection again.",
   "not offered": "This version of Excel does not offer what this needs. The rest of the pane still works.",
   filled: "There are filled cells in that place, and none is ever overwritten.",
+  changed: "It was changed since, so that nothing was taken back. What is there now stays.",
   "no host": "This page is the task pane of Runoff Ledger: open it from the ribbon of Excel.",
   unknown: "Excel did not carry this out. Nothing was changed; try again.",
 } as const;

@@ -42,3 +42,9 @@ export function covered(blocks: readonly Block[], along: "row" | "column"): numb
   const all = new Set(blocks.flatMap((block) => Array.from({ length: block[size] }, (_, place) => block[along] + place)));
   return [...all].sort((a, b) => a - b);
 }
+
+/** The address of a block: `B2:C40`, or `B2` for one cell. */
+export function blockAddress({ row, column, rows, columns }: Block): string {
+  const first = cellAddress(row, column);
+  return rows === 1 && columns === 1 ? first : `${first}:${cellAddress(row + rows - 1, column + columns - 1)}`;
+}

@@ -6,6 +6,7 @@ import type { Range } from "./range";
 import type { RequestContext } from "./request-context";
 import { assertWritable, sheetOf } from "./sheet-access";
 import type { Scalar } from "./sheet-store";
+import { renameColumns } from "./table-headers";
 import { asEntered, matrixFor, textsFor } from "./typed-cell";
 
 /** Cells of a bounded area; the host answers null for whole rows and columns. */
@@ -20,6 +21,7 @@ function enter(context: RequestContext, area: Area, given: unknown): void {
   const formats = context.store.numberFormats(area);
   const entered = matrixFor(area, given).map((row, i) => row.map((value, j) => asEntered(value, formats[i]?.[j] ?? "General")));
   context.store.write(area, entered);
+  renameColumns(context, area);
 }
 
 function setFormats(context: RequestContext, area: Area, given: unknown): void {

@@ -6,6 +6,7 @@ import { EventHandlers } from "./events";
 import { HostError } from "./host-error";
 import type { Range } from "./range";
 import { assertWritable } from "./sheet-access";
+import { nameColumns } from "./table-headers";
 import { TableColumnCollection } from "./table-columns";
 import { TableRowCollection } from "./table-rows";
 import { assertTableName } from "./table-names";
@@ -66,12 +67,15 @@ export class Table extends ClientObject<TableRecord> {
     });
   }
 
+  /** Takes in other cells beside or below; none is moved. */
   resize(range: Range | string): void {
     this.write(() => {
       if (typeof range === "string") throw new HostError("InvalidArgument", "resize takes a range here");
+      assertWritable(this.context, this.target.area.sheetId);
       this.target.area = range.target;
+      nameColumns(this.context, this.target);
       this.context.records.onChange();
-    });
+    }, "1.13");
   }
 
   /** Removes the table and what it held. */
