@@ -14,7 +14,7 @@ const { host, metadata } = loadBundle();
 type Row = readonly (readonly [LogQuantity, LogUnit, CellValue])[];
 
 const columnsOf = (row: Row): ColumnReading[] =>
-  row.map(([quantity, unit], column) => ({ column, header: quantity, quantity, unit, why: "", read: true }));
+  row.map(([quantity, unit], column) => ({ column, header: quantity, quantity, unit, why: "", read: true, letters: "" }));
 
 const plain = { band: '"coir, medium"', uncompensated: false };
 const columnCalled = (header: string): ComputedColumn => {
