@@ -28,7 +28,7 @@ function readInWords({ selection, reading, timeline }: RootZone): string {
   const asked = rowNumbers.slice(headerRows);
   const used = reading.rows.length;
   const counts = [
-    `${used} of ${asked.length} rows read`,
+    `${used} ${used === 1 ? "row" : "rows"} read`,
     reading.setAside.length > 0 ? `${reading.setAside.length} set aside` : "",
     reading.blankRows > 0 ? `${reading.blankRows} blank` : "",
     hiddenRows > 0 ? `${hiddenRows} hidden, not read` : "",

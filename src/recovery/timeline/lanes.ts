@@ -1,4 +1,5 @@
 import { type Band } from "../../bands/band";
+import { weakestFeedEc } from "../../diagnosis/row-flags";
 import { saltRatio } from "../../diagnosis/salt-ratio";
 import { type PlacedRow } from "../../log/in-time";
 import { quantities } from "../../quantities";
@@ -35,8 +36,9 @@ const uptake: LaneValue = ({ day, inputLitres, runoffLitres }, previous) => {
   return days > 0 && days <= longestPauseDays && kept >= 0 ? kept / days : undefined;
 };
 
+/** Against plain water, as on the day of a flush, a ratio says nothing and is not drawn. */
 const ratio: LaneValue = ({ inputEc, runoffEc }) =>
-  inputEc === undefined || runoffEc === undefined || !(inputEc > 0) ? undefined : saltRatio(runoffEc, inputEc);
+  inputEc === undefined || runoffEc === undefined || !(inputEc >= weakestFeedEc) ? undefined : saltRatio(runoffEc, inputEc);
 
 const noLimits = (): undefined => undefined;
 

@@ -57,6 +57,10 @@ describe("timeline: the lanes", () => {
     expect(model.readings[0]?.flags).toEqual(["salt ratio high"]);
   });
 
+  it("no ratio is drawn against plain water: 3 / 0.3 on the day of a flush", () => {
+    expect(lane([runoff(1, 3, { inputEc: ec25(0.3) })], "salt ratio")).toBeUndefined();
+  });
+
   it("uptake: 2 L in and 0.5 L out two days after the row before is 0.75 L a day; after a pause of 9 days it cannot be told", () => {
     const poured = { inputLitres: litres(2), runoffLitres: litres(0.5) };
     const rows = [row({ day: 1, ...poured }), row({ day: 3, ...poured }), row({ day: 12, ...poured })];
