@@ -27,7 +27,7 @@ export const phLockoutWorkbook = benchWorkbook(
     questions: [
       askedVerdict("the week before it was found", weekBefore),
       askedLeached("the week before it was found", weekBefore),
-      askedDrift("Runoff pH", "from the new barrel to the day it was found", wrongBarrel),
+      askedDrift("Runoff pH", "while the barrel was wrong", wrongBarrel),
       askedRecovery("Runoff pH", "in the first week after that", firstWeek),
       askedRecovery("Runoff pH", "in all the days after that", sinceFound),
       askedVerdict("the last week", lastWeek),
