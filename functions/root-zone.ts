@@ -2,7 +2,7 @@ import { Refusal, type RootZoneReading, type Verdict } from "../src/index";
 import { type Cells, reading, series } from "./cells";
 
 /** A reading that cannot be is judged with the rest ("check the meter"), not refused. */
-const asGiven = (value: number): number => value;
+export const asGiven = (value: number): number => value;
 
 /**
  * Four columns of readings, side by side. A single blank cell, or an argument left empty, is a column that was not measured.
@@ -33,6 +33,6 @@ export const isBlank = (row: RootZoneReading): boolean => Object.values(row).eve
 export function inOneCell({ answer, reasons, next, measureAgain, restsOn }: Verdict): Pick<Verdict, "answer" | "reasons"> {
   const rows = restsOn.map((place) => place + 1).join(" and ");
   const restsOnRows = rows === "" ? [] : [`rests on ${restsOn.length === 1 ? "row" : "rows"} ${rows} of the range`];
-  const [first, ...others] = reasons;
-  return { answer, reasons: [first, ...others, ...restsOnRows, `next: ${next}`, `measure again: ${measureAgain}`] };
+  const because = [...reasons, ...restsOnRows].join("; ");
+  return { answer, reasons: [`${because}. Next: ${next} Measure again: ${measureAgain}.`] };
 }

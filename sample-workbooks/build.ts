@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { buildIfStale } from "../tools/build-if-stale";
+import { buildIfStale } from "../workbench/build-if-stale";
 import { addInOf } from "./add-in";
 import { sampleFiles } from "./index";
 

@@ -5,7 +5,7 @@ import { accuracyPage } from "../tests/check-values/accuracy-page";
 import { checkFiles } from "../tests/check-values/check-file";
 import { compareAll } from "../tests/check-values/compare";
 import { loadBundle } from "../workbench/host/load-bundle";
-import { buildIfStale } from "./build-if-stale";
+import { buildIfStale } from "../workbench/build-if-stale";
 
 // npm run accuracy             prints docs/accuracy.md
 // npm run accuracy -- --write  writes it

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { type FunctionsMetadata } from "../workbench/host/functions-host";
-import { buildIfStale } from "./build-if-stale";
+import { buildIfStale } from "../workbench/build-if-stale";
 import { type DocumentedPart, functionsPage, parts } from "./docs/functions-page";
 import { withFunctionsTable } from "./docs/readme-table";
 import { docTags } from "./docs/tags";

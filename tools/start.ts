@@ -1,5 +1,5 @@
 import path from "node:path";
-import { buildIfStale } from "./build-if-stale";
+import { buildIfStale } from "../workbench/build-if-stale";
 import { adviceElsewhere } from "./start/elsewhere";
 import { filesOf, serveSecurely } from "./start/serve";
 

@@ -1,7 +1,7 @@
 import { cpSync, rmSync } from "node:fs";
 import path from "node:path";
 import { build, type BuildOptions } from "esbuild";
-import { ifStale } from "../tools/build-if-stale";
+import { ifStale } from "./build-if-stale";
 
 const page = path.join(import.meta.dirname, "page");
 const outdir = path.join(import.meta.dirname, "dist");

@@ -1,6 +1,6 @@
 import { readFile, stat } from "node:fs/promises";
 import path from "node:path";
-import { buildIfStale } from "../tools/build-if-stale";
+import { buildIfStale } from "./build-if-stale";
 import { computeBook } from "./engine/compute";
 import { FileProblem, messageOf } from "./files/file-problem";
 import { limits } from "./files/open-package";

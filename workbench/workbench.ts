@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
 import open from "open";
-import { buildIfStale } from "../tools/build-if-stale";
+import { buildIfStale } from "./build-if-stale";
 import { buildWorkbenchIfStale } from "./build";
 import { serveWorkbench } from "./server";
 

@@ -1,7 +1,7 @@
 import { readdirSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import { buildIfStale } from "../../tools/build-if-stale";
+import { buildIfStale } from "../../workbench/build-if-stale";
 import { type Bench } from "./measure";
 
 /** Runs every *.bench.ts beside this file and prints one line each; figures are ratios within one run wherever they can be. */

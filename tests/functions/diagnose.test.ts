@@ -14,7 +14,7 @@ describe("DIAGNOSE", () => {
   it("EC 4.6 then 4.9 in coir is salt buildup; explain names rows 1 and 2, the numbers, what to do and when to measure", () => {
     const [answer, why] = host.call("DIAGNOSE", [...salty, one("coir"), undefined, one(true)])[0] ?? [];
     expect(answer).toBe("salt buildup");
-    for (const part of ["runoff EC 4.6 mS/cm, then 4.9 mS/cm: above 3.5 twice", "runoff pH 6, then 6.1: in the band 5.5 to 6.5", "rests on rows 1 and 2", "next: Flush once", "measure again: after each portion"]) {
+    for (const part of ["runoff EC 4.6 mS/cm, then 4.9 mS/cm: above 3.5 twice", "runoff pH 6, then 6.1: in the band 5.5 to 6.5", "rests on rows 1 and 2", "Next: Flush once", ". Measure again: after each portion of the flush, then 24 to 48 h after it."]) {
       expect(why).toContain(part);
     }
   });
@@ -22,7 +22,7 @@ describe("DIAGNOSE", () => {
   it("a leaching fraction of 0.2 turns the advice from a flush to more runoff, and the answer stays", () => {
     const [answer, why] = host.call("DIAGNOSE", [...salty, one("coir"), one(0.2), one(true)])[0] ?? [];
     expect(answer).toBe("salt buildup");
-    expect(why).toContain("next: Let more run off");
+    expect(why).toContain("Next: Let more run off");
   });
 
   it("the grower's own four cells win: pH 5 to 7, EC 1 to 6 makes it in band", () => {

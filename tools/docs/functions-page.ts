@@ -6,6 +6,7 @@ export const parts = [
   { part: "readings", question: "Readings: on which scale are they" },
   { part: "meters", question: "Meters: can I trust them" },
   { part: "diagnosis", question: "Diagnosis: salt, pH, both, neither" },
+  { part: "bands", question: "Bands: is a reading where it should be" },
   { part: "drift", question: "Drift: how do I keep it from coming back" },
   { part: "flush", question: "Flush: how much, when to stop" },
   { part: "doses", question: "Doses: acid and alkali for the water" },
