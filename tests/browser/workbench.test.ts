@@ -110,6 +110,35 @@ describe.skipIf(!hasBrowser)("the page that npm run workbench serves", () => {
     expect(await pane.locator("#rows").innerText()).toMatch(/^Log\b/);
   });
 
+  it("a picture that the pane places stands on the grid with its alt text, and scrolls with the cells", async () => {
+    await paneFrame().getByRole("button", { name: "Place on sheet" }).click();
+    const picture = page.locator("#pictures img");
+    await picture.waitFor({ state: "attached" });
+    expect(await picture.getAttribute("alt")).toMatch(/readings from .* 2026/);
+    const top = async (): Promise<number> => (await picture.boundingBox())?.y ?? Number.NaN;
+    const before = await top();
+    await page.locator("#grid").hover();
+    await page.mouse.wheel(0, 240);
+    await expect.poll(top).toBeLessThan(before - 100);
+  });
+
+  it("pretends to be a host in trouble: a protected sheet takes no picture, and the pane says why", async () => {
+    await page.selectOption("#pretend", "the sheets are protected");
+    await paneFrame().getByRole("button", { name: "Place on sheet" }).click();
+    await paneFrame().locator("#said", { hasText: "protected" }).waitFor();
+    expect(await page.locator("#pictures img").count()).toBe(1);
+    await page.selectOption("#pretend", "all is well");
+  });
+
+  it("a dark theme reaches the grid, the page and the pane", async () => {
+    await page.click("#theme");
+    await paneFrame().waitForSelector("#rows button");
+    expect(await page.locator("html").getAttribute("data-theme")).toBe("dark");
+    expect(await paneFrame().evaluate("Office.context.officeTheme.isDarkTheme")).toBe(true);
+    await page.click("#theme");
+    await paneFrame().waitForSelector("#rows button");
+  });
+
   it("the pane goes from 320 to 600 px wide by keyboard, no further", async () => {
     const width = async (): Promise<number> => (await page.locator("#pane").boundingBox())?.width ?? 0;
     await page.focus("#edge");

@@ -10,7 +10,7 @@ export const sheetIdOf = (place: number): string => `sheet-${place + 1}`;
 /** Room for spills and for a log that grows. */
 const room = { rows: 200, columns: 12, leastColumns: 26 };
 const headerRowStyle = { bl: BooleanNumber.TRUE } as const;
-const pixels = { column: 92, leastColumn: 56, perCharacter: 7.5, widest: 320 };
+const pixels = { column: 92, leastColumn: 56, padding: 24, perCharacter: 7.5, longText: 24 };
 
 /** A book as the grid component takes it; formulas in the component's own dialect. */
 export function workbookData(book: Book): Partial<IWorkbookData> {
@@ -22,7 +22,7 @@ export function workbookData(book: Book): Partial<IWorkbookData> {
 function sheetData(book: Book, sheet: BookSheet, id: string): Partial<IWorksheetData> {
   const tables = tablesOf(book);
   const cellData: Record<number, Record<number, ICellData>> = {};
-  const widths: number[][] = [];
+  const widths: number[] = [];
   let lastRow = 0;
   for (const [address, cell] of sheet.cells) {
     const place = parseArea(address, id);
@@ -31,7 +31,7 @@ function sheetData(book: Book, sheet: BookSheet, id: string): Partial<IWorksheet
     const dialect = (formula: string): string =>
       withOwnNames(withoutStructuredReferences(formula, tables, { sheet: sheet.name, row, column }), sheet.name, book.names);
     (cellData[row] ??= {})[column] = dataOf(cell, dialect);
-    (widths[column] ??= []).push(widthOf(cell));
+    widths[column] = Math.max(widths[column] ?? pixels.leastColumn, widthOf(cell));
     lastRow = Math.max(lastRow, row);
   }
   for (const { ref } of sheet.tables) markHeader(cellData, ref);
@@ -42,7 +42,7 @@ function sheetData(book: Book, sheet: BookSheet, id: string): Partial<IWorksheet
     rowCount: lastRow + room.rows,
     columnCount: Math.max(room.leastColumns, widths.length + room.columns),
     defaultColumnWidth: pixels.column,
-    columnData: Object.fromEntries(widths.map((each, column) => [column, { w: usualOf(each) }])),
+    columnData: Object.fromEntries(widths.map((w, column) => [column, { w }])),
     rowData: Object.fromEntries([...(sheet.hiddenRows ?? [])].map((row): [number, IRowData] => [row, { hd: BooleanNumber.TRUE }])),
   };
 }
@@ -55,15 +55,11 @@ function dataOf({ value, formula, numberFormat }: BookCell, dialect: (formula: s
   return { v: typeof value === "object" ? value.error : (value ?? ""), t: CellValueType.STRING, ...style };
 }
 
-/** A width that all but the longest few of a column's texts fit into: a title above the log runs over into the next cells. */
-function usualOf(widths: readonly number[]): number {
-  return [...widths].sort((a, b) => a - b)[Math.floor(widths.length * 0.95) - 1] ?? pixels.column;
-}
-
+/** Wide enough for every number and short text; what is longer runs over into the next cells. */
 function widthOf({ value, formula, numberFormat = "" }: BookCell): number {
-  const text = formula !== undefined ? "" : typeof value === "number" ? numberFormat : String(typeof value === "object" ? value.error : (value ?? ""));
-  const wanted = 24 + text.length * pixels.perCharacter;
-  return wanted > pixels.widest ? pixels.column : Math.max(pixels.leastColumn, wanted);
+  if (formula !== undefined || value === undefined) return 0;
+  const text = typeof value === "number" ? numberFormat : String(typeof value === "object" ? value.error : value);
+  return text.length > pixels.longText ? 0 : pixels.padding + text.length * pixels.perCharacter;
 }
 
 function markHeader(cellData: Record<number, Record<number, ICellData>>, ref: string): void {

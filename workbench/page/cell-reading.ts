@@ -6,6 +6,8 @@ import { mapCells } from "../host/excel/area-maths";
 import type { Scalar } from "../host/excel/sheet-store";
 import { unitId } from "./book-data";
 
+type SpilledCells = Readonly<Record<number, Readonly<Record<number, Nullable<ICellData>>> | undefined>>;
+
 /** Reads cells of one sheet at full precision; cells that a formula spilled into are kept apart by the component. */
 export class CellReading {
   constructor(
@@ -14,14 +16,16 @@ export class CellReading {
   ) {}
 
   values(area: Area): Scalar[][] {
-    return mapCells(area, (row, column) => this.value(row, column));
+    const spilled = this.spilledCells();
+    return mapCells(area, (row, column) => this.value(row, column, spilled));
   }
 
   formulas(area: Area): Scalar[][] {
+    const spilled = this.spilledCells();
     return mapCells(area, (row, column) => {
       const cell = this.cell(row, column);
       const isFormula = typeof cell?.f === "string" || typeof cell?.si === "string";
-      return isFormula ? this.sheet.getRange(row, column).getFormula() : this.value(row, column);
+      return isFormula ? this.sheet.getRange(row, column).getFormula() : this.value(row, column, spilled);
     });
   }
 
@@ -35,13 +39,21 @@ export class CellReading {
     return formats.map((row) => row.map((format) => (format === "" ? "General" : format)));
   }
 
-  filled(onlyValues: boolean): { readonly row: number; readonly column: number }[] {
-    const places: { row: number; column: number }[] = [];
+  /** The smallest area that holds every filled cell (and every formatted one, unless only values count). */
+  filledArea(onlyValues: boolean): Area | undefined {
+    const corners = { top: Number.POSITIVE_INFINITY, left: Number.POSITIVE_INFINITY, bottom: -1, right: -1 };
+    const include = (row: number, column: number): void => {
+      corners.top = Math.min(corners.top, row);
+      corners.left = Math.min(corners.left, column);
+      corners.bottom = Math.max(corners.bottom, row);
+      corners.right = Math.max(corners.right, column);
+    };
     this.sheet.getSheet().getCellMatrix().forValue((row, column, cell) => {
-      if (holdsValue(cell) || (!onlyValues && Boolean(cell?.s))) places.push({ row, column });
+      if (holdsValue(cell) || (!onlyValues && Boolean(cell?.s))) include(row, column);
     });
-    for (const area of this.spills()) places.push({ row: area.row + area.rowCount - 1, column: area.column + area.columnCount - 1 });
-    return places;
+    for (const area of this.spills()) include(area.row + area.rowCount - 1, area.column + area.columnCount - 1);
+    const { top, left, bottom, right } = corners;
+    return bottom < 0 ? undefined : areaAt(this.sheet.getSheetId(), top, left, bottom - top + 1, right - left + 1);
   }
 
   /** The areas of all formulas that fill more than their own cell. */
@@ -52,12 +64,16 @@ export class CellReading {
       areaAt(id, startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1));
   }
 
-  private value(row: number, column: number): Scalar {
+  private value(row: number, column: number, spilled: SpilledCells): Scalar {
     const own = this.cell(row, column);
-    const spilled = this.model.getArrayFormulaCellData()[unitId]?.[this.sheet.getSheetId()]?.[row]?.[column];
-    const { v, t } = own?.f === undefined && spilled?.v !== undefined ? spilled : (own ?? {});
+    const answer = spilled[row]?.[column];
+    const { v, t } = own?.f === undefined && answer?.v !== undefined ? answer : (own ?? {});
     if (v === undefined || v === null) return "";
     return t === CellValueType.BOOLEAN ? v === 1 || v === true : v;
+  }
+
+  private spilledCells(): SpilledCells {
+    return this.model.getArrayFormulaCellData()[unitId]?.[this.sheet.getSheetId()] ?? {};
   }
 
   private cell(row: number, column: number): Nullable<ICellData> {

@@ -1,4 +1,5 @@
-import { SheetsSelectionsService } from "@univerjs/sheets";
+import { ICommandService, IUniverInstanceService } from "@univerjs/core";
+import { COMMAND_LISTENER_VALUE_CHANGE, getValueChangedEffectedRange, SheetsSelectionsService } from "@univerjs/sheets";
 import { merge } from "rxjs";
 import { areaAt } from "../host/excel/area";
 import type { StoreEvent } from "../host/excel/sheet-store";
@@ -12,15 +13,19 @@ export function listenTo(
   writer: () => "person" | "add-in",
   tell: (event: StoreEvent) => void,
 ): void {
-  const selections = univer.__getInjector().get(SheetsSelectionsService);
+  const injector = univer.__getInjector();
+  const selections = injector.get(SheetsSelectionsService);
   merge(selections.selectionMoveEnd$, selections.selectionSet$).subscribe(() => { tell({ kind: "selection" }); });
   api.addEvent(api.Event.ActiveSheetChanged, ({ activeSheet }) => { tell({ kind: "activated", sheetId: activeSheet.getSheetId() }); });
   api.addEvent(api.Event.SheetEditStarted, () => { switches.cellEditing = true; });
   api.addEvent(api.Event.SheetEditEnded, () => { switches.cellEditing = false; });
-  api.addEvent(api.Event.SheetValueChanged, ({ effectedRanges }) => {
-    for (const range of effectedRanges) {
-      const area = areaAt(range.getSheetId(), range.getRow(), range.getColumn(), range.getHeight(), range.getWidth());
-      tell({ kind: "changed", area, by: writer() });
+  const instances = injector.get(IUniverInstanceService);
+  injector.get(ICommandService).onCommandExecuted((command, options) => {
+    if (!COMMAND_LISTENER_VALUE_CHANGE.includes(command.id)) return;
+    for (const { subUnitId: sheetId, range } of getValueChangedEffectedRange(instances, command)) {
+      const { startRow, endRow, startColumn, endColumn } = range;
+      if (options?.["fromFormula"] === true) tell({ kind: "calculated", sheetId });
+      else tell({ kind: "changed", area: areaAt(sheetId, startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1), by: writer() });
     }
   });
 }

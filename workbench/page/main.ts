@@ -1,3 +1,4 @@
+import type { Book } from "../book";
 import { blankDeliveries, type BlankDelivery } from "../host/functions-host";
 import { builtFunctions } from "./built-functions";
 import { bookFrom, sampleBook, sampleNames } from "./open-book";
@@ -5,6 +6,7 @@ import "./page.css";
 import { offer, part, say } from "./page-parts";
 import { addressWith, choicesIn, type Choices, type ThemeName } from "./page-state";
 import { PaneFrame } from "./pane-frame";
+import { pretences } from "./pretence";
 import { WorkbenchPage } from "./workbench-page";
 
 const usualSample = "salt-buildup.xlsx";
@@ -27,17 +29,26 @@ function applyTheme(theme: ThemeName): void {
   part("theme", HTMLButtonElement).textContent = theme === "dark" ? "Light theme" : "Dark theme";
 }
 
+/** A workbook just opened is in no trouble. */
+async function show(page: WorkbenchPage, book: Book): Promise<void> {
+  await page.show(book);
+  part("pretend", HTMLSelectElement).selectedIndex = 0;
+}
+
 function wire(page: WorkbenchPage): void {
   const sample = part("sample", HTMLSelectElement);
   sample.addEventListener("change", () => {
     choose({ sample: sample.value });
-    attempt(async () => { await page.show(await sampleBook(sample.value)); });
+    attempt(async () => { await show(page, await sampleBook(sample.value)); });
   });
   const blank = part("blank", HTMLSelectElement);
   blank.addEventListener("change", () => {
     choose({ blank: blank.value as BlankDelivery });
     attempt(() => page.recalculate());
   });
+  const trouble = part("pretend", HTMLSelectElement);
+  offer(trouble, pretences, undefined);
+  trouble.addEventListener("change", () => { page.pretend(trouble.value); });
   part("theme", HTMLButtonElement).addEventListener("click", () => {
     choose({ theme: choices.theme === "dark" ? "light" : "dark" });
     applyTheme(choices.theme);
@@ -46,7 +57,7 @@ function wire(page: WorkbenchPage): void {
   const file = part("file", HTMLInputElement);
   file.addEventListener("change", () => {
     const [picked] = file.files ?? [];
-    if (picked !== undefined) attempt(async () => { await page.show(await bookFrom(picked.name, new Uint8Array(await picked.arrayBuffer()))); });
+    if (picked !== undefined) attempt(async () => { await show(page, await bookFrom(picked.name, new Uint8Array(await picked.arrayBuffer()))); });
   });
 }
 

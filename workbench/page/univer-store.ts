@@ -1,57 +1,29 @@
 import { IUndoRedoService, type IDisposable, type IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import type { FWorksheet } from "@univerjs/sheets/facade";
 import { areaAt, sheetColumns, sheetRows, type Area } from "../host/excel/area";
-import { bounding } from "../host/excel/area-maths";
 import { BookRecords } from "../host/excel/book-records";
-import { HostError } from "../host/excel/host-error";
-import type { Box, CellLook, Entry, Scalar, SheetInfo, SheetStore, StoreEvent, Visibility } from "../host/excel/sheet-store";
+import type { CellLook, Entry, Scalar, SheetStore, StoreEvent } from "../host/excel/sheet-store";
 import { unitId } from "./book-data";
 import { CellReading } from "./cell-reading";
 import { giveLook, lookOf } from "./cell-looks";
 import { enterCells } from "./cell-writing";
 import type { Grid } from "./grid";
-import { boxOf, setWidths } from "./grid-geometry";
 import { listenTo } from "./grid-events";
-
-const sheetRoom = { rows: 200, columns: 26 };
+import { UniverSheets } from "./univer-sheets";
 
 /** The open workbook of the grid, as the Excel-shaped host sees it. */
-export class UniverStore implements SheetStore {
+export class UniverStore extends UniverSheets implements SheetStore {
   readonly records = new BookRecords();
   private readonly listeners = new Set<(event: StoreEvent) => void>();
   private batch: IDisposable | undefined;
   private isWriting = false;
   private isUncomputed = false;
 
-  constructor(private readonly grid: Grid) {
+  constructor(grid: Grid) {
+    super(grid);
     const writer = () => (this.isWriting ? "add-in" : "person");
     listenTo(grid, this.records.switches, writer, (event) => { this.tell(event); });
-  }
-
-  sheets(): readonly SheetInfo[] {
-    return this.book.getSheets().map((sheet) => ({
-      id: sheet.getSheetId(),
-      name: sheet.getSheetName(),
-      visibility: sheet.isSheetHidden() ? "Hidden" : "Visible",
-    }));
-  }
-
-  activeSheetId(): string { return this.book.getActiveSheet().getSheetId(); }
-
-  addSheet(name: string): string {
-    const active = this.book.getActiveSheet();
-    const id = this.book.create(name, sheetRoom.rows, sheetRoom.columns).getSheetId();
-    active.activate();
-    return id;
-  }
-
-  deleteSheet(id: string): void { this.book.deleteSheet(id); }
-  renameSheet(id: string, name: string): void { this.sheet(id).setName(name); }
-  activateSheet(id: string): void { this.sheet(id).activate(); }
-  setVisibility(id: string, visibility: Visibility): void {
-    if (visibility === "Visible") this.sheet(id).showSheet();
-    else this.sheet(id).hideSheet();
   }
 
   values(area: Area): Scalar[][] { return this.reading(area.sheetId).values(area); }
@@ -84,29 +56,13 @@ export class UniverStore implements SheetStore {
   }
 
   filledArea(sheetId: string, onlyValues: boolean): Area | undefined {
-    const cells = this.reading(sheetId).filled(onlyValues).map(({ row, column }) => areaAt(sheetId, row, column));
-    return cells.length === 0 ? undefined : cells.reduce(bounding);
+    return this.reading(sheetId).filledArea(onlyValues);
   }
 
   spillOver(row: number, column: number, sheetId: string): Area | undefined {
     return this.reading(sheetId).spills().find((area) =>
       row >= area.row && row < area.row + area.rowCount && column >= area.column && column < area.column + area.columnCount);
   }
-
-  hiddenRows(sheetId: string): ReadonlySet<number> {
-    const hidden = this.sheet(sheetId).getSheet().getHiddenRows();
-    return new Set(hidden.flatMap(({ startRow, endRow }) => Array.from({ length: endRow - startRow + 1 }, (_, i) => startRow + i)));
-  }
-
-  setRowsHidden(area: Area, hidden: boolean): void {
-    const sheet = this.sheet(area.sheetId);
-    if (hidden) sheet.hideRows(area.row, area.rowCount);
-    else sheet.showRows(area.row, area.rowCount);
-  }
-
-  box(area: Area): Box { return boxOf(this.sheet(area.sheetId), area); }
-  setColumnWidth(area: Area, points: number): void { setWidths(this.sheet(area.sheetId), area, points); }
-  fitColumns(area: Area): void { this.sheet(area.sheetId).autoResizeColumns(area.column, area.columnCount); }
 
   selection(): readonly Area[] {
     const sheet = this.book.getActiveSheet();
@@ -144,18 +100,6 @@ export class UniverStore implements SheetStore {
   subscribe(listener: (event: StoreEvent) => void): () => void {
     this.listeners.add(listener);
     return () => { this.listeners.delete(listener); };
-  }
-
-  private get book(): FWorkbook {
-    const book = this.grid.api.getActiveWorkbook();
-    if (book === null) throw new HostError("GeneralException", "no workbook is open");
-    return book;
-  }
-
-  private sheet(id: string): FWorksheet {
-    const sheet = this.book.getSheetBySheetId(id);
-    if (sheet === null) throw new HostError("ItemNotFound", "the sheet is gone");
-    return sheet;
   }
 
   private reading(sheetId: string): CellReading {

@@ -6,6 +6,7 @@ import { fillRecords, openWorkbook } from "./open-workbook";
 import type { ThemeName } from "./page-state";
 import type { PaneFrame } from "./pane-frame";
 import { Pictures } from "./pictures";
+import { pretend } from "./pretence";
 import { UniverStore } from "./univer-store";
 
 /** The grid with a workbook in it, and the pane that sees it. */
@@ -41,6 +42,10 @@ export class WorkbenchPage {
     this.theme = theme;
     this.grid?.api.toggleDarkMode(theme === "dark");
     this.pane.open();
+  }
+
+  pretend(pretence: string): void {
+    if (this.store !== undefined) pretend(this.store, pretence);
   }
 
   async recalculate(): Promise<void> {
