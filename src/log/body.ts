@@ -2,6 +2,7 @@ import { type Draft, type RowRead } from "./draft";
 import { type ColumnHeader, type Header } from "./header-rows";
 import { dateDoubts } from "./order-checks";
 import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "./reading";
+import { repeatFinder } from "./repeats";
 import { headerAgain, headingIn, summaryIn } from "./row-kinds";
 import { type RowReader } from "./row-reader";
 import { rowIn } from "./sheet-place";
@@ -23,7 +24,7 @@ interface State {
   readonly rows: Draft[];
   readonly setAside: SetAside[];
   readonly problems: CellProblem[];
-  readonly seen: Map<string, number>;
+  readonly repeats: ReturnType<typeof repeatFinder>;
   blankRows: number;
   /** The vessel named by a heading over its rows. */
   heading: string | undefined;
@@ -34,7 +35,7 @@ interface State {
 /** Reads every row that is not a header: used, set aside with its reason, or blank; never lost. */
 export function readBody(source: BodySource): Body {
   const { grid, header } = source;
-  const state: State = { rows: [], setAside: [], problems: [], seen: new Map(), blankRows: 0, heading: undefined, ended: false };
+  const state: State = { rows: [], setAside: [], problems: [], repeats: repeatFinder(grid.cells), blankRows: 0, heading: undefined, ended: false };
   const headerRows = new Set(header?.rows);
   const first = header?.rows[0] ?? 0;
   grid.cells.forEach((cells, row) => {
@@ -69,7 +70,8 @@ function readRow(row: number, cells: readonly unknown[], state: State, source: B
 }
 
 /** Why a filled row is no row of readings; `undefined` when it may be one. */
-function notAReading(row: number, cells: readonly unknown[], state: State, { grid, header, headers, columns }: BodySource): string | undefined {
+function notAReading(row: number, cells: readonly unknown[], state: State, source: BodySource): string | undefined {
+  const { grid, header, headers, columns } = source;
   if (state.ended) return "belongs to another table";
   const again = header === undefined ? undefined : headerAgain(grid, row, headers, grid.cells[header.main] ?? []);
   if (again === "same") return "repeats the header";
@@ -82,19 +84,13 @@ function notAReading(row: number, cells: readonly unknown[], state: State, { gri
     state.heading = heading;
     return "names the vessel of the rows below";
   }
-  return summaryIn(cells, columns) ?? sameAs(row, cells, state, { grid, columns });
+  return summaryIn(cells, columns) ?? sameAs(row, cells, state, source);
 }
 
 /** A dated row that repeats an earlier one in every cell. */
-function sameAs(row: number, cells: readonly unknown[], state: State, { grid, columns }: Pick<BodySource, "grid" | "columns">): string | undefined {
+function sameAs(row: number, cells: readonly unknown[], state: State, { grid, columns }: BodySource): string | undefined {
   const dated = columns.some(({ column, quantity }) => quantity === "date" && !isBlank(cells[column]));
-  if (!dated) return undefined;
-  let key = state.heading ?? "";
-  cells.forEach((cell, column) => {
-    if (!isBlank(cell)) key += `|${column}=${String(cell)}`;
-  });
-  const earlier = state.seen.get(key);
-  if (earlier === undefined) state.seen.set(key, row);
+  const earlier = dated ? state.repeats(row, state.heading) : undefined;
   return earlier === undefined ? undefined : `repeats row ${rowIn(grid, earlier)} in every cell`;
 }
 
@@ -110,7 +106,8 @@ function nothingIn({ draft, problems }: RowRead, cells: readonly unknown[], colu
 
 function nameVessels(state: State, columns: readonly ColumnReading[]): string[] {
   const column = columns.find(({ read, quantity }) => read && quantity === "vessel")?.column ?? 0;
-  const typed = new Map(state.rows.flatMap(({ row, vessel }) => (vessel === undefined ? [] : [[row, vessel] as const])));
+  const typed = new Map<number, string>();
+  for (const { row, vessel } of state.rows) if (vessel !== undefined) typed.set(row, vessel);
   const { names, joined } = joinVessels(typed);
   for (const draft of state.rows) if (draft.vessel !== undefined) draft.vessel = names.get(draft.vessel);
   for (const { row, reason } of joined) state.problems.push({ row, column, used: true, reason });

@@ -1,14 +1,16 @@
 import { type Celsius, type Ec25, type Litres, type Percent, type Ph } from "../quantities";
-import { type LogQuantity, type LogRow } from "./log";
+import { type LogEvent, type LogQuantity, type LogRow } from "./log";
 import { type CellProblem } from "./reading";
 
 /** A row while it is being read. */
 export type Draft = { -readonly [Key in keyof LogRow]: LogRow[Key] };
 
+const none: readonly LogEvent[] = [];
+
 export const emptyDraft = (row: number): Draft => ({
   row, day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
   inputLitres: undefined, runoffLitres: undefined, solutionCelsius: undefined, airCelsius: undefined, humidityPercent: undefined,
-  notes: undefined, events: [],
+  notes: undefined, events: none,
 });
 
 /** Whether a reading or a note is left in a row; a date and a name alone are nothing to use. */

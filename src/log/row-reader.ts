@@ -45,7 +45,7 @@ export function rowReader(source: RowSource): RowReader {
     if (dropSwapped(found, columns)) holds = holdsAnything(found.draft);
     if (date !== undefined && dates !== undefined) putDay(dates.at(row), date.column, found);
     if (time !== undefined) putTime(cells[time.column], time.column, hoursOnly, found);
-    return { ...found, holds };
+    return { draft: found.draft, problems: found.problems, holds };
   };
   return { read, dateOrderOpen: dates?.asks === true };
 }

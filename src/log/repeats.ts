@@ -1,0 +1,48 @@
+import { isBlank } from "./text";
+
+type Cells = readonly unknown[];
+
+/** Finds the earlier row that a row repeats in every cell; hashes first, for a long log has many rows and few repeats. */
+export function repeatFinder(rows: readonly Cells[]): (row: number, under: string | undefined) => number | undefined {
+  const seen = new Map<number, number[]>();
+  const headings = new Map<number, string | undefined>();
+  return (row, under) => {
+    const cells = rows[row] ?? [];
+    const hash = hashOf(cells);
+    const alike = seen.get(hash);
+    if (under !== undefined) headings.set(row, under);
+    const earlier = alike?.find((other) => headings.get(other) === under && sameCells(cells, rows[other] ?? []));
+    if (earlier !== undefined) return earlier;
+    if (alike) alike.push(row);
+    else seen.set(hash, [row]);
+    return undefined;
+  };
+}
+
+function sameCells(one: Cells, other: Cells): boolean {
+  const length = Math.max(one.length, other.length);
+  for (let at = 0; at < length; at += 1) {
+    const [a, b] = [one[at], other[at]];
+    if (!Object.is(a, b) && !(isBlank(a) && isBlank(b))) return false;
+  }
+  return true;
+}
+
+/** FNV-1a over the cells that are filled; 32 bits. */
+function hashOf(cells: Cells): number {
+  let hash = fnvStart;
+  for (let at = 0; at < cells.length; at += 1) {
+    const cell = cells[at];
+    if (isBlank(cell)) continue;
+    hash = Math.imul(hash ^ at, fnvPrime);
+    if (typeof cell === "number") hash = Math.imul(Math.imul(hash ^ cell, fnvPrime) ^ (cell * finest), fnvPrime);
+    else if (typeof cell === "string") for (let place = 0; place < cell.length; place += 1) hash = Math.imul(hash ^ cell.charCodeAt(place), fnvPrime);
+  }
+  return hash;
+}
+
+/** The constants of FNV-1a, 32 bits: draft-eastlake-fnv, section 2. */
+const fnvStart = 0x811c9dc5;
+const fnvPrime = 0x01000193;
+/** Figures of a log differ in their fourth decimal at the latest; finer ones are told apart cell by cell. */
+const finest = 10_000;
