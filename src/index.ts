@@ -95,9 +95,10 @@ export { uptake } from "./recovery/uptake";
 
 export { thin } from "./recovery/timeline/thin";
 export {
-  timeline, type Timeline, type TimelineEvent, type TimelineLane, type TimelineOptions, type TimelineReading, type TimelineSeries,
+  timeline, type Timeline, type TimelineEvent, type TimelineLane, type TimelineOptions, type TimelineSeries,
 } from "./recovery/timeline/timeline";
 export { type LaneName, type SeriesRole } from "./recovery/timeline/lanes";
+export { type TimelineReading } from "./recovery/timeline/reading";
 export { type LaneTrend } from "./recovery/timeline/lane-trend";
 export { type TimelinePoint } from "./recovery/timeline/segments";
 export { type Watch } from "./recovery/timeline/watch";

@@ -31,34 +31,32 @@ export function placeEvents(events: readonly TimelineEvent[], x: (day: number) =
 export const linesUsed = (placed: readonly PlacedEvent[]): number =>
   placed.reduce((most, { line }) => Math.max(most, line === undefined ? most : line + 1), 0);
 
-/** A line through each lane's plot for each event, its name above the lanes. */
+/** A line through each lane's plot for each event, its name above the lanes; lines and heads are one path each, however many. */
 export function eventsMarkup(placed: readonly PlacedEvent[], stripTop: number, { lanes }: Layout, theme: DrawingTheme): string {
-  return placed
-    .map(({ event, x, line, anchor }) => {
-      const top = stripTop + (line ?? mostLines - 1) * sizes.eventRow;
-      const rule = element("path", {
-        d: lanes.map((lane) => `M${px(x)} ${px(lane.top)}V${px(lane.bottom)}`).join(""),
-        stroke: theme.event,
-        "stroke-width": 1,
-        "stroke-dasharray": "1 2",
-      });
-      const head = element("path", { d: `M${px(x - 3)} ${px(top + 1)}h6l-3 5z`, fill: theme.event });
-      const offset = anchor === "start" ? 5 : -5;
-      const name = words(event.kind, { x: x + offset, y: top + 10, fill: theme.event, "font-size": sizes.text, "text-anchor": anchor });
-      return rule + head + (line === undefined ? "" : name);
-    })
-    .join("");
+  if (placed.length === 0) return "";
+  const topOf = (line: number | undefined): number => stripTop + (line ?? mostLines - 1) * sizes.eventRow;
+  const rules = placed.flatMap(({ x }) => lanes.map((lane) => `M${px(x)} ${px(lane.top)}V${px(lane.bottom)}`));
+  const heads = placed.map(({ x, line }) => `M${px(x - 3)} ${px(topOf(line) + 1)}h6l-3 5z`);
+  const names = placed.map(({ event, x, line, anchor }) => {
+    const offset = anchor === "start" ? 5 : -5;
+    const at = { x: x + offset, y: topOf(line) + 10, fill: theme.event, "font-size": sizes.text, "text-anchor": anchor };
+    return line === undefined ? "" : words(event.kind, at);
+  });
+  return (
+    element("path", { d: rules.join(""), stroke: theme.event, "stroke-width": 1, "stroke-dasharray": "1 2" }) +
+    element("path", { d: heads.join(""), fill: theme.event }) +
+    names.join("")
+  );
 }
 
-/** The 24 to 48 hours after a flush, behind the lines of every lane. */
+/** The 24 to 48 hours after each flush, behind the lines of every lane. */
 export function watchesMarkup({ watches, span }: Timeline, layout: Layout, theme: DrawingTheme): string {
-  return watches
-    .map(({ from, to }) => {
-      const [start, end] = [from, to].map((day) => Math.min(Math.max(layout.x(day), layout.left), layout.right)) as [number, number];
-      if (span === undefined || !(end > start)) return "";
-      const look = { fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
-      const width = Math.max(2, end - start);
-      return layout.lanes.map(({ top, bottom }) => element("rect", { x: start, y: top, width, height: bottom - top, ...look })).join("");
-    })
-    .join("");
+  const boxes = watches.flatMap(({ from, to }) => {
+    const [start, end] = [from, to].map((day) => Math.min(Math.max(layout.x(day), layout.left), layout.right)) as [number, number];
+    if (span === undefined || !(end > start)) return [];
+    const width = Math.max(2, end - start);
+    return layout.lanes.map(({ top, bottom }) => `M${px(start)} ${px(top)}h${px(width)}v${px(bottom - top)}h${px(-width)}z`);
+  });
+  const look = { fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
+  return boxes.length === 0 ? "" : element("path", { d: boxes.join(""), ...look });
 }

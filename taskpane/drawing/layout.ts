@@ -47,10 +47,17 @@ const unixDay = 25_569;
 /** A sheet's day as an instant, read as UTC so that no time zone moves it. */
 export const instant = (day: number): Date => new Date(Math.round((day - unixDay) * millisecondsADay));
 
-/** Places lanes and scales in a picture of that width; `header` is what legend and events take up above the lanes. */
-export function layoutOf(model: Timeline, width: number, header: number): Layout {
+export type Across = Pick<Layout, "width" | "left" | "right" | "x" | "time">;
+
+/** Where days stand in a picture of that width. */
+export function acrossOf(model: Timeline, width: number): Across {
   const [left, right] = [sizes.left, Math.max(sizes.left + 40, width - sizes.right)];
   const time = timeScale(model, [left, right]);
+  return { width, left, right, x: (day) => (model.axis === "dates" ? time(instant(day)) : time(day)), time };
+}
+
+/** Places the lanes one under another; `header` is what legend and events take up above them. */
+export function layoutOf(model: Timeline, across: Across, header: number): Layout {
   let top = sizes.top + header;
   const lanes = model.lanes.map((lane): PlacedLane => {
     const headerTop = top;
@@ -59,17 +66,7 @@ export function layoutOf(model: Timeline, width: number, header: number): Layout
     return { lane, headerTop, top: plot[0], bottom: plot[1], y: valueScale(lane, plot) };
   });
   const plotBottom = lanes.at(-1)?.bottom ?? top;
-  return {
-    width,
-    height: plotBottom + sizes.axis,
-    left,
-    right,
-    plotTop: lanes[0]?.top ?? top,
-    plotBottom,
-    lanes,
-    x: (day) => (model.axis === "dates" ? time(instant(day)) : time(day)),
-    time,
-  };
+  return { ...across, height: plotBottom + sizes.axis, plotTop: lanes[0]?.top ?? top, plotBottom, lanes };
 }
 
 /** One day or one reading still gets a span around it. */

@@ -15,10 +15,10 @@ type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** One element; attributes left `undefined` are left out. Children are markup already. */
 export function element(name: string, attributes: Attributes, children = ""): string {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${typeof value === "number" ? px(value) : escaped(String(value))}"`)
-    .join("");
+  let written = "";
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value !== undefined) written += ` ${key}="${typeof value === "number" ? px(value) : escaped(value)}"`;
+  }
   return children === "" ? `<${name}${written}/>` : `<${name}${written}>${children}</${name}>`;
 }
 

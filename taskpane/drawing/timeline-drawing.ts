@@ -1,7 +1,7 @@
 import { type Timeline } from "../../src/index";
 import { eventsMarkup, linesUsed, placeEvents, watchesMarkup } from "./events";
 import { laneMarkup } from "./lane";
-import { type Layout, layoutOf, sizes } from "./layout";
+import { acrossOf, type Layout, layoutOf, sizes } from "./layout";
 import { sample } from "./marks";
 import { element, escaped, words } from "./markup";
 import { type DrawingTheme, type ThemeName, themes } from "./themes";
@@ -31,9 +31,9 @@ export interface Drawing {
 export function drawTimeline(model: Timeline, { width, theme: name, title }: DrawingOptions): Drawing {
   const theme = themes[name];
   const legend = model.lanes.some(({ series }) => series.length > 1) || model.watches.length > 0 ? sizes.legend : 0;
-  const rough = layoutOf(model, width, 0);
-  const placed = placeEvents(model.events, rough.x, [rough.left, rough.right]);
-  const layout = layoutOf(model, width, legend + linesUsed(placed) * sizes.eventRow);
+  const across = acrossOf(model, width);
+  const placed = placeEvents(model.events, across.x, [across.left, across.right]);
+  const layout = layoutOf(model, across, legend + linesUsed(placed) * sizes.eventRow);
   const description = inWords(model);
   const body = [
     element("rect", { x: 0, y: 0, width, height: layout.height, fill: theme.paper }),

@@ -1,8 +1,9 @@
-import { type Drawing, drawTimeline } from "../drawing/timeline-drawing";
+import { drawTimeline } from "../drawing/timeline-drawing";
 import { type ThemeName } from "../drawing/themes";
 import { type RootZone } from "../root-zone";
 import { type Actions } from "./actions";
 import { button, h } from "./elements";
+import { pictureNode } from "./picture-node";
 import { pointReader } from "./point-reader";
 import { timelineTable } from "./timeline-table";
 
@@ -26,11 +27,4 @@ export function pictureSection(zone: RootZone, { width, theme, actions }: Pictur
     h("div", { className: "bar" }, button("Place on sheet", actions.placePicture, { id: "place" })),
     timelineTable(zone, actions),
   ];
-}
-
-/** SVG text as a node of the page: parsed as XML, so that nothing in it can run. */
-function pictureNode({ svg }: Drawing): Node {
-  const parsed = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement;
-  parsed.setAttribute("aria-hidden", "true");
-  return document.importNode(parsed, true);
 }

@@ -1,8 +1,10 @@
 import { type Band } from "../../bands/band";
 import { weakestFeedEc } from "../../diagnosis/row-flags";
 import { saltRatio } from "../../diagnosis/salt-ratio";
+import { vapourPressureDeficit } from "../../environment/vapour-pressure-deficit";
 import { type PlacedRow } from "../../log/in-time";
 import { quantities } from "../../quantities";
+import { Refusal } from "../../refusal";
 
 /** Which of a lane's lines: what was poured in, what drained, or the lane's only line. */
 export type SeriesRole = "input" | "runoff" | "only";
@@ -23,6 +25,8 @@ export interface LaneDefinition {
   readonly leastSpan: number;
   readonly series: readonly { readonly role: SeriesRole; readonly value: LaneValue }[];
   readonly limits: (band: Band) => readonly [number, number] | undefined;
+  /** The lane that tells the same better: where that one can be drawn, this one is left out. */
+  readonly standsInFor?: LaneName;
 }
 
 /** After a longer pause than this the pot was short of water, or a row is missing, and no daily figure can be told. */
@@ -39,6 +43,17 @@ const uptake: LaneValue = ({ day, inputLitres, runoffLitres }, previous) => {
 /** Against plain water, as on the day of a flush, a ratio says nothing and is not drawn. */
 const ratio: LaneValue = ({ inputEc, runoffEc }) =>
   inputEc === undefined || runoffEc === undefined || !(inputEc >= weakestFeedEc) ? undefined : saltRatio(runoffEc, inputEc);
+
+/** kPa, the leaf as warm as the air; where the formula refuses (frost, a humidity typed as a share) there is nothing to draw. */
+const vapourDeficit: LaneValue = ({ airCelsius, humidityPercent }) => {
+  if (airCelsius === undefined || humidityPercent === undefined) return undefined;
+  try {
+    return vapourPressureDeficit(airCelsius, humidityPercent);
+  } catch (problem) {
+    if (problem instanceof Refusal) return undefined;
+    throw problem;
+  }
+};
 
 const noLimits = (): undefined => undefined;
 
@@ -70,14 +85,16 @@ export const laneDefinitions: readonly LaneDefinition[] = [
   },
   { name: "salt ratio", unit: "", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: ratio }], limits: noLimits },
   { name: "uptake", unit: "L a day", decimals: 2, resolution: 0.01, leastSpan: 0.5, series: [{ role: "only", value: uptake }], limits: noLimits },
+  { name: "VPD", unit: "kPa", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: vapourDeficit }], limits: noLimits },
   {
     name: "air temperature",
     unit: "C",
     decimals: 1,
     resolution: quantities.airCelsius.resolution,
     leastSpan: 5,
-    series: [{ role: "only", value: ({ airCelsius, humidityPercent }) => (humidityPercent === undefined ? airCelsius : undefined) }],
+    series: [{ role: "only", value: ({ airCelsius }) => airCelsius }],
     limits: noLimits,
+    standsInFor: "VPD",
   },
   {
     name: "solution temperature",

@@ -22,11 +22,12 @@ const shortestGapDays = 2;
 export function segments(points: readonly TimelinePoint[]): readonly (readonly TimelinePoint[])[] {
   const longest = longestPause(points);
   const cut: TimelinePoint[][] = [];
-  for (const [place, each] of points.entries()) {
-    const before = points[place - 1];
+  let before: TimelinePoint | undefined;
+  for (const each of points) {
     const current = cut.at(-1);
     if (before === undefined || current === undefined || each.day - before.day > longest) cut.push([each]);
     else current.push(each);
+    before = each;
   }
   return cut;
 }

@@ -1,9 +1,9 @@
 import { type Band } from "../../bands/band";
-import { rowFlags, type RowFlag } from "../../diagnosis/row-flags";
 import { logInTime, type LogInTime, type PlacedRow } from "../../log/in-time";
 import { type LogEvent, type LogRow } from "../../log/log";
 import { type LaneDefinition, laneDefinitions, type LaneName, type LaneValue, type SeriesRole } from "./lanes";
 import { laneTrend, type LaneTrend } from "./lane-trend";
+import { RowInTime, type TimelineReading } from "./reading";
 import { segments, type TimelinePoint } from "./segments";
 import { type Watch, watches } from "./watch";
 
@@ -28,16 +28,6 @@ export interface TimelineLane {
 export interface TimelineEvent extends LogEvent {
   readonly day: number;
   readonly row: number;
-}
-
-/** One row as the reader of a point meets it. */
-export interface TimelineReading {
-  readonly day: number;
-  readonly row: number;
-  readonly values: readonly { readonly lane: LaneName; readonly role: SeriesRole; readonly value: number }[];
-  /** Empty when in band, `undefined` when no band is known or no runoff was read. */
-  readonly flags: readonly RowFlag[] | undefined;
-  readonly events: readonly LogEvent[];
 }
 
 /** All that a drawing of a log needs, and no pixel. */
@@ -68,15 +58,16 @@ export interface TimelineOptions {
  */
 export function timeline(rows: readonly LogRow[], { band, vessel }: TimelineOptions = {}): Timeline {
   const { axis, rows: placed, undated } = logInTime(rows, vessel);
-  const events = placed.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
-  const lanes = laneDefinitions.map((definition) => laneOf(definition, placed, { axis, band, events }));
+  const eventful = placed.filter(({ events: said }) => said.length > 0);
+  const events = eventful.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
+  const lanes = lanesOf(placed, { axis, band, events });
   return {
     axis,
     span: spanOf(placed),
-    lanes: lanes.filter(({ series }) => series.length > 0),
+    lanes,
     events,
     watches: axis === "dates" ? watches(events) : [],
-    readings: placed.map((row, place) => readingOf(row, placed[place - 1], band)),
+    readings: placed.map((row, place) => new RowInTime(row, placed[place - 1], band)),
     undated,
   };
 }
@@ -88,6 +79,17 @@ function spanOf(placed: readonly PlacedRow[]): Timeline["span"] {
 
 interface LaneContext extends Pick<Timeline, "axis" | "events"> {
   readonly band: Band | undefined;
+}
+
+/** The lanes that the log has readings for; one that only stands in for another gives way to it. */
+function lanesOf(placed: readonly PlacedRow[], context: LaneContext): TimelineLane[] {
+  const lanes: TimelineLane[] = [];
+  for (const definition of laneDefinitions) {
+    if (lanes.some(({ name }) => name === definition.standsInFor)) continue;
+    const lane = laneOf(definition, placed, context);
+    if (lane.series.length > 0) lanes.push(lane);
+  }
+  return lanes;
 }
 
 function laneOf(definition: LaneDefinition, placed: readonly PlacedRow[], { axis, band, events }: LaneContext): TimelineLane {
@@ -106,21 +108,11 @@ function laneOf(definition: LaneDefinition, placed: readonly PlacedRow[], { axis
 
 function pointsOf(placed: readonly PlacedRow[], valueAt: LaneValue): TimelinePoint[] {
   const points: TimelinePoint[] = [];
-  for (const [place, row] of placed.entries()) {
-    const value = valueAt(row, placed[place - 1]);
+  let previous: PlacedRow | undefined;
+  for (const row of placed) {
+    const value = valueAt(row, previous);
     if (value !== undefined) points.push({ day: row.day, row: row.row, value });
+    previous = row;
   }
   return points;
-}
-
-function readingOf(row: PlacedRow, previous: PlacedRow | undefined, band: Band | undefined): TimelineReading {
-  const values: { lane: LaneName; role: SeriesRole; value: number }[] = [];
-  for (const { name: lane, series } of laneDefinitions) {
-    for (const { role, value: valueAt } of series) {
-      const value = valueAt(row, previous);
-      if (value !== undefined) values.push({ lane, role, value });
-    }
-  }
-  const flags = band === undefined ? undefined : rowFlags(row, band);
-  return { day: row.day, row: row.row, values, flags, events: row.events };
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bandFor, ec25, litres, type LogRow, ph, thin, timeline, type TimelinePoint } from "../../../../src/index";
+import { airCelsius, bandFor, ec25, humidityPercent, litres, type LogRow, ph, thin, timeline, type TimelinePoint } from "../../../../src/index";
 
 const empty: Omit<LogRow, "row"> = {
   day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
@@ -65,6 +65,20 @@ describe("timeline: the lanes", () => {
     const poured = { inputLitres: litres(2), runoffLitres: litres(0.5) };
     const rows = [row({ day: 1, ...poured }), row({ day: 3, ...poured }), row({ day: 12, ...poured })];
     expect(lane(rows, "uptake")?.series[0]?.segments.flat().map(({ value }) => value)).toEqual([0.75]);
+  });
+
+  it("air at 25 C and 60 % has a VPD of 1.267 kPa (FAO 56, equation 11), and then no lane of its temperature", () => {
+    const model = timeline([row({ day: 1, airCelsius: airCelsius(25), humidityPercent: humidityPercent(60) })]);
+    expect(model.lanes.map(({ name, unit }) => [name, unit])).toEqual([["VPD", "kPa"]]);
+    expect(model.lanes[0]?.series[0]?.segments[0]?.[0]?.value).toBeCloseTo(1.267, 3);
+  });
+
+  it("air whose humidity nobody read is drawn as its temperature; a humidity typed as 0.6, or frost, draws no VPD", () => {
+    const at = (celsius: number, humidity?: number): string[] => {
+      const air = { airCelsius: airCelsius(celsius), humidityPercent: humidity === undefined ? undefined : humidityPercent(humidity) };
+      return timeline([row({ day: 1, ...air })]).lanes.map(({ name }) => name);
+    };
+    expect([at(25), at(25, 0.6), at(-3, 60)]).toEqual([["air temperature"], ["air temperature"], ["air temperature"]]);
   });
 
   it("a pause of 20 days in a daily log opens the line; readings every 7 days do not", () => {
