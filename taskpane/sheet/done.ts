@@ -47,6 +47,9 @@ export async function assertUnchanged(
   if (!same) throw new SheetProblem("changed");
 }
 
+/** "one formula", "3 formulas". */
+export const counted = (count: number, thing: string): string => (count === 1 ? `one ${thing}` : `${count} ${thing}s`);
+
 /** "K4:M60 and P4", a few at most. */
 export function addresses(written: readonly { readonly block: Block }[]): string {
   const all = written.map(({ block }) => blockAddress(block));

@@ -48,6 +48,10 @@ export interface ConditionalFormatRecord {
   rule: Readonly<Record<string, unknown>> | undefined;
   fill: string | undefined;
   color: string | undefined;
+  bold?: boolean;
+  italic?: boolean;
+  /** The line at each edge that is drawn, by the edge's name: `EdgeTop`. */
+  borders?: Readonly<Record<string, string>>;
   stopIfTrue: boolean;
 }
 

@@ -45,8 +45,12 @@ declareProperties(ConditionalFormat, formatProperties);
 
 /** The look that a rule gives to the cells it meets. */
 abstract class ConditionalLook extends ClientObject<ConditionalFormatRecord> {
-  get format(): { readonly fill: ConditionalColor; readonly font: ConditionalColor } {
-    return this.inner("format", () => ({ fill: new ConditionalColor(this, "fill"), font: new ConditionalColor(this, "color") }));
+  get format(): { readonly fill: ConditionalColor; readonly font: ConditionalColor; readonly borders: ConditionalBorders } {
+    return this.inner("format", () => ({
+      fill: new ConditionalColor(this, "fill"),
+      font: new ConditionalColor(this, "color"),
+      borders: { getItem: (edge: string) => new ConditionalBorder(this, edge) },
+    }));
   }
 }
 
@@ -97,7 +101,8 @@ const colorProperties: Properties<ConditionalFormatRecord, ConditionalColor> = {
       context.records.onChange();
     },
   },
-  bold: { set: () => undefined },
+  bold: { get: ({ bold }) => bold ?? false, set: (record, bold) => { record.bold = bold === true; } },
+  italic: { get: ({ italic }) => italic ?? false, set: (record, italic) => { record.italic = italic === true; } },
 };
 
 class ConditionalColor extends ClientObject<ConditionalFormatRecord> {
@@ -109,3 +114,25 @@ class ConditionalColor extends ClientObject<ConditionalFormatRecord> {
 }
 
 declareProperties(ConditionalColor, colorProperties);
+
+interface ConditionalBorders {
+  readonly getItem: (edge: string) => ConditionalBorder;
+}
+
+const borderProperties: Properties<ConditionalFormatRecord, ConditionalBorder> = {
+  style: {
+    get: ({ borders }, { edge }) => borders?.[edge] ?? "None",
+    set: (record, style, { edge }) => { record.borders = { ...record.borders, [edge]: String(style) }; },
+  },
+  color: { set: () => undefined },
+};
+
+class ConditionalBorder extends ClientObject<ConditionalFormatRecord> {
+  protected override readonly properties = borderProperties;
+
+  constructor(owner: ConditionalLook, readonly edge: string) {
+    super(owner.context, () => owner.targetIfAny, true);
+  }
+}
+
+declareProperties(ConditionalBorder, borderProperties);

@@ -1,0 +1,71 @@
+import { isOurs, repaired } from "../formulas/repaired";
+import { inExcel, SheetProblem } from "../workbook";
+import { counted, type Done, rangeOf, takeBackCells, type WrittenCells } from "./done";
+import { formulasOfWorkbook, inBlocks, type SheetFormulas } from "./every-sheet";
+
+/** Whether the worksheet functions answer, and what is to be mended. */
+export interface FunctionsState {
+  readonly words: string;
+  /** Formulas to enter again. */
+  readonly broken: number;
+  /** Formulas of ours that "keep values only" would turn. */
+  readonly alive: number;
+}
+
+/** What a cell shows while its function has not answered. */
+const waiting: ReadonlySet<unknown> = new Set(["#BUSY!", "#CONNECT!", "#GETTING_DATA"]);
+
+/** Looks at the formulas that are there; nothing is written. */
+export const functionsState = (): Promise<FunctionsState> =>
+  inExcel(async (context) => {
+    const all = (await formulasOfWorkbook(context, (formula, shows) => isOurs(formula) || repaired(formula, shows) !== undefined)).flatMap(({ cells }) => cells);
+    const broken = all.filter(({ formula, shows }) => repaired(formula, shows) !== undefined).length;
+    const busy = all.filter(({ shows }) => waiting.has(shows)).length;
+    const alive = all.length - broken - busy;
+    return { words: inWords({ all: all.length, broken, busy, alive }), broken, alive };
+  });
+
+function inWords({ all, broken, busy, alive }: Readonly<Record<"all" | "broken" | "busy" | "alive", number>>): string {
+  if ((globalThis as { CustomFunctions?: unknown }).CustomFunctions === undefined) return "This version of Excel does not run worksheet functions of add-ins; the pane works without them.";
+  if (all === 0) return "The functions are loaded. No formula of this workbook uses them yet.";
+  const parts = [
+    alive > 0 ? `${alive} of ${all} formulas answer` : `None of ${all} formulas answers`,
+    busy > 0 ? `${busy} still wait for their answer` : "",
+    broken > 0 ? `${counted(broken, "formula")} stuck: enter again` : "",
+  ];
+  return `${parts.filter((part) => part !== "").join("; ")}.`;
+}
+
+/** Enters again every formula of ours that is stuck at #NAME? or stands in a foreign form; a right one is not touched. */
+export const reenter = (): Promise<Done> =>
+  inExcel(async (context) => {
+    const found = await formulasOfWorkbook(context, (formula, shows) => repaired(formula, shows) !== undefined);
+    assertOpen(found);
+    const total = found.reduce((sum, { cells }) => sum + cells.length, 0);
+    if (total === 0) return { words: "No formula is stuck.", takeBack: () => Promise.resolve("There was nothing to take back.") };
+    const written = found.map(({ sheet, cells }) => ({
+      sheetId: sheet.id,
+      blocks: inBlocks(cells).map(({ block, cells: inside }): WrittenCells & { range: Excel.Range } => {
+        const range = rangeOf(sheet, block);
+        range.formulas = inside.map(({ formula, shows }) => [repaired(formula, shows) ?? formula]);
+        return { block, before: inside.map(({ formula }) => [formula]), after: [], range: range.load("formulas") };
+      }),
+    }));
+    await context.sync();
+    const kept = written.map(({ sheetId, blocks }) => ({ sheetId, blocks: blocks.map(({ block, before, range }) => ({ block, before, after: range.formulas })) }));
+    const names = found.map(({ sheet }) => sheet.name).join(", ");
+    return { words: `Entered ${counted(total, "formula")} again on ${names}.`, takeBack: () => takeBackAll(kept) };
+  });
+
+/** @throws {SheetProblem} `protected`, naming the sheet, before anything is written */
+export function assertOpen(found: readonly SheetFormulas[]): void {
+  const closed = found.filter(({ isProtected }) => isProtected).map(({ sheet }) => sheet.name);
+  if (closed.length > 0) throw new SheetProblem("protected", `${closed.join(" and ")}: protected. Unprotect (Review, Unprotect Sheet), then try again. Nothing was written.`);
+}
+
+/** Takes back what was written on several sheets. */
+export async function takeBackAll(written: readonly { readonly sheetId: string; readonly blocks: readonly WrittenCells[] }[]): Promise<string> {
+  const said: string[] = [];
+  for (const { sheetId, blocks } of written) said.push(await takeBackCells(sheetId, blocks));
+  return said.join(" ");
+}
