@@ -66,7 +66,8 @@ function below(shapes: readonly RowShape[], main: RowShape): number[] {
     const shape = shapes[row];
     const words = shape !== undefined && shape.figures === 0 && shape.weeks === 0 && shape.filled >= 2;
     const unitsOrKinds = words && shape.meanings.size * 2 >= shape.filled;
-    if (!unitsOrKinds || (shape.units === 0 && rows.length === 0 && shape.readings === 0)) break;
+    const sidesOnly = words && shape.meanings.size === shape.filled && [...shape.meanings.values()].every(({ strangers }) => strangers === 0);
+    if (!unitsOrKinds || (shape.units === 0 && rows.length === 0 && shape.readings === 0 && !sidesOnly)) break;
     rows.push(row);
   }
   return rows;

@@ -35,7 +35,8 @@ export const headerWords = {
   noReading:
     "target targets goal aim ratio difference diff delta change min max minimum maximum limit limits average avg mean median " +
     "sum shift vpd deficit setpoint height weight size count age stage week weeks woche semana semaine dose dosing slope offset " +
-    "fraction uptake stock concentrate cal calibration buffer standard flag status trend up down dew dewpoint bulb",
+    "fraction uptake stock concentrate cal calibration buffer standard flag status trend up down dew dewpoint bulb " +
+    "tap source ro osmosis mains rain rainwater leitungswasser",
 } as const;
 
 export type Concept = keyof typeof headerWords;
@@ -60,8 +61,8 @@ export const compoundWords: Readonly<Record<string, readonly Concept[]>> = {
 
 /** Columns that state how their dates are written. */
 export const dateOrderPatterns = {
-  "day first": /(?:d{1,2}|t{1,2}|j{1,2})[./\s-]m{1,3}[./\s-](?:y{2,4}|j{2,4}|a{2,4})/,
-  "month first": /m{1,2}[./\s-]d{1,2}[./\s-]y{2,4}/,
+  "day first": /\b(?:d{1,2}|t{1,2}|j{1,2})[./-]m{1,3}[./-](?:y{1,4}|j{2,4}|a{2,4})\b/,
+  "month first": /\bm{1,2}[./-]d{1,2}[./-]y{1,4}\b/,
 } as const;
 
 /** The first letters of the months, as far as the five languages need them, in the months' order. */

@@ -93,7 +93,7 @@ describe("words over a column", () => {
   it.each([
     "Runoff %", "Leaching fraction", "Target EC", "EC ratio runoff/in", "pH diff", "pH down (mL)", "Calcium (ppm)", "N ppm", "Nutrient A (mL/L)", "Base (mL)",
     "Feed pH (mV)", "Leaf temp", "VPD", "Plant height", "PPFD", "Lux", "Soil moisture %", "Weight g", "EC raw runoff", "Root zone temp °C", "Dew point °C",
-    "Flow L/h", "Calibration pH", "Week", "Water level cm", "Plant age", "EC / pH runoff", "Dissolved oxygen mg/L", "constructor", "__proto__",
+    "Flow L/h", "Tap water EC", "RO water pH", "Source EC", "Calibration pH", "Week", "Water level cm", "Plant age", "EC / pH runoff", "Dissolved oxygen mg/L", "constructor", "__proto__",
   ])("%s is not read", (header) => {
     expect(readAs(header)).toBe("other");
   });
