@@ -130,6 +130,14 @@ describe.skipIf(!hasBrowser)("the page that npm run workbench serves", () => {
     await page.selectOption("#pretend", "all is well");
   });
 
+  it("pretends that the functions are not loaded: their cells show #NAME?, until they are there again", async () => {
+    const ratio = (): Promise<unknown> => ask((context) => context.workbook.worksheets.getItem("Log").getRange("K3"), "values").catch(() => undefined);
+    await page.selectOption("#pretend", "the functions are not loaded");
+    await expect.poll(ratio).toEqual([["#NAME?"]]);
+    await page.selectOption("#pretend", "all is well");
+    await expect.poll(ratio).toEqual([[expect.closeTo(1.99 / 1.97, 12)]]);
+  });
+
   it("a dark theme reaches the grid, the page and the pane", async () => {
     await page.click("#theme");
     await paneFrame().waitForSelector("#rows button");

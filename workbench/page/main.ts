@@ -48,7 +48,7 @@ function wire(page: WorkbenchPage): void {
   });
   const trouble = part("pretend", HTMLSelectElement);
   offer(trouble, pretences, undefined);
-  trouble.addEventListener("change", () => { page.pretend(trouble.value); });
+  trouble.addEventListener("change", () => { attempt(() => page.pretend(trouble.value)); });
   part("theme", HTMLButtonElement).addEventListener("click", () => {
     choose({ theme: choices.theme === "dark" ? "light" : "dark" });
     applyTheme(choices.theme);

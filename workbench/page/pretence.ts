@@ -1,12 +1,15 @@
 import type { SheetStore } from "../host/excel/sheet-store";
 import { noFailure, type HostSwitches } from "../host/excel/switches";
 
+export const functionsMissing = "the functions are not loaded";
+
 /** Troubles of a real host that a person can look at here, by what the page calls them. */
 const switchesFor: Readonly<Record<string, Partial<HostSwitches>>> = {
   "all is well": {},
   "a cell is being edited": { cellEditing: true },
   "the sheets are protected": {},
   "an older Excel (1.9)": { missingApi: "ExcelApi 1.10" },
+  [functionsMissing]: {},
   "a slow Excel (2 s)": { syncDelay: 2000 },
   "little room for answers": { cellsPerSync: 100 },
 };

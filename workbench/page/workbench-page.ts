@@ -6,13 +6,15 @@ import { fillRecords, openWorkbook } from "./open-workbook";
 import type { ThemeName } from "./page-state";
 import type { PaneFrame } from "./pane-frame";
 import { Pictures } from "./pictures";
-import { pretend } from "./pretence";
+import { functionsMissing, pretend } from "./pretence";
 import { UniverStore } from "./univer-store";
 
 /** The grid with a workbook in it, and the pane that sees it. */
 export class WorkbenchPage {
   private grid: Grid | undefined;
   private store: UniverStore | undefined;
+  private book: Book | undefined;
+  private lacksFunctions = false;
 
   constructor(
     private readonly container: HTMLElement,
@@ -22,11 +24,13 @@ export class WorkbenchPage {
   ) {}
 
   /** Shows a book in a fresh grid, in place of the one that is open; changes to that one are gone. */
-  async show(book: Book): Promise<void> {
+  async show(book: Book, functions = this.functions): Promise<void> {
+    this.book = book;
+    this.lacksFunctions = functions !== this.functions;
     this.pane.close();
     this.grid?.univer.dispose();
     this.container.replaceChildren();
-    const grid = startGrid(this.container, this.functions, this.theme === "dark");
+    const grid = startGrid(this.container, functions, this.theme === "dark");
     await openWorkbook(grid, book);
     const store = new UniverStore(grid);
     fillRecords(store.records, book);
@@ -44,7 +48,11 @@ export class WorkbenchPage {
     this.pane.open();
   }
 
-  pretend(pretence: string): void {
+  /** Puts the host into a trouble; whether functions are loaded is settled when a workbook opens, so it is opened anew. */
+  async pretend(pretence: string): Promise<void> {
+    if (this.book === undefined) return;
+    const lacksFunctions = pretence === functionsMissing;
+    if (lacksFunctions !== this.lacksFunctions) await this.show(this.book, lacksFunctions ? [] : this.functions);
     if (this.store !== undefined) pretend(this.store, pretence);
   }
 
