@@ -30,7 +30,7 @@ export const quantities = {
   airCelsius: { called: "air temperature", unit: "C", physical: [-50, 70], plausible: [5, 45], decimals: 1, resolution: 0.1 },
   humidityPercent: { called: "relative humidity", unit: "%", physical: [0, 100], plausible: [15, 100], decimals: 0, resolution: 1 },
   litres: { called: "volume", unit: "L", physical: [0, 1_000_000], plausible: [0, 2_000], decimals: 2, resolution: 0.01 },
-  saltRatio: { called: "salt ratio", unit: "", physical: [0, 10_000], plausible: [0.2, 20], decimals: 2, resolution: 0.01 },
+  saltRatio: { called: "salt ratio", unit: "", physical: [0, 100], plausible: [0.2, 20], decimals: 2, resolution: 0.01 },
   leachingFraction: { called: "leaching fraction", unit: "", physical: [0, 1], plausible: [0, 0.6], decimals: 2, resolution: 0.01 },
   alkalinity: { called: "alkalinity", unit: "mg/L as CaCO3", physical: [0, 5_000], plausible: [5, 500], decimals: 0, resolution: 5 },
   percentPerCelsius: { called: "temperature coefficient", unit: "% per C", physical: [0, 10], plausible: [1.5, 2.5], decimals: 2, resolution: 0.01 },

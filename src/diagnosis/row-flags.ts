@@ -61,8 +61,8 @@ export function rowFlags(row: RootZoneReading, band: Band, ratioLimit: number = 
 
 function isBelievable({ inputPh, inputEc, runoffPh, runoffEc }: RootZoneReading): boolean {
   const believed = (value: number | undefined, name: "ph" | "ec"): boolean => value === undefined || isPlausible(value, name);
-  // Plain water may read almost nothing, so that only an input EC too high to be one is doubted.
-  const inputEcBelieved = inputEc === undefined || inputEc <= quantities.ec.plausible[1];
+  // Plain water may read almost nothing, but not less than a meter can show.
+  const inputEcBelieved = inputEc === undefined || (inputEc >= quantities.ec.resolution && inputEc <= quantities.ec.plausible[1]);
   return believed(inputPh, "ph") && inputEcBelieved && believed(runoffPh, "ph") && believed(runoffEc, "ec");
 }
 

@@ -43,7 +43,7 @@ export const advice = {
     measureAgain: afterFlush,
   },
   "salt and pH, no flush yet": {
-    next: "Bring the input pH into the band, and lower the feed's EC or let more run off at the next irrigations. No flush yet.",
+    next: "Bring the input pH into the band, and lower the feed's EC or let more run off at the next irrigations. Flush only if the runoff EC keeps rising or the plant shows it.",
     measureAgain: nextIrrigation,
   },
   "confirm with a second reading": {

@@ -49,9 +49,11 @@ function distance(value: number, low: number, high: number): number {
   return inside ? 0 : Math.max(low - value, value - high);
 }
 
+const inAHundred = (share: number): string => (share < 0.01 ? "fewer than 1 of 100 such logs" : `about ${Math.round(100 * share)} of 100 such logs`);
+
 function byTrend(distances: readonly Dated[], now: string): Judgement<RecoveryTrend> {
   const { s, oneSided } = mannKendall(distances);
-  const chance = `chance alone shows as much in ${rounded(100 * oneSided)} of 100`;
+  const chance = `chance alone shows as much in ${inAHundred(oneSided)}`;
   if (oneSided <= trendChance && s < 0) return { answer: "recovering", reasons: [now, `the distance to the band falls: ${chance}`] };
   if (oneSided <= trendChance && s > 0) return { answer: "worsening", reasons: [now, `the distance to the band grows: ${chance}`] };
   const days = (distances.at(-1)?.day ?? 0) - (distances[0]?.day ?? 0);

@@ -49,6 +49,12 @@ describe("SALTRATIO", () => {
   });
 });
 
+describe("SALTRATIO beyond any bed", () => {
+  it("refuses 1.38 over 0.0048, a ratio of 287.5: one of the two is in another unit", () => {
+    expect(reasonOf(host.call("SALTRATIO", [one(1.38), one(0.0048)])[0]?.[0])).toContain("check the units of both");
+  });
+});
+
 describe("PHSHIFT, LEACHFRACTION, RATIOCEILING", () => {
   it("PHSHIFT: runoff 5.4 against input 5.9 is half a pH unit down", () => {
     expect(host.call("PHSHIFT", [one(5.4), one(5.9)])[0]?.[0]).toBeCloseTo(-0.5, 12);
@@ -111,6 +117,7 @@ describe("ROWFLAG", () => {
     ["a ghost reading is doubted, not judged", [5.9, 1.6, 6.1, 0.04], "check reading"],
     ["uS/cm in the mS/cm column is doubted, not judged", [5.9, 1.6, 6.1, 2400], "check reading"],
     ["a pH that cannot be is doubted, the rest judged", [5.9, 1.6, 15, 4.1], "check reading; runoff EC high; salt ratio high"],
+    ["an input below what a meter can show is doubted: 0.0048 is ppm gone through a conversion", [5.9, 0.0048, 6.1, 2.2], "check reading"],
     ["no ratio is judged against plain water", [6, 0.3, 6.1, 3.2], "in band"],
   ] as const)("%s", (_, row, expected) => {
     expect(flag(row, coir)).toBe(expected);

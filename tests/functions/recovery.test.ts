@@ -65,11 +65,11 @@ describe("RECOVERYTREND", () => {
     expect(host.call("RECOVERYTREND", args([46_023, 46_023, 46_023, 46_023], [5, 4.8, 4.6, 4.4]))).toEqual([["cannot say"]]);
   });
 
-  it("explain gives the last distance and the chance: 0.6 outside 2 to 3.5, 4.17 of 100", () => {
+  it("explain gives the last distance and the chance: 0.6 outside 2 to 3.5, 1 in 24 orders is about 4 of 100", () => {
     const args = [down(46_023, 46_024, 46_025, 46_026), down(6, 5.2, 4.6, 4.1), one(2), one(3.5), one(true)];
     const [answer, reason] = host.call("RECOVERYTREND", args)[0] ?? [];
     expect(answer).toBe("recovering");
-    expect(reason).toBe("the last reading is 0.6 outside the band 2 to 3.5; the distance to the band falls: chance alone shows as much in 4.17 of 100");
+    expect(reason).toBe("the last reading is 0.6 outside the band 2 to 3.5; the distance to the band falls: chance alone shows as much in about 4 of 100 such logs");
   });
 
   it.each(blanks)("blank rows change nothing; a blank limit, or no reading, is blank (%s)", (blank) => {

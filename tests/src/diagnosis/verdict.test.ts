@@ -121,7 +121,7 @@ describe("verdict: the salt ratio beside the leaching fraction", () => {
 
   it("salt and pH at a settled ratio: no flush yet", () => {
     const given: Row[] = [[5.9, 2.1, 5.1, 9], [5.9, 2.1, 5.1, 9]];
-    expect(judge(given, coir, { leachingFraction: leachingShare(0.2) }).next).toContain("No flush yet");
+    expect(judge(given, coir, { leachingFraction: leachingShare(0.2) }).next).toContain("Flush only if the runoff EC keeps rising");
     expect(judge(given).next).toMatch(/^Salt first: flush/);
   });
 
