@@ -64,9 +64,12 @@ function refusalOf(
   if (sheet.tables.some(({ ref }) => meet(parseRange(ref), answered))) {
     return withReason("#SPILL!", "it answers more than one cell, which a table cannot take: enter it outside the table");
   }
-  const filled = [...cellsIn(answered)].find(({ name }) => name !== address && (sheet.cells.has(name) || earlier.has(name)));
+  const filled = [...cellsIn(answered)].find(({ name }) => name !== address && (isFilled(sheet.cells.get(name)) || earlier.has(name)));
   return filled === undefined ? undefined : withReason("#SPILL!", `its answer fills ${written(answered)}, but ${filled.name} is not empty`);
 }
+
+/** A cell with nothing but a number format is empty. */
+const isFilled = (cell: BookCell | undefined): boolean => cell?.value !== undefined || cell?.formula !== undefined;
 
 function* cellsIn({ startRow, endRow, startCol, endCol }: Area): Generator<{ row: number; column: number; name: string }> {
   for (let row = startRow; row <= endRow; row += 1) {
