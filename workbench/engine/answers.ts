@@ -1,7 +1,7 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
 import { ErrorType } from "@univerjs/engine-formula";
 import { cellRef, parseRange, rangeRef } from "hucre";
-import type { Book, BookSheet, ComputedSheet } from "../book";
+import type { Book, BookCell, BookSheet, ComputedSheet } from "../book";
 import type { CellValue, ErrorValue } from "../host/functions-host";
 import { circularFormulas } from "./circular";
 import { withReason } from "./error-reasons";
