@@ -44,7 +44,11 @@ export class MemorySheet implements SheetInfo {
 
   setLook(row: number, column: number, look: CellLook | undefined): void {
     if (look === undefined) this.looks.delete(keyOf(row, column));
-    else this.looks.set(keyOf(row, column), { ...this.look(row, column), ...look });
+    else {
+      const before = this.look(row, column);
+      const borders = look.borders === undefined ? {} : { borders: { ...before.borders, ...look.borders } };
+      this.looks.set(keyOf(row, column), { ...before, ...look, ...borders });
+    }
   }
 
   filled(onlyValues: boolean): Area | undefined {
