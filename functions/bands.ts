@@ -1,4 +1,4 @@
-import { type Band, bandLimit, Refusal, rowFlags, usualRatioLimit } from "../src/index";
+import { type Band, bandLimit, quantities, Refusal, rowFlags, usualRatioLimit } from "../src/index";
 import { type Answer, eachCell, single, whole } from "./answers";
 import { bandIn } from "./band";
 import { ifTaken, one, reading, word } from "./cells";
@@ -50,7 +50,7 @@ export function rowflag(
 ): any[][] {
   return whole(() => {
     const limits = bandIn(band);
-    const ratioLimit = one(reading(ratio_limit, positive, "ratio limit", usualRatioLimit)) ?? usualRatioLimit;
+    const ratioLimit = one(reading(ratio_limit, ratioLimitIn, "ratio limit", usualRatioLimit)) ?? usualRatioLimit;
     return eachCell(
       (inputPh, inputEc, runoffPh, runoffEc) => flagged([inputPh, inputEc, runoffPh, runoffEc], limits, ratioLimit),
       ifTaken(reading(input_ph, asGiven, "input pH")),
@@ -69,7 +69,8 @@ function flagged(readings: readonly (number | null)[], band: Band | undefined, r
   return flags.length === 0 ? "in band" : flags.join("; ");
 }
 
-function positive(value: number, called: string): number {
-  if (value > 0) return value;
-  throw new Refusal("impossible", { quantity: called, given: value, allowed: "above 0" });
+function ratioLimitIn(value: number, called: string): number {
+  const [lowest, highest] = quantities.saltRatio.physical;
+  if (value > lowest && value <= highest) return value;
+  throw new Refusal("impossible", { quantity: called, given: value, allowed: `above ${lowest}, up to ${highest}` });
 }

@@ -69,7 +69,7 @@ export function word(cells: Cells | null | undefined, called: string, otherwise?
 
 /** TRUE or FALSE; 1, 0 and their words are taken too, as the host's own functions take them. */
 export function flag(cells: Cells | null | undefined, called: string, otherwise: boolean): boolean {
-  const value = content(cells?.[0]?.[0]);
+  const value = one({ cells, read: content, called });
   if (value === undefined) return otherwise;
   if (typeof value === "boolean") return value;
   if (typeof value === "number") return value !== 0;

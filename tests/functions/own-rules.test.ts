@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { blankDeliveries, type CellValue } from "../../workbench/host/functions-host";
 import { loadBundle } from "../../workbench/host/load-bundle";
-import { places, soundCalls, withCell } from "./cell-faults";
 
 const { host } = loadBundle();
 const deliveries = Object.keys(blankDeliveries) as (keyof typeof blankDeliveries)[];
@@ -12,47 +11,6 @@ interface Failed {
 }
 const first = (answer: CellValue[][]): CellValue => answer[0]?.[0];
 const failed = (answer: CellValue[][]): Failed => first(answer) as unknown as Failed;
-
-describe("a fault in one cell of readings, meters, mixes, feeds and air", () => {
-  it.each(soundCalls.map((call) => [call.id, call] as const))("%s answers a sound call", (id, call) => {
-    expect(["number", "string"]).toContain(typeof first(host.call(id, withCell(call, -1, undefined))));
-    expect(first(host.call(id, withCell(call, -1, undefined)))).not.toBe("");
-  });
-
-  it.each(places((call) => call.ownBlanks ?? []))("%s is blank when argument %i (from 0) is blank, delivered as 0, null and \"\"", (id, at, call) => {
-    expect(deliveries.map((blank) => first(host.call(id, withCell(call, at, undefined), blank)))).toEqual(["", "", ""]);
-  });
-
-  it.each(places((call) => call.words ?? []))("%s refuses the text \"five\" in argument %i and repeats it", (id, at, call) => {
-    const { error, reason } = failed(host.call(id, withCell(call, at, "five")));
-    expect({ error, reason }).toEqual({ error: "#VALUE!", reason: expect.stringContaining("\"five\" is not a number") as string });
-  });
-
-  it.each(places())("%s hands the #REF! of argument %i on", (id, at, call) => {
-    expect(failed(host.call(id, withCell(call, at, { error: "#REF!" }))).reason).toContain("#REF!");
-  });
-
-  it.each(places())("%s refuses 1E+300 in argument %i with a reason", (id, at, call) => {
-    const { error, reason } = failed(host.call(id, withCell(call, at, 1e300)));
-    expect(["#VALUE!", "#N/A"]).toContain(error);
-    expect(reason.length).toBeGreaterThan(20);
-  });
-
-  it.each(places(({ id }) => (id === "PHPROBE" ? [1, 3] : [])))("%s refuses -7 in argument %i with a reason", (id, at, call) => {
-    const { error, reason } = failed(host.call(id, withCell(call, at, -7)));
-    expect(["#VALUE!", "#N/A"]).toContain(error);
-    expect(reason.length).toBeGreaterThan(20);
-  });
-
-  it.each(places((call) => Array.from(call.args.keys()).filter((at) => !(call.words ?? []).includes(at))))(
-    "%s refuses the unknown word \"xyz\" in argument %i and lists the known ones",
-    (id, at, call) => {
-      const { error, reason } = failed(host.call(id, withCell(call, at, "xyz")));
-      expect(error).toBe("#VALUE!");
-      expect(reason).toMatch(/choose .+,.+,/);
-    },
-  );
-});
 
 describe("blanks with a rule of their own", () => {
   it.each(deliveries)("PPM, ECFROMPPM and PPMRESCALE refuse a blank scale with the list (delivered as %s)", (blank) => {
@@ -96,21 +54,9 @@ describe("blanks with a rule of their own", () => {
 });
 
 describe("shapes", () => {
-  it.each(["ECAT25", "DILUTION", "VPD", "DLI", "PHBUFFER", "LABELPPM"])("%s says both shapes when 2 x 1 stands beside 3 x 1", (id) => {
-    const call = soundCalls.find((each) => each.id === id);
-    const args = (call?.args ?? []).map((arg, at) => (at === 0 ? [[arg], [arg]] : at === 1 ? [[arg], [arg], [arg]] : [[arg]]));
-    expect(failed(host.call(id, args)).reason).toMatch(/3 x 1 beside .* of 2 x 1/);
-  });
-
   it("BLENDEC says both counts when 2 volumes stand beside 3 ECs, and refuses a square", () => {
     expect(failed(host.call("BLENDEC", [[[1], [2]], [[1], [2], [3]]])).reason).toContain("2 volumes beside 3 ECs");
     expect(failed(host.call("BLENDEC", [[[1, 2], [3, 4]], [[1], [2]]])).reason).toContain("one column or one row");
-  });
-
-  it.each(["PHPROBE", "ECMETER", "CATIONS"])("%s takes one cell for each argument and says so", (id) => {
-    const call = soundCalls.find((each) => each.id === id);
-    const args = (call?.args ?? []).map((arg, at) => (at === 1 ? [[arg], [arg]] : [[arg]]));
-    expect(failed(host.call(id, args)).reason).toContain("it must be one cell");
   });
 
   it("DILUTION: one water EC stretches along a column, a bad row does not spoil its neighbours", () => {
