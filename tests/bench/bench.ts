@@ -1,16 +1,22 @@
-import { readdirSync } from "node:fs";
+import { readdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
+import { parseArgs } from "node:util";
 import { buildIfStale } from "../../workbench/build-if-stale";
 import { type Bench } from "./measure";
+import { figureOf, type Measured, performancePage, verdictOf } from "./performance-page";
 
-/** Runs every *.bench.ts beside this file and prints one line each; figures are ratios within one run wherever they can be. */
+// npm run bench             runs every *.bench.ts beside this file and prints one line each
+// npm run bench -- --write  writes docs/performance.md as well
+const { values } = parseArgs({ options: { write: { type: "boolean", default: false } } });
 await buildIfStale();
+const measured: Measured[] = [];
 for (const name of readdirSync(import.meta.dirname).filter((file) => file.endsWith(".bench.ts")).sort()) {
   const { benches } = (await import(pathToFileURL(path.join(import.meta.dirname, name)).href)) as { benches: readonly Bench[] };
   for (const bench of benches) {
-    const { figure, unit, aim, detail } = await bench.run();
-    const verdict = figure <= aim ? "reached" : "MISSED";
-    console.log(`${bench.name}: ${figure.toPrecision(3)} ${unit} (aim ${aim}, ${verdict}); ${detail}`);
+    const result = await bench.run();
+    measured.push({ name: bench.name, ...result });
+    console.log(`${bench.name}: ${figureOf(result)} (aim ${result.aim}, ${verdictOf(result)}); ${result.detail}`);
   }
 }
+if (values.write) writeFileSync(path.resolve(import.meta.dirname, "../../docs/performance.md"), performancePage(measured));

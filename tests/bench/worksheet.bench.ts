@@ -29,7 +29,9 @@ export const benches: readonly Bench[] = [
     name: "functions.js gzipped",
     run() {
       const script = readFileSync(path.join(distFolder, "functions.js"));
-      return { figure: gzipSync(script).length / 1000, unit: "kB", aim: 12, detail: `${script.length} bytes unpacked` };
+      const { length } = loadBundle().metadata.functions;
+      const [figure, unpacked] = [gzipSync(script).length / 1000, (script.length / 1000).toFixed(0)];
+      return { figure, unit: "kB", aim: 12, detail: `${unpacked} kB as it is, ${length} functions; the aim was set for the first ones` };
     },
   },
 ];

@@ -1,0 +1,31 @@
+import { cpus } from "node:os";
+import { type BenchResult } from "./measure";
+
+/** A bench by its name, with what it measured. */
+export interface Measured extends BenchResult {
+  readonly name: string;
+}
+
+export const figureOf = ({ figure, unit }: BenchResult): string => `${Number(figure.toPrecision(3))} ${unit}`;
+
+export const verdictOf = ({ figure, aim }: BenchResult): string => (figure <= aim ? "reached" : "MISSED");
+
+/** docs/performance.md: what was measured, on what kind of machine. */
+export function performancePage(measured: readonly Measured[]): string {
+  const [processor] = cpus();
+  const machine = `${cpus().length} x ${processor?.model.trim() ?? "unknown processor"}, ${process.platform} ${process.arch}, Node ${process.versions.node}`;
+  const rows = measured.map((each) => `| ${[each.name, figureOf(each), `${each.aim}, ${verdictOf(each)}`, each.detail].join(" | ")} |`);
+  return [
+    "# Performance",
+    "",
+    "Written by `npm run bench -- --write`. Figures are ratios within one run wherever they can be; a time in ms is this machine's, and",
+    "no test depends on it. \"reached\" means at most the aim.",
+    "",
+    `Machine: ${machine}.`,
+    "",
+    "| what | figure | aim | detail |",
+    "|---|--:|---|---|",
+    ...rows,
+    "",
+  ].join("\n");
+}
