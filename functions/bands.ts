@@ -14,7 +14,7 @@ import { asGiven } from "./root-zone";
  * @remarks Media: coir, peat, bark, mineral wool, inert, soil. Feeders: light, medium (default), heavy. Another word is refused with the list.
  * @example =RUNOFF.BANDLIMIT("coir", "ec high") -> 3.5
  * @example =RUNOFF.BANDLIMIT({5.6,6.4,1.5,3}, "ph low") -> 5.6
- * @see the band table in sources.md
+ * @see [the band table](sources.md#the-band-table)
  */
 export function bandlimit(band: any[][], limit: any[][]): any[][] {
   return whole(() => {
@@ -38,7 +38,7 @@ export function bandlimit(band: any[][], limit: any[][]): any[][] {
  * @remarks A reading not taken is not judged; a row without any runoff reading is blank. The limits themselves are in band. Against plain water (input below 0.5 mS/cm) no ratio is judged.
  * @example =RUNOFF.ROWFLAG(5.9, 1.6, 6.1, 2.2, "coir") -> in band
  * @example =RUNOFF.ROWFLAG(5.9, 1.6, 5.2, 4.1, "coir") -> runoff pH low; runoff EC high; salt ratio high
- * @see the band table in sources.md; ratio limit: common practice
+ * @see [the band table](sources.md#the-band-table); ratio limit: common practice
  */
 export function rowflag(
   input_ph: any[][],
