@@ -19,7 +19,8 @@ export interface Quantity {
  * The one table of quantities.
  *
  * EC: above 200 mS/cm no water-based feed or runoff exists (saturated NaCl is about 250 mS/cm); such a figure is uS/cm or
- * ppm typed into an mS/cm column. Believable runoff ends near 20 mS/cm. Limits: common practice; resolutions: bench meters.
+ * ppm typed into an mS/cm column. Believable runoff ends near 20 mS/cm. A temperature coefficient below 0.5 % per C is one
+ * written as a share (0.0191 for 1.91), which would correct nothing. Limits: common practice; resolutions: bench meters.
  */
 export const quantities = {
   ec: { called: "EC", unit: "mS/cm", physical: [0, 200], plausible: [0.1, 20], decimals: 2, resolution: 0.01 },
@@ -33,7 +34,7 @@ export const quantities = {
   saltRatio: { called: "salt ratio", unit: "", physical: [0, 100], plausible: [0.2, 20], decimals: 2, resolution: 0.01 },
   leachingFraction: { called: "leaching fraction", unit: "", physical: [0, 1], plausible: [0, 0.6], decimals: 2, resolution: 0.01 },
   alkalinity: { called: "alkalinity", unit: "mg/L as CaCO3", physical: [0, 5_000], plausible: [5, 500], decimals: 0, resolution: 5 },
-  percentPerCelsius: { called: "temperature coefficient", unit: "% per C", physical: [0, 10], plausible: [1.5, 2.5], decimals: 2, resolution: 0.01 },
+  percentPerCelsius: { called: "temperature coefficient", unit: "% per C", physical: [0.5, 10], plausible: [1.5, 2.5], decimals: 2, resolution: 0.01 },
   millivolts: { called: "electrode reading", unit: "mV", physical: [-1000, 1000], plausible: [-500, 500], decimals: 0, resolution: 1 },
   sheetDate: { called: "date", unit: "", physical: [1, 2_958_465], plausible: [36_526, 73_050], decimals: 0, resolution: 1 },
   days: { called: "days", unit: "days", physical: [0, 36_525], plausible: [0, 3_650], decimals: 0, resolution: 1 },

@@ -22,35 +22,36 @@ export interface RefusalDetails {
   readonly next?: string | undefined;
 }
 
-const withUnit = (value: string | number | undefined, unit: string | undefined): string =>
-  [value ?? "", unit ?? ""].filter((part) => part !== "").join(" ");
+/** The quantity, what came and its unit, in that order; what is not known leaves no gap. */
+const subject = ({ quantity, given, unit }: RefusalDetails): string =>
+  [quantity, given ?? "", unit ?? ""].filter((part) => part !== "").join(" ");
 
 /** The one catalogue of texts: what came, what is allowed, what to do next. */
 const catalogue: Record<RefusalCode, (d: RefusalDetails) => readonly [said: string, next: string]> = {
   missing: (d) => [`${d.quantity} is missing`, "measure it, or leave the row empty"],
   "not-a-number": (d) => [`${d.quantity} "${d.given ?? ""}" is not a number`, "type it as a plain number such as 1.8"],
   "wrong-unit": (d) => [
-    `${d.quantity} ${withUnit(d.given, d.unit)} looks like another unit`,
+    `${subject(d)} looks like another unit`,
     d.allowed === undefined ? "check the unit" : `expected ${d.allowed}`,
   ],
   impossible: (d) => [
-    `${d.quantity} ${withUnit(d.given, d.unit)} cannot be`,
+    `${subject(d)} cannot be`,
     d.allowed === undefined ? "check the reading" : `it must be ${d.allowed}`,
   ],
   implausible: (d) => [
-    `${d.quantity} ${withUnit(d.given, d.unit)} is hard to believe`,
+    `${subject(d)} is hard to believe`,
     d.allowed === undefined ? "measure again" : `usual is ${d.allowed}; measure again`,
   ],
   "outside-validity": (d) => [
-    `${d.quantity} ${withUnit(d.given, d.unit)} is outside what this formula holds for`,
+    `${subject(d)} is outside what this formula holds for`,
     d.allowed === undefined ? "no number is given" : `it holds for ${d.allowed}`,
   ],
   "not-enough-readings": (d) => [
-    `${d.quantity}: ${d.given ?? 0} readings are too few`,
+    `${d.quantity}: ${d.given ?? 0} ${d.given === 1 ? "reading is" : "readings are"} too few`,
     `at least ${d.allowed ?? "one more"} needed`,
   ],
   "unknown-choice": (d) => [`${d.quantity} "${d.given ?? ""}" is not known`, `choose ${d.allowed ?? "another"}`],
-  order: (d) => [`${d.quantity} ${withUnit(d.given, d.unit)} is out of order`, `it must be ${d.allowed ?? "in order"}`],
+  order: (d) => [`${subject(d)} is out of order`, `it must be ${d.allowed ?? "in order"}`],
 };
 
 /** A formula's honest "no": thrown instead of a wrong number, and shown to the person as its message. */

@@ -1,4 +1,4 @@
-import { type Ec25, type Ph, quantities } from "../quantities";
+import { type Ec25, isPlausible, type Ph, quantities } from "../quantities";
 import { Refusal } from "../refusal";
 import { ecBands, phBands } from "./band-table";
 import { feederNamed, type Feeder, type Medium, mediumNamed } from "./media";
@@ -41,24 +41,34 @@ export function bandNamed(text: string): Band {
   if (rest.length > 0) {
     throw new Refusal("unknown-choice", { quantity: "band", given: text, allowed: 'a medium, or "medium, feeder"' });
   }
-  return bandFor(mediumNamed(medium), feeder === undefined ? "medium" : feederNamed(feeder));
+  return bandFor(mediumNamed(medium), feeder === undefined ? "medium" : feederNamed(feeder.trim()));
 }
 
 /**
  * The grower's own four limits, which win over any table.
  *
- * @throws {Refusal} `order` when a low limit is not below its high one; `implausible` EC limits beyond any feed
+ * @throws {Refusal} `order` when a low limit is not below its high one; `implausible` pH limits, as when pH and EC changed
+ *   places; `wrong-unit` EC limits beyond any feed
  * @example ownBand(ph(5.6), ph(6.4), ec25(1.5), ec25(3)).ph // [5.6, 6.4]
  */
 export function ownBand(phLow: Ph, phHigh: Ph, ecLow: Ec25, ecHigh: Ec25): Band {
   ordered("pH low limit", phLow, phHigh);
   ordered("runoff EC low limit", ecLow, ecHigh);
+  believed(phLow, phHigh);
   const highest = quantities.ec.plausible[1];
   if (ecHigh > highest) {
     throw new Refusal("wrong-unit", { quantity: "runoff EC high limit", given: ecHigh, unit: "mS/cm", allowed: `mS/cm up to ${highest}` });
   }
   const source = { ph: "own limits", ec: "own limits" };
   return { medium: undefined, feeder: undefined, ph: [phLow, phHigh], ec: [ecLow, ecHigh], source };
+}
+
+function believed(...limits: readonly Ph[]): void {
+  const [low, high] = quantities.ph.plausible;
+  const odd = limits.find((limit) => !isPlausible(limit, "ph"));
+  if (odd === undefined) return;
+  const next = `it must be ${low} to ${high}; the four are pH low, pH high, EC low, EC high`;
+  throw new Refusal("implausible", { quantity: "pH limit", given: odd, next });
 }
 
 function ordered(called: string, low: number, high: number): void {

@@ -18,10 +18,8 @@ const mediumWords: Readonly<Record<string, Medium>> = {
   "peat moss": "peat",
   soilless: "peat",
   "pine bark": "bark",
-  rockwool: "mineral wool",
   "rock wool": "mineral wool",
   "stone wool": "mineral wool",
-  stonewool: "mineral wool",
   "clay pebbles": "inert",
   "expanded clay": "inert",
   perlite: "inert",
@@ -30,7 +28,7 @@ const mediumWords: Readonly<Record<string, Medium>> = {
   loam: "soil",
 };
 
-const tidy = (text: string): string => text.trim().toLowerCase().replaceAll(/\s+/g, " ");
+const tidy = (text: string): string => text.trim().toLowerCase().replaceAll(/\s+/g, " ").replace(/(\S)wool$/, "$1 wool");
 
 /** The medium a word names. @throws {Refusal} `unknown-choice`, listing the media */
 export function mediumNamed(text: string): Medium {

@@ -1,3 +1,4 @@
+import { type Band } from "../bands/band";
 import { isAbove } from "../maths/compare";
 import { ec25, quantities, type Share, written } from "../quantities";
 import { ratioCeiling } from "./ratio-ceiling";
@@ -21,18 +22,21 @@ const generousLeaching = 0.3;
  * Feeds what to do about salt: weaker feed, more runoff, or a flush. A high ratio by itself is no injury: pots that let 10 to
  * 40 % run off stood at 3 to 7 times their feed and grew alike, so it never names a trouble, it only explains one.
  *
- * Formula:  ratio at most 1: the feed; at most 1.15 / LF: little leaching, or the feed where LF is 0.3 or more; above: the
- *           pot's store
+ * Formula:  feed above the band, or ratio at most 1: the feed; at most 1.15 / LF: little leaching, or the feed where LF is 0.3
+ *           or more; above: the pot's store
  * Valid:    fed at 0.5 mS/cm or more; against plain water a ratio says nothing
  * Source:   [ku-hershey-1991]; ceiling [handbook-60]
  */
-export function saltOrigin({ inputEc, runoffEc }: RootZoneReading, fraction: Share | undefined): SaltOrigin {
+export function saltOrigin({ inputEc, runoffEc }: RootZoneReading, band: Band, fraction: Share | undefined): SaltOrigin {
   const isFed = inputEc !== undefined && inputEc >= weakestFeedEc;
   if (!isFed || runoffEc === undefined) return { origin: "not known", reason: undefined };
   const ratio = saltRatio(ec25(runoffEc), ec25(inputEc));
   const said = `salt ratio ${written(ratio, "saltRatio")} (input EC ${written(inputEc, "ec")})`;
   const above = (limit: number): boolean => isAbove(ratio, limit, quantities.saltRatio.resolution);
-  if (!above(1)) return { origin: "the feed", reason: `${said}: the feed is as strong as the runoff` };
+  if (!above(1)) return { origin: "the feed", reason: `${said}: the feed is at least as strong as the runoff` };
+  if (isAbove(inputEc, band.ec[1], quantities.ec.resolution)) {
+    return { origin: "the feed", reason: `${said}: the feed itself is above the band, so a flush would not last` };
+  }
   if (fraction !== undefined && fraction > 0) return byLeaching(said, fraction, above);
   const hint = "pots that leach little settle at 3 to 7, no injury by itself; the leaching fraction would tell";
   return { origin: "not known", reason: above(usualRatioLimit) ? `${said}: ${hint}` : `${said}: not high` };

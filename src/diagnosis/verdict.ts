@@ -50,9 +50,9 @@ export function verdict(readings: readonly RootZoneReading[], band: Band, option
   const weighedPlaces = new Set([...taken.slice(-2).map(({ place }) => place), ...ec.places, ...ph.places]);
   const restsOn = taken.filter(({ place }) => weighedPlaces.has(place));
   const places = restsOn.map(({ place }) => place);
-  const [doubt, ...otherDoubts] = [...overdue(options.calibrationOverdueDays ?? 0), ...restsOn.flatMap(doubts)];
+  const [doubt, ...otherDoubts] = new Set([...overdue(options.calibrationOverdueDays ?? 0), ...restsOn.flatMap(doubts)]);
   if (doubt !== undefined) return answered("check the meter", "check the meter", [doubt, ...otherDoubts], places);
-  const origin = saltOrigin(restsOn.at(-1) ?? {}, options.leachingFraction);
+  const origin = saltOrigin(restsOn.at(-1) ?? {}, band, options.leachingFraction);
   const answer = weighed[ec.standing][ph.standing];
   const [stronger, weaker] = answer === "pH out of range" ? [ph, ec] : [ec, ph];
   const reasons = [stronger.reason, weaker.reason, ...(origin.reason === undefined ? [] : [origin.reason])] as const;

@@ -17,5 +17,6 @@ import { saturationPressure } from "./saturation-pressure";
  * @example vapourPressureDeficit(airCelsius(25), humidityPercent(60)) // 1.267
  */
 export function vapourPressureDeficit(air: Celsius, humidity: Percent, leaf: Celsius = air): number {
-  return saturationPressure(leaf, "leaf temperature") - saturationPressure(air) * humidityShare(humidity);
+  const inAir = saturationPressure(air) * humidityShare(humidity);
+  return saturationPressure(leaf, "leaf temperature") - inAir;
 }

@@ -20,7 +20,7 @@ export function calibrationDue(last: SheetDate, every: Days, today: SheetDate): 
   const since = Math.floor(today) - Math.floor(last);
   if (!(since >= 0)) {
     throw new Refusal("order", {
-      quantity: "last calibration",
+      quantity: `last calibration ${-since === 1 ? "a day" : `${-since} days`} after today`,
       allowed: "today or earlier; check the year and the order of day and month",
     });
   }

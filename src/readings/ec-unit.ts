@@ -16,6 +16,6 @@ import { type EcUnit, ecUnits } from "./ec-units";
  * @example ecInUnit(1413, "uS/cm", "mS/cm") // 1.413
  */
 export function ecInUnit(value: number, from: EcUnit, to: EcUnit): number {
-  ec25(value / ecUnits[from], `EC ${value} ${from} =`);
+  ec25(value / ecUnits[from], from === "mS/cm" ? "EC" : `EC ${value} ${from} =`);
   return (value * ecUnits[to]) / ecUnits[from];
 }

@@ -3,6 +3,8 @@ import { type Litres } from "../quantities";
 import { Refusal } from "../refusal";
 
 const hoursPerDay = 24;
+/** Shorter than a quarter of an hour is a difference of two times as the sheet counts it, in days. Common practice. */
+const shortestHours = 0.25;
 /** Longer than a year between two irrigations is a mistyped cell. Common practice. */
 const longestHours = 8784;
 
@@ -17,11 +19,12 @@ const longestHours = 8784;
  *
  * @param hours since the irrigation before; a day unless given
  * @returns L a day, 0 or more
- * @throws {Refusal} `impossible` when more drained than was poured in, or the hours are not above 0
+ * @throws {Refusal} `impossible` when more drained than was poured in, or the hours are hardly any or more than a year
  * @example uptake(litres(2), litres(0.5), 48) // 0.75
  */
 export function uptake(poured: Litres, drained: Litres, hours: number = hoursPerDay): number {
   atMostPoured(drained, poured);
-  if (hours > 0 && hours <= longestHours) return ((poured - drained) * hoursPerDay) / hours;
-  throw new Refusal("impossible", { quantity: "time between irrigations", given: hours, unit: "h", allowed: `above 0, up to ${longestHours} h` });
+  if (hours >= shortestHours && hours <= longestHours) return ((poured - drained) * hoursPerDay) / hours;
+  const allowed = `${shortestHours} to ${longestHours} h; a difference of two times in a sheet is in days, 24 times that is hours`;
+  throw new Refusal("impossible", { quantity: "time between irrigations", given: hours, unit: "h", allowed });
 }

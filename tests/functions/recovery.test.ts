@@ -25,8 +25,9 @@ describe("UPTAKE", () => {
   it("refuses more runoff than input, negative and endless hours, and text", () => {
     const said = (...cells: CellValue[]): string => reasonOf(host.call("UPTAKE", cells.map(one))[0]?.[0]);
     expect(said(2, 3)).toContain("at most the input volume 2");
-    expect(said(2, 1, -5)).toContain("above 0, up to 8784 h");
-    expect(said(2, 1, 100_000)).toContain("above 0, up to 8784 h");
+    expect(said(2, 1, -5)).toContain("0.25 to 8784 h");
+    expect(said(2, 1, 100_000)).toContain("0.25 to 8784 h");
+    expect(said(2, 1, 2 / 24)).toContain("in days");
     expect(said(2, 1, "a day")).toContain("not a number");
   });
 });

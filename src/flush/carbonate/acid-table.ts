@@ -31,7 +31,7 @@ const handbook = "[handbook-densities], from memory";
 
 const citric = { strongProtons: 0, pKas: [3.128, 4.761, 6.396], densities: undefined, leaves: undefined, source: "[citric-pka], from memory" };
 
-/** Molar masses: [iupac-2021]. */
+/** Molar masses: [iupac-weights-2021]. */
 export const acidTable = {
   sulfuric: {
     molarMass: 98.078,

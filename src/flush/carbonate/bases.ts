@@ -1,6 +1,6 @@
 import { Refusal } from "../../refusal";
 
-/** Per mole: what the base brings of charge (potassium) and of carbonate. Molar masses: [iupac-2021]. */
+/** Per mole: what the base brings of charge (potassium) and of carbonate. Molar masses: [iupac-weights-2021]. */
 export const baseTable = {
   "potassium bicarbonate": { molarMass: 100.114, potassium: 1, carbonate: 1, caution: "potassium bicarbonate is mild; its dust stings eyes" },
   "potassium carbonate": { molarMass: 138.204, potassium: 2, carbonate: 1, caution: "potassium carbonate irritates skin and burns eyes" },

@@ -35,9 +35,15 @@ export function measurable(amount: number): number {
   return Number((Math.floor(steps) * step).toPrecision(figures));
 }
 
+/** The smallest mark of a small syringe or a cheap balance, mL or g. Common practice. */
+const smallestMark = 0.1;
+
 /** The cautions that stand beside every dose. */
 export const cautions = (measured: number, unit: string): readonly [string, ...string[]] => [
-  `measure out ${measured} ${unit} (rounded down), stir in the first 80 %, ${measurable(measured * firstShare)} ${unit}, measure the pH, then finish little by little`,
+  measured === 0
+    ? "nothing to add: the water is at the target"
+    : `measure out ${measured} ${unit} (rounded down), stir in the first 80 %, ${measurable(measured * firstShare)} ${unit}, measure the pH, then finish little by little`,
+  ...(measured > 0 && measured < smallestMark ? ["that is too little to measure well: treat more water at once"] : []),
   "wear goggles and chemical-proof gloves, with running water at hand",
   "the label and local code win over this figure",
 ];

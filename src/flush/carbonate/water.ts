@@ -2,7 +2,7 @@ import { type Alkalinity, type Ph } from "../../quantities";
 import { Refusal } from "../../refusal";
 import { type CarbonateConstants } from "./constants";
 
-/** Milligrams of CaCO3 in a milliequivalent: 100.087 / 2, IUPAC atomic weights. [iupac-2021] */
+/** Milligrams of CaCO3 in a milliequivalent: 100.087 / 2, IUPAC atomic weights. [iupac-weights-2021] */
 const mgCaco3PerMilliequivalent = 50.0435;
 
 /** meq/L of alkalinity. */

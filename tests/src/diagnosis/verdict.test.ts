@@ -78,6 +78,10 @@ describe("verdict: trust in the readings comes first", () => {
     }
   });
 
+  it("an input pH of 2 in both rows is said once", () => {
+    expect(judge([[2, 2, 6, 4.6], [2, 2, 6, 4.9]]).reasons).toEqual(["input pH 2 is hard to believe: usual is 3 to 10"]);
+  });
+
   it("a ghost reading one row earlier is doubted too; three rows back it is history", () => {
     const ghost: Row = [5.9, 2, 6, 0.04];
     expect(judge([ghost, [5.9, 2, 6, 4.9]]).answer).toBe("check the meter");
@@ -117,6 +121,12 @@ describe("verdict: the salt ratio beside the leaching fraction", () => {
 
   it("runoff as strong as the feed: a flush cannot help, the feed comes down first", () => {
     expect(judge([[5.9, 4.8, 6, 4.7], [5.9, 4.8, 6, 4.7]]).next).toMatch(/^Lower the EC of the feed/);
+  });
+
+  it("a feed of 4.5 above the band's 3.5: the feed comes down first, however little drains", () => {
+    const found = judge([[5.9, 4.5, 6, 4.9], [5.9, 4.5, 6, 4.9]], coir, { leachingFraction: leachingShare(0.1) });
+    expect(found.next).toMatch(/^Lower the EC of the feed/);
+    expect(found.reasons.join()).toContain("the feed itself is above the band");
   });
 
   it("salt and pH at a settled ratio: no flush yet", () => {

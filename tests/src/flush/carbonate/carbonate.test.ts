@@ -154,7 +154,15 @@ describe("acidDose", () => {
   });
 
   it("is 0 at the pH it already has", () => {
-    expect(acidDose(water(5.8), ph(5.8), acid("nitric", 60))).toMatchObject({ exact: 0, measured: 0 });
+    const dose = acidDose(water(5.8), ph(5.8), acid("nitric", 60));
+    expect(dose).toMatchObject({ exact: 0, measured: 0 });
+    expect(dose.reasons.join("; ")).toContain("nothing to add");
+  });
+
+  it("half a litre of 150 mg/L with sulfuric 93 % wants 0.033 mL: too little to measure well", () => {
+    const dose = acidDose(water(7.5, 150, 0.5), ph(5.8), acid("sulfuric", 93));
+    expect(dose.measured).toBe(0.033);
+    expect(dose.reasons.join("; ")).toContain("too little to measure well: treat more water at once");
   });
 
   it.each([
