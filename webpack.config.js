@@ -63,7 +63,7 @@ export default (env = {}, argv = {}) => {
     mode: argv.mode ?? "production",
     target: ["web", "es2020"],
     entry: { functions, taskpane: "./taskpane/taskpane.ts" },
-    output: { path: path.resolve(root, env.out ?? "dist"), filename: "[name].js", clean: true },
+    output: { path: path.resolve(root, env.out ?? "dist"), filename: "[name].js", chunkFilename: `[name].js?v=${version}`, clean: true },
     resolve: { extensions: [".ts", ".js"] },
     module: {
       rules: [{ test: /\.ts$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true } }],

@@ -47,6 +47,18 @@ export class Pane implements Actions {
     });
   };
 
+  /** After the pane itself wrote beside the log, so that its headers changed: what was chosen stays chosen, and `change` is added. */
+  readonly readAgain = async (change: (zone: RootZone) => Partial<Choices> = () => ({})): Promise<void> => {
+    const { selection: before, choices } = this.state;
+    if (before === undefined) return;
+    const selection = await readSelection();
+    if (selection.sheetId !== before.sheetId) return;
+    const { columns, ...others } = change(rootZoneOf(selection, choices));
+    const now = { ...choices, ...others, columns: { ...choices.columns, ...columns } };
+    this.become({ ...this.state, selection, choices: now, zone: rootZoneOf(selection, now) });
+    await keep(keyOf(selection), now);
+  };
+
   /** Reads the log again where it was read before: a cell has changed. */
   readonly follow = (on: boolean): void => {
     void this.carryOut(async () => {

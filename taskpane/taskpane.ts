@@ -1,7 +1,8 @@
 import { Pane, type PaneState } from "./pane";
+import { type SheetWork } from "./sheet-work";
 import { currentTheme, watchTheme } from "./theme";
 import { columnsSection } from "./view/columns";
-import { show } from "./view/elements";
+import { button, show } from "./view/elements";
 import { pictureSection } from "./view/picture";
 import { questionsSection } from "./view/questions";
 import { rowsSection } from "./view/rows";
@@ -20,6 +21,7 @@ const narrowest = 320;
 const pictureWidth = (): number => Math.max(narrowest - 24, place("picture").clientWidth);
 
 const pane = new Pane(render, say);
+let work: SheetWork | undefined;
 
 function render({ zone, choices, following }: PaneState): void {
   show(place("rows"), ...rowsSection(zone, following, pane));
@@ -28,7 +30,19 @@ function render({ zone, choices, following }: PaneState): void {
   show(place("standing"), ...(zone === undefined ? [] : standingSection(zone)));
   show(place("picture"), ...(zone === undefined ? [] : pictureSection(zone, { width: pictureWidth(), theme: currentTheme(), actions: pane })));
   show(place("columns"), ...(zone === undefined ? [] : columnsSection(zone, choices, pane)));
+  show(place("work"), ...(work === undefined ? [button("Work on the sheet", () => void openWork(), { id: "open-work" })] : work.section(zone)));
   show(place("aside"), ...(zone === undefined ? [] : setAsideSection(zone, pane)));
+}
+
+/** The work on the sheet is a script of its own, so that the pane opens sooner. */
+async function openWork(): Promise<void> {
+  try {
+    const loaded = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
+    work ??= new loaded.SheetWork({ say, redraw: pane.redraw, readAgain: pane.readAgain });
+    pane.redraw();
+  } catch {
+    say("This part of the pane could not be loaded. Try again when the network is back.", true);
+  }
 }
 
 function say(words: string, isProblem: boolean): void {

@@ -12,7 +12,7 @@ const [first, last] = ["reading0", "reading14"];
 const ec = (hint: string): { readonly between: readonly [number, number]; readonly hint: string } => ({ between: [0.01, 20], hint });
 
 const pot: readonly Line[] = [
-  heading("The pot, its water and where it stands", "Boxes are yours", "How to read it"),
+  heading("The pot and its water", "Boxes are yours", "How to read it"),
   input("day", "Day and time of the flush", { value: 46_082.375, accepts: { date: true, hint: "date and time the first portion goes in" }, numberFormat: "yyyy-mm-dd hh:mm" }),
   input("container", "Container (L)", { value: 10, accepts: { between: [0.1, 1000], hint: "the pot itself, not the water it holds" } }),
   input("medium", "Medium", { value: "coir", accepts: { words: media, hint: "what the roots stand in" } }),
@@ -27,7 +27,7 @@ const pot: readonly Line[] = [
 ];
 
 const standing: readonly Line[] = [
-  heading("Where the flush stands now", "", ""),
+  heading("Where the flush stands now"),
   result("verdict", "Stop check", { formula: `RUNOFF.FLUSHSTOP({${first}:D}:{${last}:D},{${first}:E}:{${last}:E},{band},{${first}:C}:{${last}:C},{container},TRUE)` }),
   result("left", "Litres still needed (L)", { formula: `RUNOFF.FLUSHLEFT({${first}:C}:{${last}:C},{${first}:E}:{${last}:E},{target},{water},TRUE)`, numberFormat: "0.0" }),
 ];
@@ -35,7 +35,7 @@ const standing: readonly Line[] = [
 const planned: Line = { cells: [undefined, { numberFormat: "0.0" }, { numberFormat: "0.0" }, { numberFormat: "0.00" }] };
 
 const plan: readonly Line[] = [
-  heading("The plan, to be overruled by the readings", "", "", ""),
+  heading("The plan, to be overruled by the readings"),
   { key: "plan", cells: [{ formula: "RUNOFF.FLUSHPLAN({container},{ecNow},{target},{water},{medium})" }] },
   ...Array.from({ length: planRows - 2 }, () => planned),
   { ...planned, key: "end" },
@@ -91,7 +91,7 @@ export const flushSheet: SheetTemplate = sheetTemplate({
     note("Type over the boxed figures, which are examples; the shaded ones follow. Every EC in mS/cm at 25 C."),
     gap, ...pot, gap, ...standing, gap, ...portions, gap, ...plan, gap, ...after, gap, ...care,
   ],
-  widths: [40, 18, 12, 12, 18, 14, 34],
+  widths: [40, 20, 12, 13, 22, 15, 30],
   landscape: false,
   chart: { title: "Runoff EC, reading by reading (mS/cm)", cells: "{portions:E}:{reading14:E}", over: "{plan:E}:{end:G}" },
 });

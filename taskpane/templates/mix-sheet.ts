@@ -18,14 +18,14 @@ const tank: readonly Line[] = [
 ];
 
 const concentrate: readonly Line[] = [
-  heading("Concentrate into fresh water", "", ""),
+  heading("Concentrate into fresh water"),
   input("strength", "1 mL in 1 L adds (mS/cm)", { value: 0.3, accepts: { between: [0.001, 20], hint: "measure it once: 1 L of water, 1 mL, read the rise" }, numberFormat: "0.000" }),
   result("dose", "Concentrate for the tank (mL)", { formula: "RUNOFF.STOCKDOSE({litres},{target},{water},{strength})", numberFormat: "0", how: "each concentrate by its own label; never two together" }),
   result("first", "of which first, four fifths (mL)", { formula: 'IF({dose}="","",{dose}*0.8)', numberFormat: "0", how: "stir, measure, then add up to the target" }),
 ];
 
 const tooStrong: readonly Line[] = [
-  heading("A tank that came out too strong", "", ""),
+  heading("A tank that came out too strong"),
   input("now", "EC in the tank now (mS/cm)", { value: 2.4, accepts: ec("above the target"), numberFormat: "0.00" }),
   input("held", "In the tank now (L)", { value: 50, accepts: { between: [0.1, 100_000], hint: "litres" } }),
   result("add", "Water to add, where there is room (L)", { formula: "RUNOFF.DILUTION({held},{now},{target},{water})", numberFormat: "0.0", how: "or the line below, not both" }),
@@ -42,7 +42,7 @@ const exampleGrams = [0.6, 0.4];
 const examplePercents: readonly (readonly (number | undefined)[])[] = [[8, 12, 36, undefined, 3], [15, undefined, undefined, 19]];
 
 const labels: readonly Line[] = [
-  { cells: [...["What the labels give", "g per L"], ...columns.map(() => "% by weight")].map((value) => ({ value, style: "heading" })) },
+  { cells: [...["What the labels give", "g per L"], ...columns.map(() => "% weight")].map((value) => ({ value, style: "heading" })) },
   {
     key: "counted",
     cells: [{ value: "Counted on the label as", style: "label" }, undefined, ...analytes.map((words): TemplateCell => ({
@@ -76,7 +76,7 @@ function given(box: TemplateCell, value: number | undefined): TemplateCell {
 }
 
 const balance: readonly Line[] = [
-  heading("Balance of K, Ca and Mg", "", ""),
+  heading("Balance of K, Ca and Mg"),
   input("waterCa", "Ca in the water (mg/L)", { value: 40, accepts: { between: [0, 1000], hint: "from the supplier's report" } }),
   input("waterMg", "Mg in the water (mg/L)", { value: 8, accepts: { between: [0, 1000], hint: "from the supplier's report" } }),
   result("cations", "Balance", { formula: "RUNOFF.CATIONS({total:E},N({total:F})+{waterCa},N({total:G})+{waterMg},TRUE)" }),
@@ -86,7 +86,7 @@ const wanted = (dose: string, otherwise: string, when: "<" | ">"): string =>
   `IF(OR({alkalinity}="",{phNow}="",{phTarget}=""),"",IF({phTarget}${when}{phNow},${dose},"${otherwise}"))`;
 
 const acidity: readonly Line[] = [
-  heading("pH of the mixed feed, last of all", "", ""),
+  heading("pH of the mixed feed, last of all"),
   input("alkalinity", "Alkalinity (mg/L as CaCO3)", { accepts: { between: [1, 1000], hint: "test kit or supplier; without it no dose" } }),
   input("phNow", "pH now", { accepts: { between: [3, 11], hint: "measured in the mixed tank" }, numberFormat: "0.0" }),
   input("phTarget", "pH wanted", { value: 5.8, accepts: { between: [4.5, 7.5], hint: "4.5 to 7.5" }, numberFormat: "0.0" }),
@@ -98,7 +98,7 @@ const acidity: readonly Line[] = [
 ];
 
 const order: readonly Line[] = [
-  heading("Order of mixing, and care", "", ""),
+  heading("Order of mixing, and care"),
   caution("1. Goggles and gloves. Pumps, lamps and leads off and away from the wet floor. Labels and local rules come before this sheet."),
   caution("2. Water first. One concentrate at a time, stirred in before the next: undiluted, calcium meets phosphate or sulphate and sets."),
   caution("3. Measure the EC and finish it. Then the acid or alkali: acid into water, never water into acid, and never acid and alkali together."),
@@ -113,6 +113,6 @@ export const mixSheet: SheetTemplate = sheetTemplate({
     note("Type over the boxed figures, which are examples; the shaded ones follow. Every EC in mS/cm at 25 C."),
     gap, ...tank, gap, ...concentrate, gap, ...tooStrong, gap, ...labels, gap, ...balance, gap, ...acidity, gap, ...order,
   ],
-  widths: [42, 22, 12, 12, 12, 12, 12, 12],
+  widths: [44, 24, 12, 12, 12, 12, 12, 12],
   landscape: false,
 });

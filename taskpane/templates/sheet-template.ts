@@ -59,8 +59,13 @@ export function sheetTemplate({ lines, chart, ...parts }: TemplateParts): SheetT
   const withAddresses = (text: string): string => text.replace(/\{(\w+)(?::([A-Z]))?\}/g, address);
   return {
     ...parts,
-    rows: lines.map(({ cells }) => cells.map((cell) => (cell?.formula === undefined ? cell : { ...cell, formula: withAddresses(cell.formula) }))),
+    rows: lines.map(({ cells }) => across(cells, parts.widths.length).map((cell) =>
+      cell?.formula === undefined ? cell : { ...cell, formula: withAddresses(cell.formula) })),
     printArea: `A1:${String.fromCharCode(64 + parts.widths.length)}${lines.length}`,
     ...(chart === undefined ? {} : { chart: { ...chart, cells: withAddresses(chart.cells), over: withAddresses(chart.over) } }),
   };
 }
+
+/** A heading runs across the whole sheet. */
+const across = (cells: Line["cells"], width: number): Line["cells"] =>
+  cells[0]?.style === "heading" ? Array.from({ length: width }, (_, i) => cells[i] ?? { style: "heading" }) : cells;

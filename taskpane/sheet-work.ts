@@ -1,0 +1,168 @@
+import { type Choices, headerKeys } from "./choices";
+import { bandText } from "./formulas/band-text";
+import { compensatedColumns, type ComputedColumn, computedColumns, flagHeader, type FormulaOptions, whatIsMissing } from "./formulas/computed-columns";
+import { logCells } from "./formulas/log-cell";
+import { type RootZone } from "./root-zone";
+import { addColumns } from "./sheet/add-columns";
+import { type Done } from "./sheet/done";
+import { extendColumns } from "./sheet/extend-columns";
+import { functionsState, type FunctionsState, reenter } from "./sheet/functions-alive";
+import { markRows, removeMarks } from "./sheet/mark-rows";
+import { addSheet } from "./sheet/new-sheet";
+import { keepValuesOnly } from "./sheet/values-only";
+import { flushSheet } from "./templates/flush-sheet";
+import { mixSheet } from "./templates/mix-sheet";
+import { type Offer, sheetWorkSection, type WorkActions } from "./view/sheet-work";
+import { SheetProblem } from "./workbook";
+
+/** What the work on the sheet needs of the pane around it. */
+export interface WorkHost {
+  readonly say: (words: string, isProblem: boolean) => void;
+  readonly redraw: () => void;
+  readonly readAgain: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
+}
+
+const compensated: readonly ComputedColumn[] = Object.values(compensatedColumns);
+
+/** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
+export class SheetWork implements WorkActions {
+  private zone: RootZone | undefined;
+  private readonly host: WorkHost;
+  private readonly done: Done[] = [];
+  private ticked: ReadonlySet<string> = new Set(["Salt ratio", flagHeader]);
+  private uncompensated = false;
+  private functions: FunctionsState | undefined;
+  private isAsking = false;
+  private isBusy = false;
+
+  constructor(host: WorkHost) {
+    this.host = host;
+    this.checkFunctions();
+  }
+
+  section(zone: RootZone | undefined): Node[] {
+    this.zone = zone;
+    const { ticked, uncompensated, functions, isAsking } = this;
+    const offers = zone === undefined ? [] : this.offers(zone);
+    return sheetWorkSection({
+      offers, ticked, uncompensated, functions, isAsking,
+      inTable: zone?.selection.tableName !== undefined, canTakeBack: this.done.length > 0,
+    }, this);
+  }
+
+  readonly tick = (header: string, on: boolean): void => {
+    this.ticked = new Set([...this.ticked].filter((each) => each !== header).concat(on ? [header] : []));
+  };
+
+  readonly compensate = (on: boolean): void => {
+    this.uncompensated = on;
+    this.ticked = new Set([...this.ticked, ...compensated.map(({ header }) => header)]);
+    this.host.redraw();
+  };
+
+  readonly addColumns = (): void => {
+    this.onLog(async (zone) => {
+      const wanted = this.offers(zone).filter(({ column, missing }) => missing === undefined && this.ticked.has(column.header));
+      if (wanted.length === 0) throw new SheetProblem("selection", "Tick a column first that this log has the readings for.");
+      const done = await addColumns(zone, wanted.map(({ column }) => column), optionsFor(zone, this.uncompensated));
+      this.uncompensated = false;
+      await this.host.readAgain(ecFromNewColumns);
+      return done;
+    }, true);
+  };
+
+  readonly extend = (): void => { this.onLog(extendColumns); };
+  readonly mark = (): void => { this.onLog(markRows); };
+  readonly newMixSheet = (): void => { this.carryOut(() => addSheet(mixSheet)); };
+  readonly newFlushSheet = (): void => { this.carryOut(() => addSheet(flushSheet)); };
+  readonly reenter = (): void => { this.carryOut(reenter, true); };
+
+  readonly unmark = (): void => {
+    this.onLog(async ({ selection }) => {
+      this.host.say(await removeMarks(selection.sheetId), false);
+      return undefined;
+    });
+  };
+
+  readonly checkFunctions = (): void => {
+    this.carryOut(() => Promise.resolve(undefined), true);
+  };
+
+  readonly askValuesOnly = (asking: boolean): void => {
+    this.isAsking = asking;
+    this.host.redraw();
+  };
+
+  readonly valuesOnly = (): void => {
+    this.isAsking = false;
+    this.carryOut(keepValuesOnly, true);
+  };
+
+  readonly takeBack = (): void => {
+    this.carryOut(async () => {
+      const last = this.done.pop();
+      if (last === undefined) return undefined;
+      const words = await last.takeBack();
+      await this.host.readAgain();
+      this.host.say(words, false);
+      return undefined;
+    }, true);
+  };
+
+  private offers(zone: RootZone): Offer[] {
+    const options = optionsFor(zone, this.uncompensated);
+    const cells = logCells(zone.reading.columns, String);
+    const columns = this.uncompensated ? [...compensated, ...computedColumns] : computedColumns;
+    return columns.map((column) => ({ column, missing: whatIsMissing(column, cells, options) }));
+  }
+
+  private onLog(action: (zone: RootZone) => Promise<Done | undefined>, countsFunctions = false): void {
+    this.carryOut(() => {
+      if (this.zone === undefined) throw new SheetProblem("selection");
+      return action(this.zone);
+    }, countsFunctions);
+  }
+
+  /** One action at a time: its words are said, and its way back is kept. */
+  private carryOut(action: () => Promise<Done | undefined>, countsFunctions = false): void {
+    if (this.isBusy) return;
+    this.isBusy = true;
+    void this.tried(action, countsFunctions).finally(() => {
+      this.isBusy = false;
+      this.host.redraw();
+    });
+  }
+
+  private async tried(action: () => Promise<Done | undefined>, countsFunctions: boolean): Promise<void> {
+    try {
+      const done = await action();
+      if (done !== undefined) {
+        this.done.push(done);
+        this.host.say(done.words, false);
+      }
+      if (countsFunctions) this.functions = await functionsState();
+    } catch (problem) {
+      if (!(problem instanceof SheetProblem)) throw problem;
+      this.host.say(problem.message, true);
+    }
+  }
+}
+
+const optionsFor = ({ band }: RootZone, uncompensated: boolean): FormulaOptions => ({
+  band: band === undefined ? undefined : bandText(band),
+  uncompensated,
+});
+
+/** Once EC at 25 C stands beside the log, it is the EC that is read, and the reading it was made from is not. */
+export function ecFromNewColumns({ reading: { columns } }: RootZone): Partial<Choices> {
+  const keys = headerKeys(columns.map(({ header }) => header));
+  const answers: Record<string, Choices["columns"][string]> = {};
+  for (const [quantity, { header }] of Object.entries(compensatedColumns) as ["input EC" | "runoff EC", ComputedColumn][]) {
+    const made = columns.find((column) => column.header === header);
+    if (made === undefined) continue;
+    const from = columns.find((column) => column !== made && column.quantity === quantity);
+    answers[keys[made.column] ?? ""] = { quantity, unit: "mS/cm" };
+    if (from !== undefined) answers[keys[from.column] ?? ""] = { quantity: "other" };
+  }
+  return Object.keys(answers).length === 0 ? {} : { columns: answers };
+}
