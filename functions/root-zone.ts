@@ -33,6 +33,6 @@ export const isBlank = (row: RootZoneReading): boolean => Object.values(row).eve
 export function inOneCell({ answer, reasons, next, measureAgain, restsOn }: Verdict): Pick<Verdict, "answer" | "reasons"> {
   const rows = restsOn.map((place) => place + 1).join(" and ");
   const restsOnRows = rows === "" ? [] : [`rests on ${restsOn.length === 1 ? "row" : "rows"} ${rows} of the range`];
-  const because = [...reasons, ...restsOnRows].join("; ");
+  const because = [...new Set([...reasons, ...restsOnRows])].join("; ");
   return { answer, reasons: [`${because}. Next: ${next} Measure again: ${measureAgain}.`] };
 }

@@ -1,4 +1,4 @@
-import { cpus } from "node:os";
+import { cpus, loadavg } from "node:os";
 import { type BenchResult } from "./measure";
 
 /** A bench by its name, with what it measured. */
@@ -21,7 +21,7 @@ export function performancePage(measured: readonly Measured[]): string {
     "Written by `npm run bench -- --write`. Figures are ratios within one run wherever they can be; a time in ms is this machine's, and",
     "no test depends on it. \"reached\" means at most the aim.",
     "",
-    `Machine: ${machine}.`,
+    `Machine: ${machine}; load at the end ${(loadavg()[0] ?? 0).toFixed(1)}: above ${cpus().length}, other work ran beside it and times are long.`,
     "",
     "| what | figure | aim | detail |",
     "|---|--:|---|---|",
