@@ -48,7 +48,7 @@ export class Pane implements Actions {
   };
 
   /** After the pane itself wrote beside the log, so that its headers changed: what was chosen stays chosen, and `change` is added. */
-  readonly readAgain = async (change: (zone: RootZone) => Partial<Choices> = () => ({})): Promise<void> => {
+  readonly readAfterWriting = async (change: (zone: RootZone) => Partial<Choices> = () => ({})): Promise<void> => {
     const { selection: before, choices } = this.state;
     if (before === undefined) return;
     const selection = await readSelection();

@@ -1,7 +1,6 @@
-import { type Choices, headerKeys } from "./choices";
-import { bandText } from "./formulas/band-text";
-import { compensatedColumns, type ComputedColumn, computedColumns, flagHeader, type FormulaOptions, whatIsMissing } from "./formulas/computed-columns";
-import { logCells } from "./formulas/log-cell";
+import { type Choices } from "./choices";
+import { compensatedColumns, flagHeader } from "./formulas/computed-columns";
+import { ecFromNewColumns, offersFor, optionsFor } from "./formulas/offers";
 import { type RootZone } from "./root-zone";
 import { addColumns } from "./sheet/add-columns";
 import { type Done } from "./sheet/done";
@@ -12,17 +11,15 @@ import { addSheet } from "./sheet/new-sheet";
 import { keepValuesOnly } from "./sheet/values-only";
 import { flushSheet } from "./templates/flush-sheet";
 import { mixSheet } from "./templates/mix-sheet";
-import { type Offer, sheetWorkSection, type WorkActions } from "./view/sheet-work";
+import { sheetWorkSection, type WorkActions } from "./view/sheet-work";
 import { SheetProblem } from "./workbook";
 
 /** What the work on the sheet needs of the pane around it. */
 export interface WorkHost {
   readonly say: (words: string, isProblem: boolean) => void;
   readonly redraw: () => void;
-  readonly readAgain: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
+  readonly readAfterWriting: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
 }
-
-const compensated: readonly ComputedColumn[] = Object.values(compensatedColumns);
 
 /** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
 export class SheetWork implements WorkActions {
@@ -43,7 +40,7 @@ export class SheetWork implements WorkActions {
   section(zone: RootZone | undefined): Node[] {
     this.zone = zone;
     const { ticked, uncompensated, functions, isAsking } = this;
-    const offers = zone === undefined ? [] : this.offers(zone);
+    const offers = zone === undefined ? [] : offersFor(zone, this.uncompensated);
     return sheetWorkSection({
       offers, ticked, uncompensated, functions, isAsking,
       inTable: zone?.selection.tableName !== undefined, canTakeBack: this.done.length > 0,
@@ -56,17 +53,17 @@ export class SheetWork implements WorkActions {
 
   readonly compensate = (on: boolean): void => {
     this.uncompensated = on;
-    this.ticked = new Set([...this.ticked, ...compensated.map(({ header }) => header)]);
+    this.ticked = new Set([...this.ticked, ...Object.values(compensatedColumns).map(({ header }) => header)]);
     this.host.redraw();
   };
 
   readonly addColumns = (): void => {
     this.onLog(async (zone) => {
-      const wanted = this.offers(zone).filter(({ column, missing }) => missing === undefined && this.ticked.has(column.header));
+      const wanted = offersFor(zone, this.uncompensated).filter(({ column, missing }) => missing === undefined && this.ticked.has(column.header));
       if (wanted.length === 0) throw new SheetProblem("selection", "Tick a column first that this log has the readings for.");
       const done = await addColumns(zone, wanted.map(({ column }) => column), optionsFor(zone, this.uncompensated));
       this.uncompensated = false;
-      await this.host.readAgain(ecFromNewColumns);
+      await this.host.readAfterWriting(ecFromNewColumns);
       return done;
     }, true);
   };
@@ -103,18 +100,11 @@ export class SheetWork implements WorkActions {
       const last = this.done.pop();
       if (last === undefined) return undefined;
       const words = await last.takeBack();
-      await this.host.readAgain();
+      await this.host.readAfterWriting();
       this.host.say(words, false);
       return undefined;
     }, true);
   };
-
-  private offers(zone: RootZone): Offer[] {
-    const options = optionsFor(zone, this.uncompensated);
-    const cells = logCells(zone.reading.columns, String);
-    const columns = this.uncompensated ? [...compensated, ...computedColumns] : computedColumns;
-    return columns.map((column) => ({ column, missing: whatIsMissing(column, cells, options) }));
-  }
 
   private onLog(action: (zone: RootZone) => Promise<Done | undefined>, countsFunctions = false): void {
     this.carryOut(() => {
@@ -146,23 +136,4 @@ export class SheetWork implements WorkActions {
       this.host.say(problem.message, true);
     }
   }
-}
-
-const optionsFor = ({ band }: RootZone, uncompensated: boolean): FormulaOptions => ({
-  band: band === undefined ? undefined : bandText(band),
-  uncompensated,
-});
-
-/** Once EC at 25 C stands beside the log, it is the EC that is read, and the reading it was made from is not. */
-export function ecFromNewColumns({ reading: { columns } }: RootZone): Partial<Choices> {
-  const keys = headerKeys(columns.map(({ header }) => header));
-  const answers: Record<string, Choices["columns"][string]> = {};
-  for (const [quantity, { header }] of Object.entries(compensatedColumns) as ["input EC" | "runoff EC", ComputedColumn][]) {
-    const made = columns.find((column) => column.header === header);
-    if (made === undefined) continue;
-    const from = columns.find((column) => column !== made && column.quantity === quantity);
-    answers[keys[made.column] ?? ""] = { quantity, unit: "mS/cm" };
-    if (from !== undefined) answers[keys[from.column] ?? ""] = { quantity: "other" };
-  }
-  return Object.keys(answers).length === 0 ? {} : { columns: answers };
 }

@@ -38,7 +38,7 @@ function render({ zone, choices, following }: PaneState): void {
 async function openWork(): Promise<void> {
   try {
     const loaded = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
-    work ??= new loaded.SheetWork({ say, redraw: pane.redraw, readAgain: pane.readAgain });
+    work ??= new loaded.SheetWork({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting });
     pane.redraw();
   } catch {
     say("This part of the pane could not be loaded. Try again when the network is back.", true);

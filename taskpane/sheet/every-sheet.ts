@@ -10,6 +10,8 @@ export interface FormulaCell {
   readonly column: number;
   readonly formula: string;
   readonly shows: unknown;
+  /** Something that could be its own answer stands beside or below it. */
+  readonly mayFill: boolean;
 }
 
 /** The formulas of one sheet that were asked for. */
@@ -49,12 +51,17 @@ function parts({ row, column, rows, columns }: Block): Block[] {
 async function formulasIn(context: Excel.RequestContext, sheet: Excel.Worksheet, part: Block): Promise<FormulaCell[]> {
   const range = rangeOf(sheet, part).load("formulas,values");
   await context.sync();
-  return (range.formulas as unknown[][]).flatMap((line, i) =>
-    line.flatMap((formula, j) =>
-      typeof formula === "string" && formula.startsWith("=")
-        ? [{ row: part.row + i, column: part.column + j, formula, shows: (range.values as unknown[][])[i]?.[j] }]
-        : []));
+  const formulas = range.formulas as unknown[][];
+  return formulas.flatMap((line, i) =>
+    line.flatMap((formula, j) => {
+      if (typeof formula !== "string" || !formula.startsWith("=")) return [];
+      const mayFill = [line[j + 1], formulas[i + 1]?.[j]].some((beside) => beside === formula || !isEmptyOrFormula(beside));
+      return [{ row: part.row + i, column: part.column + j, formula, shows: (range.values as unknown[][])[i]?.[j], mayFill }];
+    }));
 }
+
+/** At the edge of a part it is not known what stands there: that counts as filled. */
+const isEmptyOrFormula = (cell: unknown): boolean => cell === "" || (typeof cell === "string" && cell.startsWith("="));
 
 /** Cells that stand under one another as blocks of one column, so that a filled column is one write. */
 export function inBlocks<Cell extends { readonly row: number; readonly column: number }>(cells: readonly Cell[]): { readonly block: Block; readonly cells: readonly Cell[] }[] {

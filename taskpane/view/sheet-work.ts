@@ -1,12 +1,6 @@
-import { type ComputedColumn } from "../formulas/computed-columns";
+import { type Offer } from "../formulas/offers";
 import { type FunctionsState } from "../sheet/functions-alive";
 import { button, h } from "./elements";
-
-/** A column that can be put beside the log, or what the log lacks for it. */
-export interface Offer {
-  readonly column: ComputedColumn;
-  readonly missing: string | undefined;
-}
 
 export interface WorkState {
   readonly offers: readonly Offer[];

@@ -1,0 +1,39 @@
+import { type Choices, headerKeys } from "../choices";
+import { type RootZone } from "../root-zone";
+import { bandText } from "./band-text";
+import { compensatedColumns, type ComputedColumn, computedColumns, type FormulaOptions, whatIsMissing } from "./computed-columns";
+import { logCells } from "./log-cell";
+
+/** A column that can be put beside the log, or what the log lacks for it. */
+export interface Offer {
+  readonly column: ComputedColumn;
+  readonly missing: string | undefined;
+}
+
+/** Every column that there is, with what this log lacks for it. */
+export function offersFor(zone: RootZone, uncompensated: boolean): Offer[] {
+  const options = optionsFor(zone, uncompensated);
+  const cells = logCells(zone.reading.columns, String);
+  const columns = uncompensated ? [...Object.values(compensatedColumns), ...computedColumns] : computedColumns;
+  return columns.map((column) => ({ column, missing: whatIsMissing(column, cells, options) }));
+}
+
+/** The band in force, and what the person says of the meter, for the formulas. */
+export const optionsFor = ({ band }: RootZone, uncompensated: boolean): FormulaOptions => ({
+  band: band === undefined ? undefined : bandText(band),
+  uncompensated,
+});
+
+/** Once EC at 25 C stands beside the log, it is the EC that is read, and the reading it was made from is not. */
+export function ecFromNewColumns({ reading: { columns } }: RootZone): Partial<Choices> {
+  const keys = headerKeys(columns.map(({ header }) => header));
+  const answers: Record<string, Choices["columns"][string]> = {};
+  for (const [quantity, { header }] of Object.entries(compensatedColumns) as ["input EC" | "runoff EC", ComputedColumn][]) {
+    const made = columns.find((column) => column.header === header);
+    if (made === undefined) continue;
+    const from = columns.find((column) => column !== made && column.quantity === quantity);
+    answers[keys[made.column] ?? ""] = { quantity, unit: "mS/cm" };
+    if (from !== undefined) answers[keys[from.column] ?? ""] = { quantity: "other" };
+  }
+  return Object.keys(answers).length === 0 ? {} : { columns: answers };
+}
