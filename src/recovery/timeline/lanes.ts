@@ -11,8 +11,8 @@ export type SeriesRole = "input" | "runoff" | "only";
 
 export type LaneName = "EC" | "pH" | "salt ratio" | "uptake" | "VPD" | "air temperature" | "solution temperature";
 
-/** A value of a lane at one row; `previous` is the row before it in time. */
-export type LaneValue = (row: PlacedRow, previous: PlacedRow | undefined) => number | undefined;
+/** A value of a lane at one row. */
+export type LaneValue = (row: PlacedRow) => number | undefined;
 
 /** How one lane reads the rows. The last of its series is the one whose trend is told. */
 export interface LaneDefinition {
@@ -29,30 +29,32 @@ export interface LaneDefinition {
   readonly standsInFor?: LaneName;
 }
 
-/** After a longer pause than this the pot was short of water, or a row is missing, and no daily figure can be told. */
-const longestPauseDays = 4;
-
-/** Litres a day that stayed in the pot since the row before: what was drunk or evaporated is what the pot took up again. */
-const uptake: LaneValue = ({ day, inputLitres, runoffLitres }, previous) => {
-  if (inputLitres === undefined || runoffLitres === undefined || previous === undefined) return undefined;
-  const days = day - previous.day;
-  const kept = inputLitres - runoffLitres;
-  return days > 0 && days <= longestPauseDays && kept >= 0 ? kept / days : undefined;
-};
-
-/** Against plain water, as on the day of a flush, a ratio says nothing and is not drawn. */
-const ratio: LaneValue = ({ inputEc, runoffEc }) =>
-  inputEc === undefined || runoffEc === undefined || !(inputEc >= weakestFeedEc) ? undefined : saltRatio(runoffEc, inputEc);
-
-/** kPa, the leaf as warm as the air; where the formula refuses (frost, a humidity typed as a share) there is nothing to draw. */
-const vapourDeficit: LaneValue = ({ airCelsius, humidityPercent }) => {
-  if (airCelsius === undefined || humidityPercent === undefined) return undefined;
+/** Where a formula refuses (frost, a ratio beyond any bed) there is nothing to draw. */
+function unlessRefused(formula: () => number): number | undefined {
   try {
-    return vapourPressureDeficit(airCelsius, humidityPercent);
+    return formula();
   } catch (problem) {
     if (problem instanceof Refusal) return undefined;
     throw problem;
   }
+}
+
+/** Litres that one watering left in the pot: what had been drunk or evaporated before it. Not told by the day, for a log may skip days. */
+const uptake: LaneValue = ({ inputLitres, runoffLitres }) => {
+  if (inputLitres === undefined || runoffLitres === undefined) return undefined;
+  return runoffLitres <= inputLitres ? inputLitres - runoffLitres : undefined;
+};
+
+/** Against plain water, as on the day of a flush, a ratio says nothing and is not drawn. */
+const ratio: LaneValue = ({ inputEc, runoffEc }) => {
+  if (inputEc === undefined || runoffEc === undefined || !(inputEc >= weakestFeedEc)) return undefined;
+  return unlessRefused(() => saltRatio(runoffEc, inputEc));
+};
+
+/** kPa, the leaf as warm as the air. */
+const vapourDeficit: LaneValue = ({ airCelsius, humidityPercent }) => {
+  if (airCelsius === undefined || humidityPercent === undefined) return undefined;
+  return unlessRefused(() => vapourPressureDeficit(airCelsius, humidityPercent));
 };
 
 const noLimits = (): undefined => undefined;
@@ -84,7 +86,7 @@ export const laneDefinitions: readonly LaneDefinition[] = [
     limits: ({ ph }) => ph,
   },
   { name: "salt ratio", unit: "", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: ratio }], limits: noLimits },
-  { name: "uptake", unit: "L a day", decimals: 2, resolution: 0.01, leastSpan: 0.5, series: [{ role: "only", value: uptake }], limits: noLimits },
+  { name: "uptake", unit: "L a watering", decimals: 2, resolution: 0.01, leastSpan: 0.5, series: [{ role: "only", value: uptake }], limits: noLimits },
   { name: "VPD", unit: "kPa", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: vapourDeficit }], limits: noLimits },
   {
     name: "air temperature",

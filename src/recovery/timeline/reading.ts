@@ -25,21 +25,19 @@ export class RowInTime implements TimelineReading {
   readonly day: number;
   readonly row: number;
   readonly #placed: PlacedRow;
-  readonly #previous: PlacedRow | undefined;
   readonly #band: Band | undefined;
 
-  constructor(placed: PlacedRow, previous: PlacedRow | undefined, band: Band | undefined) {
+  constructor(placed: PlacedRow, band: Band | undefined) {
     this.day = placed.day;
     this.row = placed.row;
     this.#placed = placed;
-    this.#previous = previous;
     this.#band = band;
   }
 
   get values(): readonly LaneFigure[] {
     return laneDefinitions.flatMap(({ name: lane, series }) =>
       series.flatMap(({ role, value: valueAt }) => {
-        const value = valueAt(this.#placed, this.#previous);
+        const value = valueAt(this.#placed);
         return value === undefined ? [] : [{ lane, role, value }];
       }),
     );

@@ -67,7 +67,7 @@ export function timeline(rows: readonly LogRow[], { band, vessel }: TimelineOpti
     lanes,
     events,
     watches: axis === "dates" ? watches(events) : [],
-    readings: placed.map((row, place) => new RowInTime(row, placed[place - 1], band)),
+    readings: placed.map((row) => new RowInTime(row, band)),
     undated,
   };
 }
@@ -108,11 +108,9 @@ function laneOf(definition: LaneDefinition, placed: readonly PlacedRow[], { axis
 
 function pointsOf(placed: readonly PlacedRow[], valueAt: LaneValue): TimelinePoint[] {
   const points: TimelinePoint[] = [];
-  let previous: PlacedRow | undefined;
   for (const row of placed) {
-    const value = valueAt(row, previous);
+    const value = valueAt(row);
     if (value !== undefined) points.push({ day: row.day, row: row.row, value });
-    previous = row;
   }
   return points;
 }

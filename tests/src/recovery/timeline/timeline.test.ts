@@ -61,10 +61,14 @@ describe("timeline: the lanes", () => {
     expect(lane([runoff(1, 3, { inputEc: ec25(0.3) })], "salt ratio")).toBeUndefined();
   });
 
-  it("uptake: 2 L in and 0.5 L out two days after the row before is 0.75 L a day; after a pause of 9 days it cannot be told", () => {
+  it("a runoff of 60 over an input of 0.5, 120 times, is no bed's ratio: nothing is drawn and nothing breaks", () => {
+    expect(lane([runoff(1, 60, { inputEc: ec25(0.5) })], "salt ratio")).toBeUndefined();
+  });
+
+  it("uptake: 2 L in and 0.5 L out leave 1.5 L a watering, however many days lie between; more out than in tells nothing", () => {
     const poured = { inputLitres: litres(2), runoffLitres: litres(0.5) };
-    const rows = [row({ day: 1, ...poured }), row({ day: 3, ...poured }), row({ day: 12, ...poured })];
-    expect(lane(rows, "uptake")?.series[0]?.segments.flat().map(({ value }) => value)).toEqual([0.75]);
+    const rows = [row({ day: 1, ...poured }), row({ day: 3, ...poured, runoffLitres: litres(3) }), row({ day: 9, ...poured })];
+    expect(lane(rows, "uptake")?.series[0]?.segments.flat().map(({ value }) => value)).toEqual([1.5, 1.5]);
   });
 
   it("air at 25 C and 60 % has a VPD of 1.267 kPa (FAO 56, equation 11), and then no lane of its temperature", () => {
