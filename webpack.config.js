@@ -54,7 +54,10 @@ const pages = [
 ];
 
 /** Where the built files will be served from, without a closing slash. */
-const baseUrl = (env) => String(env.base ?? developmentBase).replace(/\/+$/, "");
+function baseUrl({ base = developmentBase }) {
+  if (URL.canParse(base) && new URL(base).protocol === "https:") return base.replace(/\/+$/, "");
+  throw new Error(`--env base=${base}: it must be an address that begins with https://, for Excel opens no other`);
+}
 
 export default (env = {}, argv = {}) => {
   const base = baseUrl(env);

@@ -71,11 +71,12 @@ describe("the functions", () => {
 
 describe("a build for another address", () => {
   const folder = mkdtempSync(path.join(tmpdir(), "ledger-"));
-  beforeAll(async () => {
+  const build = async (base: string): Promise<unknown> => {
     const webpack = path.join(root, "node_modules/webpack-cli/bin/cli.js");
-    const options = ["--mode", "production", "--env", "base=https://example.org/ledger/", "--env", `out=${folder}`];
-    await promisify(execFile)(process.execPath, [webpack, ...options], { cwd: root });
-  });
+    const options = ["--mode", "production", "--env", `base=${base}`, "--env", `out=${folder}`];
+    return promisify(execFile)(process.execPath, [webpack, ...options], { cwd: root });
+  };
+  beforeAll(async () => build("https://example.org/ledger/"));
   afterAll(() => {
     rmSync(folder, { recursive: true });
   });
@@ -92,6 +93,10 @@ describe("a build for another address", () => {
     const named = [...built.matchAll(/"https:\/\/example\.org\/ledger\/([^"?]+)/g)].map(([, file]) => file ?? "");
     expect(named.length).toBeGreaterThan(5);
     for (const file of named) expect(statSync(path.join(folder, file)).isFile(), file).toBe(true);
+  });
+
+  it.each(["http://example.org", "example.org/ledger"])("is refused for \"%s\", which Excel would not open", async (base) => {
+    await expect(build(base)).rejects.toThrow("it must be an address that begins with https://");
   });
 
   it("lets error cells reach the functions as values", () => {
