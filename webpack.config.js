@@ -65,7 +65,8 @@ export default (env = {}, argv = {}) => {
   return {
     mode: argv.mode ?? "production",
     target: ["web", "es2020"],
-    entry: { functions, taskpane: "./taskpane/taskpane.ts" },
+    // The name is there once the last of the functions is: the pane knows by it that they are loaded.
+    entry: { functions: { import: functions, library: { name: "RunoffLedgerFunctions", type: "var" } }, taskpane: "./taskpane/taskpane.ts" },
     output: { path: path.resolve(root, env.out ?? "dist"), filename: "[name].js", chunkFilename: `[name].js?v=${version}`, clean: true },
     resolve: { extensions: [".ts", ".js"] },
     module: {

@@ -1,118 +1,142 @@
-import { type Choices, noChoices } from "./choices";
-import { headersOf, type RootZone, rootZoneOf } from "./root-zone";
-import { follow } from "./sheet/follow";
-import { goTo } from "./sheet/go-to";
-import { keep, kept } from "./sheet/keep";
-import { placePicture } from "./sheet/place-picture";
+import { type Choices } from "./choices";
+import { choicesFor, keepChoices } from "./kept-choices";
+import { placeTimeline } from "./place-timeline";
+import { freshPane, type PaneState } from "./pane-state";
+import { type RootZone, rootZoneOf } from "./root-zone";
+import { followSelection, watchChanges } from "./sheet/follow";
+import { cellsOfRow, goTo } from "./sheet/go-to";
 import { readSelection, type SheetSelection } from "./sheet/read-selection";
-import { drawTimeline } from "./drawing/timeline-drawing";
-import { currentTheme } from "./theme";
+import { selectedPlace, type SheetPlace } from "./sheet/selected-place";
 import { type Actions } from "./view/actions";
-import { pictureTitle } from "./view/picture";
-import { SheetProblem } from "./workbook";
+import { type Haste, SheetProblem } from "./workbook";
 
-/** The width at which the picture is placed on the sheet, in pixels. */
-const sheetPictureWidth = 640;
-
-export interface PaneState {
-  readonly selection: SheetSelection | undefined;
-  readonly choices: Choices;
-  readonly zone: RootZone | undefined;
-  readonly following: boolean;
-}
+/** From so many rows on the page shows that it reads before it does: weighing them takes more than a blink. */
+const longLogRows = 5000;
+/** Long enough for the page to show its words. */
+const paintMilliseconds = 40;
+const retryMilliseconds = 250;
 
 /** The pane's one state and what changes it; `render` shows a state, `say` speaks a line to the person. */
 export class Pane implements Actions {
-  private state: PaneState = { selection: undefined, choices: noChoices, zone: undefined, following: false };
+  private state: PaneState = freshPane;
   private stopFollowing: (() => Promise<void>) | undefined;
-  private readonly render: (state: PaneState) => void;
-  private readonly say: (words: string, isProblem: boolean) => void;
+  /** What the pane itself selected: not a place that the person wants read. */
+  private selectedByPane = "";
+  /** The number of the reading begun last, and how many that the person asked for are under way. */
+  private readings = 0;
+  private asked = 0;
 
-  constructor(render: (state: PaneState) => void, say: (words: string, isProblem: boolean) => void) {
-    this.render = render;
-    this.say = say;
-  }
+  constructor(
+    private readonly render: (state: PaneState) => void,
+    private readonly say: (words: string, isProblem: boolean) => void,
+  ) {}
 
-  /** Shows the present state again, after a change of width or theme. */
-  readonly redraw = (): void => {
-    this.render(this.state);
+  /** Reads what is selected, and again whenever a cell of that sheet changes. */
+  readonly start = (): void => {
+    void this.carryOut(() => watchChanges(this.readAgain));
+    this.readSelection();
   };
 
+  /** Shows the present state again, after a change of width or theme. */
+  readonly redraw = (): void => { this.render(this.state); };
+
   readonly readSelection = (): void => {
-    void this.carryOut(async () => {
-      const selection = await readSelection();
-      const choices = await this.choicesFor(selection);
-      this.become({ ...this.state, selection, choices, zone: rootZoneOf(selection, choices) });
-      this.say("", false);
-    });
+    this.say("Reading ...", false);
+    this.readFor({ canWait: false });
   };
 
   /** After the pane itself wrote beside the log, so that its headers changed: what was chosen stays chosen, and `change` is added. */
   readonly readAfterWriting = async (change: (zone: RootZone) => Partial<Choices> = () => ({})): Promise<void> => {
-    const { selection: before, choices } = this.state;
-    if (before === undefined) return;
-    const selection = await readSelection();
-    if (selection.sheetId !== before.sheetId) return;
+    const { place, choices } = this.state;
+    if (place === undefined) return;
+    const selection = await readSelection(place);
     const { columns, ...others } = change(rootZoneOf(selection, choices));
-    const now = { ...choices, ...others, columns: { ...choices.columns, ...columns } };
-    this.become({ ...this.state, selection, choices: now, zone: rootZoneOf(selection, now) });
-    await keep(keyOf(selection), now);
+    this.state = { ...this.state, choices: { ...choices, ...others, columns: { ...choices.columns, ...columns } } };
+    await this.weigh(selection, place);
+    await keepChoices(selection, this.state.choices);
   };
 
-  /** Reads the log again where it was read before: a cell has changed. */
   readonly follow = (on: boolean): void => {
     void this.carryOut(async () => {
       await this.stopFollowing?.();
-      this.stopFollowing = on ? await follow(this.readSelection, this.readSelection) : undefined;
+      this.stopFollowing = on ? await followSelection(() => { this.readFor({ canWait: true }); }) : undefined;
       this.become({ ...this.state, following: on });
-      if (on) this.readSelection();
+      if (on) this.readFor({ canWait: true });
     });
   };
 
   readonly choose = (change: Partial<Choices>): void => {
-    const { selection } = this.state;
+    const { selection, choices: before } = this.state;
     if (selection === undefined) return;
-    const choices = { ...this.state.choices, ...change };
-    this.become({ ...this.state, choices, zone: rootZoneOf(selection, choices) });
-    void this.carryOut(() => keep(keyOf(selection), choices));
+    const choices = { ...before, ...change };
+    this.state = { ...this.state, choices };
+    void this.carryOut(async () => {
+      await this.weigh(selection, this.state.place);
+      await keepChoices(selection, choices);
+    });
   };
 
   readonly goToCell = (row: number, column: number): void => {
     const { selection } = this.state;
-    if (selection !== undefined) void this.carryOut(() => goTo(selection.sheetId, row, column));
+    if (selection !== undefined) void this.carryOut(() => this.select(selection.sheetId, row, column));
   };
 
   readonly goToRow = (row: number): void => {
     const { selection } = this.state;
-    if (selection === undefined) return;
-    const { sheetId, rowNumbers, columnNumbers } = selection;
-    const [first = 0] = columnNumbers;
-    const width = (columnNumbers.at(-1) ?? first) - first + 1;
-    void this.carryOut(() => goTo(sheetId, rowNumbers[row] ?? row, first, width));
+    if (selection !== undefined) void this.carryOut(() => this.select(...cellsOfRow(selection, row)));
   };
 
   readonly placePicture = (): void => {
     const { zone } = this.state;
-    if (zone === undefined) return;
-    void this.carryOut(async () => {
-      const theme = currentTheme() === "contrast" ? "light" : currentTheme();
-      const drawing = drawTimeline(zone.timeline, { width: sheetPictureWidth, theme, title: pictureTitle(zone) });
-      const address = await placePicture(zone.selection.sheetId, drawing);
-      this.say(`Placed the timeline on ${zone.selection.sheetName} at ${address}, beside everything that is filled.`, false);
-    });
+    if (zone !== undefined) void this.carryOut(async () => { this.say(await placeTimeline(zone), false); });
   };
+
+  /** Reads what the person has selected; what the pane itself has selected is no wish to read it. */
+  private readFor(haste: Haste): void {
+    this.asked += 1;
+    void this.carryOut(async () => {
+      const place = await selectedPlace();
+      if (!haste.canWait || JSON.stringify(place) !== this.selectedByPane) await this.read(place, haste);
+      this.say("", false);
+    }).finally(() => { this.asked -= 1; });
+  }
+
+  /** Reads again what was read last; it waits while the person's own wish is carried out. */
+  private readonly readAgain = (sheetId: string): void => {
+    const { place } = this.state;
+    if (this.asked > 0) setTimeout(this.readAgain, retryMilliseconds, sheetId);
+    else if (place?.sheetId === sheetId) void this.carryOut(() => this.read(place, { canWait: true }));
+  };
+
+  private async select(...cells: Parameters<typeof goTo>): Promise<void> {
+    this.selectedByPane = JSON.stringify(await goTo(...cells));
+  }
+
+  /** Reads a place; when a later reading has begun meanwhile, that one counts. */
+  private async read(place: SheetPlace, haste: Haste): Promise<void> {
+    const reading = ++this.readings;
+    const selection = await readSelection(place, haste);
+    const choices = place === this.state.place ? this.state.choices : await choicesFor(selection, this.state);
+    if (reading !== this.readings) return;
+    this.state = { ...this.state, choices };
+    await this.weigh(selection, place);
+  }
+
+  /** Works out all that the pane shows; a long log lets the page say so first. */
+  private async weigh(selection: SheetSelection, place: SheetPlace | undefined): Promise<void> {
+    const rows = selection.rowNumbers.length;
+    if (rows >= longLogRows) {
+      this.say(`Reading ${rows} rows ...`, false);
+      await new Promise((resolve) => setTimeout(resolve, paintMilliseconds));
+    }
+    const { choices, zone } = this.state;
+    this.become({ ...this.state, place, selection, zone: rootZoneOf(selection, choices, zone) });
+    if (rows >= longLogRows) this.say("", false);
+  }
 
   private become(state: PaneState): void {
     this.state = state;
     this.render(state);
-  }
-
-  /** What was chosen for this log before: the same while the log is the same, else what the workbook keeps. */
-  private async choicesFor(selection: SheetSelection): Promise<Choices> {
-    const { selection: before, choices } = this.state;
-    if (before !== undefined && keyOf(before) === keyOf(selection)) return choices;
-    const remembered = (await kept(keyOf(selection))) as Partial<Choices> | undefined;
-    return { ...noChoices, ...remembered };
   }
 
   private async carryOut(action: () => Promise<void>): Promise<void> {
@@ -124,6 +148,3 @@ export class Pane implements Actions {
     }
   }
 }
-
-/** Answers belong to a sheet and its headers. */
-const keyOf = (selection: SheetSelection): string => `${selection.sheetId} ${headersOf(selection).join(" | ")}`;

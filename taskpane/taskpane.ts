@@ -1,14 +1,17 @@
-import { Pane, type PaneState } from "./pane";
+import { Pane } from "./pane";
+import { type PaneState } from "./pane-state";
+import { type RootZone } from "./root-zone";
 import { type SheetWork } from "./sheet-work";
-import { currentTheme, watchTheme } from "./theme";
+import { startProblem } from "./start-problem";
+import { applyTheme, currentTheme, watchTheme } from "./theme";
 import { columnsSection } from "./view/columns";
-import { button, show } from "./view/elements";
+import { button, showAll } from "./view/elements";
 import { pictureSection } from "./view/picture";
 import { questionsSection } from "./view/questions";
 import { rowsSection } from "./view/rows";
 import { setAsideSection } from "./view/set-aside";
-import { settingsSection } from "./view/settings";
-import { standingSection } from "./view/standing";
+import { limitsSection, settingsSection } from "./view/settings";
+import { standingInWords, standingSection } from "./view/standing";
 
 const place = (id: string): HTMLElement => {
   const found = document.getElementById(id);
@@ -16,23 +19,39 @@ const place = (id: string): HTMLElement => {
   return found;
 };
 
-/** The narrowest pane that the host offers. */
-const narrowest = 320;
-const pictureWidth = (): number => Math.max(narrowest - 24, place("picture").clientWidth);
+/** The narrowest pane that the host offers, less the page's margins. */
+const narrowest = 296;
+const pictureWidth = (): number => Math.max(narrowest, place("rows").clientWidth);
 
 const pane = new Pane(render, say);
 let work: SheetWork | undefined;
 
 function render({ zone, choices, following }: PaneState): void {
-  show(place("rows"), ...rowsSection(zone, following, pane));
-  show(place("settings"), ...(zone === undefined ? [] : settingsSection(zone, choices, pane)));
-  show(place("questions"), ...(zone === undefined ? [] : questionsSection(zone, choices, pane)));
-  show(place("standing"), ...(zone === undefined ? [] : standingSection(zone)));
-  show(place("picture"), ...(zone === undefined ? [] : pictureSection(zone, { width: pictureWidth(), theme: currentTheme(), actions: pane })));
-  show(place("columns"), ...(zone === undefined ? [] : columnsSection(zone, choices, pane)));
-  show(place("work"), ...(work === undefined ? [button("Work on the sheet", () => void openWork(), { id: "open-work" })] : work.section(zone)));
-  show(place("aside"), ...(zone === undefined ? [] : setAsideSection(zone, pane)));
+  const always = [[place("rows"), rowsSection(zone, following, pane)], [place("work"), workSection(zone)]] as const;
+  if (zone === undefined) {
+    showAll(always);
+    return;
+  }
+  showAll([
+    ...always,
+    [place("questions"), questionsSection(zone, choices, pane)],
+    [place("settings"), settingsSection(zone, choices, pane)],
+    [place("standing"), standingSection(zone)],
+    [place("picture"), pictureSection(zone, { width: pictureWidth(), theme: currentTheme(), actions: pane })],
+    [place("columns"), columnsSection(zone, choices, pane)],
+    [place("aside"), setAsideSection(zone, pane)],
+    [place("limits"), limitsSection(zone, choices, pane)],
+  ]);
+  tell("told", standingInWords(zone));
 }
+
+/** A line that is read out only when it says something new. */
+function tell(id: string, words: string): void {
+  if (place(id).textContent !== words) place(id).textContent = words;
+}
+
+const workSection = (zone: RootZone | undefined): Node[] =>
+  work === undefined ? [button("Work on the sheet", () => void openWork(), { id: "open-work" })] : work.section(zone);
 
 /** The work on the sheet is a script of its own, so that the pane opens sooner. */
 async function openWork(): Promise<void> {
@@ -46,22 +65,23 @@ async function openWork(): Promise<void> {
 }
 
 function say(words: string, isProblem: boolean): void {
-  const line = place("said");
-  line.textContent = words;
-  line.dataset["tone"] = isProblem ? "wait" : "calm";
+  place("said").dataset["tone"] = isProblem ? "wait" : "calm";
+  tell("said", words);
 }
 
-/** The host's script may be missing (no network, stale cache) or speak of another host: the page says so. */
 async function start(): Promise<void> {
-  const host = (globalThis as { Office?: typeof Office }).Office;
-  const info = await host?.onReady();
-  if (info?.host !== host?.HostType.Excel || info === undefined) {
-    say("This page is the task pane of Runoff Ledger: open it from the ribbon of Excel. If you did, Excel's own script could not be loaded; try again when the network is back.", true);
-    return;
-  }
+  applyTheme();
+  const { inTheWay, words } = await startProblem();
+  tell("notice", words);
+  if (inTheWay) return;
   watchTheme(pane.redraw);
-  new ResizeObserver(pane.redraw).observe(document.documentElement);
-  pane.readSelection();
+  let width = 0;
+  new ResizeObserver(() => {
+    if (width === pictureWidth()) return;
+    width = pictureWidth();
+    pane.redraw();
+  }).observe(document.documentElement);
+  pane.start();
 }
 
 void start();

@@ -42,10 +42,15 @@ const kindOfCode: Readonly<Record<string, SheetProblemKind>> = {
   ResponsePayloadSizeLimitExceeded: "too large",
 };
 
+/** Whether work may wait until the person has left the cell they are typing into; asked for by a button it may not, and says so. */
+export interface Haste {
+  readonly canWait: boolean;
+}
+
 /** Runs commands in the workbook as one step of its undo list. */
-export async function inExcel<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+export async function inExcel<T>(batch: (context: Excel.RequestContext) => Promise<T>, { canWait }: Haste = { canWait: false }): Promise<T> {
   try {
-    return await Excel.run({ delayForCellEdit: false, mergeUndoGroup: true } as Excel.RunOptions, batch);
+    return await Excel.run({ delayForCellEdit: canWait, mergeUndoGroup: true } as Excel.RunOptions, batch);
   } catch (problem) {
     throw asSheetProblem(problem);
   }

@@ -34,17 +34,17 @@ export const linesUsed = (placed: readonly PlacedEvent[]): number =>
 /** A line through each lane's plot for each event, its name above the lanes; lines and heads are one path each, however many. */
 export function eventsMarkup(placed: readonly PlacedEvent[], stripTop: number, { lanes }: Layout, theme: DrawingTheme): string {
   if (placed.length === 0) return "";
-  const topOf = (line: number | undefined): number => stripTop + (line ?? mostLines - 1) * sizes.eventRow;
+  const topOf = (line: number): number => stripTop + line * sizes.eventRow;
   const rules = placed.flatMap(({ x }) => lanes.map((lane) => `M${px(x)} ${px(lane.top)}V${px(lane.bottom)}`));
-  const heads = placed.map(({ x, line }) => `M${px(x - 3)} ${px(topOf(line) + 1)}h6l-3 5z`);
-  const names = placed.map(({ event, x, line, anchor }) => {
+  const named = placed.flatMap(({ line, ...rest }) => (line === undefined ? [] : [{ line, ...rest }]));
+  const heads = named.map(({ x, line }) => `M${px(x - 3)} ${px(topOf(line) + 1)}h6l-3 5z`);
+  const names = named.map(({ event, x, line, anchor }) => {
     const offset = anchor === "start" ? 5 : -5;
-    const at = { x: x + offset, y: topOf(line) + 10, fill: theme.event, "font-size": sizes.text, "text-anchor": anchor };
-    return line === undefined ? "" : words(event.kind, at);
+    return words(event.kind, { x: x + offset, y: topOf(line) + 10, fill: theme.event, "font-size": sizes.text, "text-anchor": anchor });
   });
   return (
     element("path", { d: rules.join(""), stroke: theme.event, "stroke-width": 1, "stroke-dasharray": "1 2" }) +
-    element("path", { d: heads.join(""), fill: theme.event }) +
+    (heads.length === 0 ? "" : element("path", { d: heads.join(""), fill: theme.event })) +
     names.join("")
   );
 }

@@ -8,22 +8,25 @@ export function laneMarkup(placed: PlacedLane, layout: Layout, theme: DrawingThe
   const { lane, y } = placed;
   const plot = { x: layout.x, y: (value: number) => y(value), width: layout.right - layout.left, theme };
   return [
-    header(placed, theme),
+    header(placed, layout, theme),
     bandMarkup(placed, layout, theme),
     valueAxis(placed, layout, theme),
     ...lane.series.map((series) => seriesMarkup(series, plot)),
   ].join("");
 }
 
-function header({ lane, headerTop }: PlacedLane, theme: DrawingTheme): string {
+function header({ lane, headerTop }: PlacedLane, { right }: Layout, theme: DrawingTheme): string {
   const title = lane.unit === "" ? lane.name : `${lane.name}, ${lane.unit}`;
+  const band = lane.limits === undefined ? "" : `- - band ${lane.limits.join(" to ")}`;
+  const at = { x: right, y: headerTop + 12, fill: theme.bandEdge, "font-size": sizes.text, "text-anchor": "end" };
   return (
     words(title, { x: 4, y: headerTop + 12, fill: theme.ink, "font-size": sizes.title, "font-weight": "bold" }) +
+    (band === "" ? "" : words(band, at)) +
     words(lane.trend.words, { x: 4, y: headerTop + 26, fill: theme.faintInk, "font-size": sizes.text })
   );
 }
 
-/** The target band: a tint between two dashed edges, each with its number, so that it is there without colour too. */
+/** The target band: a tint between two dashed edges, so that it is there without colour too; its numbers stand in the lane's header. */
 function bandMarkup({ lane, y }: PlacedLane, { left, right }: Layout, theme: DrawingTheme): string {
   if (lane.limits === undefined) return "";
   const [low, high] = lane.limits;
@@ -31,14 +34,7 @@ function bandMarkup({ lane, y }: PlacedLane, { left, right }: Layout, theme: Dra
   const edges = [low, high].map((limit) =>
     element("line", { x1: left, x2: right, y1: y(limit), y2: y(limit), stroke: theme.bandEdge, "stroke-width": 1, "stroke-dasharray": "2 3" }),
   );
-  return tint + edges.join("") + bandLabels(lane.limits, y, right, theme);
-}
-
-function bandLabels(limits: readonly [number, number], y: PlacedLane["y"], right: number, theme: DrawingTheme): string {
-  const [low, high] = limits;
-  const at = { x: right - 2, fill: theme.bandEdge, "font-size": 10, "text-anchor": "end" } as const;
-  if (y(low) - y(high) < 24) return words(`band ${low} to ${high}`, { ...at, y: y(high) - 2 });
-  return words(String(high), { ...at, y: y(high) + 10 }) + words(String(low), { ...at, y: y(low) - 3 });
+  return tint + edges.join("");
 }
 
 function valueAxis({ y, top, bottom }: PlacedLane, { left, right }: Layout, theme: DrawingTheme): string {

@@ -60,13 +60,13 @@ const plotOf = ({ left, right, plotTop: top, plotBottom: bottom }: Layout): Draw
 function legendMarkup({ watches }: Timeline, theme: DrawingTheme): string {
   const y = sizes.top + 8;
   const text = { y: y + 4, fill: theme.ink, "font-size": sizes.text };
-  const swatch = { x: 176, y: y - 5, width: 12, height: 10, fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
+  const swatch = { x: 136, y: y - 5, width: 12, height: 10, fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
   return (
     sample("input", 4, y, theme) +
     words("in", { x: 32, ...text }) +
-    sample("runoff", 62, y, theme) +
-    words("runoff", { x: 90, ...text }) +
-    (watches.length > 0 ? element("rect", swatch) + words("24 to 48 h after flush", { x: 192, ...text }) : "")
+    sample("runoff", 56, y, theme) +
+    words("runoff", { x: 84, ...text }) +
+    (watches.length > 0 ? element("rect", swatch) + words("24 to 48 h after flush", { x: 152, ...text }) : "")
   );
 }
 

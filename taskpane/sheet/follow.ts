@@ -1,29 +1,33 @@
 import { inExcel } from "../workbook";
 
-/** Waits until a burst of events has ended, so that dragging a selection reads it once. */
+/** Waits until a burst of events has ended, so that dragging a selection, or filling down, is read once. */
 const quietMilliseconds = 250;
 
-/** Calls back when the selection moves, and when a cell of any sheet changes; answers how to stop. */
-export async function follow(onSelection: () => void, onChange: () => void): Promise<() => Promise<void>> {
-  const handlers = await inExcel(async (context) => {
-    const selection = context.workbook.onSelectionChanged.add(settled(onSelection));
-    const change = context.workbook.worksheets.onChanged.add(settled(onChange));
-    await context.sync();
-    return [selection, change];
-  });
-  return async () => {
-    await inExcel(async (context) => {
-      for (const handler of handlers) handler.remove();
-      await context.sync();
-    });
-  };
-}
+type Stop = () => Promise<void>;
 
-function settled(call: () => void): () => Promise<void> {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  return () => {
-    clearTimeout(timer);
-    timer = setTimeout(call, quietMilliseconds);
-    return Promise.resolve();
-  };
+/** Calls back when the selection moves; answers how to stop. */
+export const followSelection = (onMove: () => void): Promise<Stop> =>
+  inExcel(async (context) => {
+    const handler = context.workbook.onSelectionChanged.add(() => settled(onMove));
+    await context.sync();
+    return () => inExcel(async () => {
+      handler.remove();
+      await handler.context.sync();
+    });
+  });
+
+/** Calls back with the sheet whose cells changed. */
+export const watchChanges = (onChange: (sheetId: string) => void): Promise<void> =>
+  inExcel(async (context) => {
+    context.workbook.worksheets.onChanged.add(({ worksheetId }) => settled(onChange, worksheetId));
+    await context.sync();
+  });
+
+const timers = new Map<unknown, ReturnType<typeof setTimeout>>();
+
+/** Calls once the same call has not been asked for again for a moment. */
+function settled<Given extends unknown[]>(call: (...given: Given) => void, ...given: Given): Promise<void> {
+  clearTimeout(timers.get(call));
+  timers.set(call, setTimeout(call, quietMilliseconds, ...given));
+  return Promise.resolve();
 }

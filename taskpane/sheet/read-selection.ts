@@ -1,6 +1,8 @@
-import { type LogGrid } from "../../src/index";
-import { inExcel, SheetProblem } from "../workbook";
+import { type LogGrid, readLog } from "../../src/index";
+import { type Haste, inExcel, SheetProblem } from "../workbook";
 import { type Block, covered, overlap } from "./address";
+import { mostCells, type ReadCells, readCells } from "./read-cells";
+import { blockOf, type SheetPlace } from "./selected-place";
 
 /** Part of a sheet, as selected, with its way back: which row and column of the sheet each row and column of the grid is. */
 export interface SheetSelection {
@@ -19,34 +21,29 @@ export interface SheetSelection {
   readonly wholeLog: boolean;
 }
 
-/** Beyond this many cells the host takes seconds and may cut the answer short. */
-const mostCells = 800_000;
-
 /** How far above the selection, within its own block of cells, a header is looked for. */
 const headerReach = 12;
 
-/** Reads the selected rows of the log: several areas, whole columns, a Table, or one cell inside the log. */
-export const readSelection = (): Promise<SheetSelection> =>
+/** Reads the rows of a place: several areas, whole columns, a Table, or the whole log around a single cell. */
+export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: Haste): Promise<SheetSelection> =>
   inExcel(async (context) => {
-    const areas = context.workbook.getSelectedRanges().areas.load("items/rowIndex,items/columnIndex,items/rowCount,items/columnCount");
-    const sheet = context.workbook.worksheets.getActiveWorksheet().load("id,name");
+    const sheet = context.workbook.worksheets.getItem(sheetId).load("id,name");
     const used = sheet.getUsedRangeOrNullObject(true).load("rowIndex,columnIndex,rowCount,columnCount");
     const epoch = context.workbook.functions.date(2000, 1, 1).load("value");
     await context.sync();
-    if (used.isNullObject) throw new SheetProblem("empty");
-    const first = areas.items[0];
-    if (first === undefined) throw new SheetProblem("selection");
+    const [first] = asked;
+    if (used.isNullObject || first === undefined) throw new SheetProblem("empty");
     const usedBlock = blockOf(used);
-    const around = await surroundings(context, first);
-    const selected = areas.items.map(blockOf);
-    const isOneCell = selected.length === 1 && selected[0]?.rows === 1 && selected[0].columns === 1;
-    const asked = isOneCell ? [around.block] : selected;
-    const blocks = asked.flatMap((block) => overlap(block, usedBlock) ?? []);
+    const around = await surroundings(context, sheet, first);
+    const isOneCell = asked.length === 1 && first.rows === 1 && first.columns === 1;
+    const blocks = (isOneCell ? [around.block] : asked).flatMap((block) => overlap(block, usedBlock) ?? []);
     if (blocks.length === 0) throw new SheetProblem("empty");
+    if (!(cellCount(blocks) <= mostCells)) throw new SheetProblem("too large");
     const rows = covered(blocks, "row");
     const columns = covered(blocks, "column");
     const headers = headerRowsAbove(rows[0] ?? 0, overlap(around.block, usedBlock) ?? usedBlock);
-    const read = await cells(context, sheet, [...headers, ...rows], columns);
+    const all = await readCells(context, sheet, { rows: [...headers, ...rows], columns });
+    const read = withoutReadingsAbove(all, rows[0] ?? 0);
     return {
       sheetId: sheet.id,
       sheetName: sheet.name,
@@ -59,22 +56,22 @@ export const readSelection = (): Promise<SheetSelection> =>
       },
       rowNumbers: read.rows,
       columnNumbers: columns,
-      hiddenRows: headers.length + rows.length - read.rows.length,
+      hiddenRows: headers.length + rows.length - all.rows.length,
       headerRows: read.rows.filter((row) => row < (rows[0] ?? 0)).length,
       tableName: around.tableName,
       wholeLog: isOneCell,
     };
-  });
+  }, options);
 
-const blockOf = ({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Block => ({
-  row: rowIndex,
-  column: columnIndex,
-  rows: rowCount,
-  columns: columnCount,
-});
+const cellCount = (blocks: readonly Block[]): number => blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
 
 /** The Table that the selection begins in, or else the block of filled cells around it. */
-async function surroundings(context: Excel.RequestContext, range: Excel.Range): Promise<{ block: Block; tableName: string | undefined }> {
+async function surroundings(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  { row, column, rows, columns }: Block,
+): Promise<{ block: Block; tableName: string | undefined }> {
+  const range = sheet.getRangeByIndexes(row, column, rows, columns);
   const tables = range.getTables(false).load("items/name");
   const region = range.getCell(0, 0).getSurroundingRegion().load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
@@ -85,32 +82,17 @@ async function surroundings(context: Excel.RequestContext, range: Excel.Range): 
   return { block: blockOf(whole), tableName: table.name };
 }
 
+/** Of what stands above the selection only the header rows: the readings there were not selected. */
+function withoutReadingsAbove(read: ReadCells, firstRow: number): ReadCells {
+  const above = read.rows.findIndex((row) => row >= firstRow);
+  if (above <= 0) return read;
+  const headers = new Set(readLog({ cells: read.cells.slice(0, above + headerReach) }).headerRows);
+  const keep = (_: unknown, place: number): boolean => place >= above || headers.has(place);
+  return { rows: read.rows.filter(keep), cells: read.cells.filter(keep), numberFormats: read.numberFormats.filter(keep) };
+}
+
 /** The top rows of the block of cells that the selection lies in, where the selection begins below them. */
 function headerRowsAbove(firstRow: number, around: Block): number[] {
   const reach = Math.min(headerReach, firstRow - around.row);
   return Array.from({ length: Math.max(0, reach) }, (_, place) => around.row + place);
-}
-
-interface ReadCells extends Required<Pick<LogGrid, "cells" | "numberFormats">> {
-  readonly rows: readonly number[];
-}
-
-/** The cells where rows and columns cross, without the hidden rows. */
-async function cells(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  rows: readonly number[],
-  columns: readonly number[],
-): Promise<ReadCells> {
-  const [top = 0, left = 0] = [rows[0], columns[0]];
-  const [height, width] = [(rows.at(-1) ?? top) - top + 1, (columns.at(-1) ?? left) - left + 1];
-  if (height * width > mostCells) throw new SheetProblem("too large");
-  const range = sheet.getRangeByIndexes(top, left, height, width).load("values,numberFormat");
-  const visible = range.getColumn(0).getVisibleView().load("cellAddresses");
-  await context.sync();
-  const shown = new Set((visible.cellAddresses as string[][]).flat().map((address) => Number(/(\d+)$/.exec(address)?.[1]) - 1));
-  const kept = rows.filter((row) => shown.has(row));
-  const crossing = (matrix: readonly (readonly unknown[])[]): unknown[][] =>
-    kept.map((row) => columns.map((column) => matrix[row - top]?.[column - left]));
-  return { rows: kept, cells: crossing(range.values), numberFormats: crossing(range.numberFormat) as string[][] };
 }

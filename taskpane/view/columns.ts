@@ -2,7 +2,7 @@ import { type ColumnReading, logQuantities, type LogUnit } from "../../src/index
 import { type Choices, headerKeys } from "../choices";
 import { type RootZone } from "../root-zone";
 import { type Actions } from "./actions";
-import { chooser, h } from "./elements";
+import { chooser, fold, h } from "./elements";
 
 const ecUnits: readonly LogUnit[] = ["mS/cm", "uS/cm", "dS/m", "mS/m", "ppm 500", "ppm 640", "ppm 700"];
 const volumeUnits: readonly LogUnit[] = ["L", "mL", "gal", "qt", "fl oz"];
@@ -10,15 +10,16 @@ const volumeUnits: readonly LogUnit[] = ["L", "mL", "gal", "qt", "fl oz"];
 /** How each column was read and why, with a list to correct it. */
 export function columnsSection({ reading }: RootZone, choices: Choices, actions: Actions): Node[] {
   const keys = headerKeys(reading.columns.map(({ header }) => header));
-  const lines = reading.columns.map((column) => {
+  const lines = (): HTMLElement[] => reading.columns.map((column) => {
     const { letters } = column;
     const key = keys[column.column] ?? "";
     const answer = (change: Choices["columns"][string]): void => {
       actions.choose({ columns: { ...choices.columns, [key]: change } });
     };
-    return h("li", {}, quantityField(column, letters, answer), unitField(column, letters, answer), h("p", { className: "why" }, whyInWords(column)));
+    return h("li", {}, h("div", { className: "fields" }, quantityField(column, letters, answer), unitField(column, letters, answer)), h("p", { className: "why" }, whyInWords(column)));
   });
-  return [h("details", {}, h("summary", {}, "How each column was read"), h("ul", { className: "columns" }, ...lines))];
+  const isRead = reading.rows.length > 0 || reading.questions.length > 0;
+  return [fold("columns-fold", "How each column was read", () => [h("ul", { className: "columns" }, ...lines())], !isRead)];
 }
 
 type Answer = (change: Choices["columns"][string]) => void;
@@ -37,7 +38,7 @@ function unitField({ quantity, unit }: ColumnReading, letters: string, answer: A
   const units = unitsOf(quantity);
   if (units.length === 0) return false;
   const offered = unit === undefined || !units.includes(unit) ? ["" as const, ...units] : units;
-  return chooser(`unit-${letters}`, "Unit", offered.map((value) => ({ value, text: value === "" ? "choose ..." : value })), {
+  return chooser(`unit-${letters}`, `Unit of ${letters}`, offered.map((value) => ({ value, text: value === "" ? "choose ..." : value })), {
     value: unit ?? "",
     onChoose: (value) => {
       const chosen = units.find((each) => each === value);

@@ -48,9 +48,25 @@ export function button(text: string, onPress: () => void, properties: Properties
   return element;
 }
 
-/** Replaces what a place shows; the field that had the focus has it again, so that the keyboard never loses its way. */
-export function show(place: Element, ...children: readonly Child[]): void {
-  const focused = place.contains(document.activeElement) ? document.activeElement?.id : undefined;
-  place.replaceChildren(...present(children));
-  if (focused) document.getElementById(focused)?.focus();
+const unfolded = new Map<string, boolean>();
+
+/** A part that opens and closes, and stays as the person left it when it is shown anew; `fill` is asked for its content once it is open. */
+export function fold(id: string, title: string, fill: () => readonly Child[], isOpenAtFirst = false): HTMLDetailsElement {
+  const details = h("details", { id, open: unfolded.get(id) ?? isOpenAtFirst }, h("summary", { id: `${id}-title` }, title));
+  const fillOnce = (): void => {
+    if (details.open && details.childElementCount === 1) details.append(...present(fill()));
+  };
+  details.addEventListener("toggle", () => {
+    unfolded.set(id, details.open);
+    fillOnce();
+  });
+  fillOnce();
+  return details;
+}
+
+/** Shows parts of the page anew; the field that had the focus has it again, so that the keyboard never loses its way. */
+export function showAll(parts: readonly (readonly [place: Element, children: readonly Child[]])[]): void {
+  const focused = document.activeElement?.id ?? "";
+  for (const [place, children] of parts) place.replaceChildren(...present(children));
+  if (focused !== "") document.getElementById(focused)?.focus({ preventScroll: true });
 }

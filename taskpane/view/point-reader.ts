@@ -32,7 +32,7 @@ export function pointReader(zone: RootZone, { drawing, picture, title, goToRow }
   const { readings } = zone.timeline;
   const last = readings.length - 1;
   const cursor = h("div", { className: "cursor", hidden: true });
-  const said = h("p", { className: "point", id: "point" }, "Point at a reading, or move with the arrow keys; Enter selects its row.");
+  const said = h("p", { className: "point", id: "point" }, "Touch or point at a reading, or use the arrow keys. Enter selects its row.");
   const slider = h("div", { className: "picture", id: "timeline", tabIndex: 0, role: "slider" }, picture, cursor);
   slider.setAttribute("aria-label", `${title}. ${drawing.description}`);
   let place = last;
@@ -45,8 +45,11 @@ export function pointReader(zone: RootZone, { drawing, picture, title, goToRow }
     said.textContent = wordsAt(zone, place);
     cursor.hidden = false;
     cursor.style.setProperty("left", `${drawing.x(readings[place]?.day ?? 0)}px`);
+    slider.dataset["row"] = String(readings[place]?.row);
   };
   stand(last);
+  const before = readings.findIndex(({ row }) => String(row) === pointedAt());
+  if (before >= 0) move(before);
   slider.addEventListener("keydown", (event) => {
     const step = steps[event.key];
     if (step !== undefined) move(step(place, last));
@@ -61,6 +64,9 @@ export function pointReader(zone: RootZone, { drawing, picture, title, goToRow }
   slider.addEventListener("pointerdown", point);
   return h("div", {}, slider, said);
 }
+
+/** The row of the grid that was read last, so that a picture drawn anew still points at it. */
+const pointedAt = (): string | undefined => document.getElementById("timeline")?.dataset["row"];
 
 function tellPlace(slider: HTMLElement, readings: readonly TimelineReading[], place: number, words: string): void {
   const values = { valuenow: String(place + 1), valuemin: "1", valuemax: String(readings.length), valuetext: words };

@@ -4,28 +4,27 @@ import { type Actions } from "./actions";
 import { button, h } from "./elements";
 
 /** Which rows were read, from where, and the ways to read others. */
-export function rowsSection(zone: RootZone | undefined, following: boolean, actions: Actions): Node[] {
+export function rowsSection(zone: RootZone | undefined, following: boolean, actions: Actions): HTMLElement[] {
   const box = h("input", { type: "checkbox", id: "follow", checked: following });
   box.addEventListener("change", () => {
     actions.follow(box.checked);
   });
   return [
-    h("p", { id: "rows-read" }, zone === undefined ? "Select rows of your log, or one cell inside it." : readInWords(zone)),
+    zone === undefined ? h("p", {}, "Select rows of your log in the sheet, or one cell inside it.") : readInWords(zone),
     h(
       "div",
       { className: "bar" },
       button("Read the selection", actions.readSelection, { id: "read", className: "main" }),
-      h("label", { className: "check" }, box, " Follow my selection"),
+      h("label", { className: "check" }, box, "Follow selection"),
     ),
   ];
 }
 
-function readInWords({ selection, reading, timeline }: RootZone): string {
+function readInWords({ selection, reading, timeline }: RootZone): HTMLElement {
   const { sheetName, tableName, rowNumbers, columnNumbers, hiddenRows, wholeLog, headerRows } = selection;
   const from = columnLetters(columnNumbers[0] ?? 0);
   const to = columnLetters(columnNumbers.at(-1) ?? 0);
-  const place = tableName === undefined ? `${sheetName}, columns ${from} to ${to}` : `${sheetName}, Table ${tableName}`;
-  const asked = rowNumbers.slice(headerRows);
+  const place = tableName === undefined ? `columns ${from} to ${to}` : `Table ${tableName}`;
   const used = reading.rows.length;
   const counts = [
     `${used} ${used === 1 ? "row" : "rows"} read`,
@@ -34,5 +33,10 @@ function readInWords({ selection, reading, timeline }: RootZone): string {
     hiddenRows > 0 ? `${hiddenRows} hidden, not read` : "",
     timeline.undated > 0 ? `${timeline.undated} without a date` : "",
   ].filter((part) => part !== "");
-  return `${place}, ${rowsInWords(asked)}${wholeLog ? " (the whole log around the cell)" : ""}: ${counts.join(", ")}.`;
+  return h(
+    "p",
+    { id: "rows-read" },
+    h("strong", {}, `${sheetName}, ${rowsInWords(rowNumbers.slice(headerRows))}`),
+    `, ${place}${wholeLog ? " (the whole log around the cell)" : ""}: ${counts.join(", ")}.`,
+  );
 }

@@ -1,7 +1,7 @@
 import { type RootZone } from "../root-zone";
 import { cellAddress } from "../sheet/address";
 import { type Actions } from "./actions";
-import { button, h } from "./elements";
+import { button, fold, h } from "./elements";
 
 /** A page of this many lines is as many as anyone reads; the rest is counted. */
 const mostLines = 200;
@@ -20,14 +20,12 @@ export function setAsideSection({ reading, selection }: RootZone, actions: Actio
     ...reading.problems.map(({ row, column, reason, used }) => ({ row, column, reason, used })),
   ].sort((a, b) => a.row - b.row);
   if (lines.length === 0) return [];
-  const shown = lines.slice(0, mostLines).map(({ row, column, reason, used }) => {
+  const shown = (): HTMLElement[] => lines.slice(0, mostLines).map(({ row, column, reason, used }, place) => {
     const [sheetRow, sheetColumn] = [selection.rowNumbers[row] ?? row, selection.columnNumbers[column ?? 0] ?? 0];
-    const place = column === undefined ? `Row ${sheetRow + 1}` : cellAddress(sheetRow, sheetColumn);
-    const go = button(place, () => {
-      actions.goToCell(sheetRow, sheetColumn);
-    });
-    return h("li", {}, go, ` ${reason}${used ? " (used all the same)" : ""}`);
+    const where = column === undefined ? `Row ${sheetRow + 1}` : cellAddress(sheetRow, sheetColumn);
+    const go = button(where, () => { actions.goToCell(sheetRow, sheetColumn); }, { id: `aside-${place}` });
+    return h("li", {}, go, h("span", {}, `${reason}${used ? " (used all the same)" : ""}`));
   });
   const more = lines.length > mostLines && h("p", {}, `and ${lines.length - mostLines} more`);
-  return [h("details", {}, h("summary", {}, `Set aside or doubted: ${lines.length}`), h("ul", { className: "aside" }, ...shown), more)];
+  return [fold("aside-fold", `Set aside or doubted: ${lines.length}`, () => [h("ul", { className: "aside" }, ...shown()), more])];
 }

@@ -2,7 +2,7 @@ import { type LaneName, type SeriesRole } from "../../src/index";
 import { dayInWords } from "../drawing/time-axis";
 import { type RootZone } from "../root-zone";
 import { type Actions } from "./actions";
-import { button, h } from "./elements";
+import { button, fold, h } from "./elements";
 
 /** A table of more rows than this is no longer an alternative to a picture; the latest are shown. */
 const mostRows = 500;
@@ -15,15 +15,12 @@ interface Column {
 }
 
 /** The readings behind the picture as a table, built when it is opened: for screen readers, and for those who prefer figures. */
-export function timelineTable(zone: RootZone, actions: Actions): HTMLElement {
-  const place = h("div", { className: "wide", tabIndex: 0, role: "region" });
-  place.setAttribute("aria-label", "The readings as a table");
-  const details = h("details", {}, h("summary", {}, "The same as a table"), place);
-  details.addEventListener("toggle", () => {
-    if (details.open && place.childElementCount === 0) place.append(table(zone, actions));
+export const timelineTable = (zone: RootZone, actions: Actions): HTMLElement =>
+  fold("table-fold", "The same as a table", () => {
+    const place = h("div", { className: "wide", id: "table", tabIndex: 0, role: "region", aria: { label: "The readings as a table" } }, table(zone, actions));
+    const hidden = zone.timeline.readings.length - mostRows;
+    return [hidden > 0 && h("p", { className: "why" }, `The latest ${mostRows} readings; ${hidden} older ones are in the picture only.`), place];
   });
-  return details;
-}
 
 function table({ timeline, selection }: RootZone, actions: Actions): HTMLElement {
   const columns: Column[] = timeline.lanes.flatMap(({ name, unit, decimals, series }) =>
@@ -34,9 +31,7 @@ function table({ timeline, selection }: RootZone, actions: Actions): HTMLElement
     const sheetRow = (selection.rowNumbers[row] ?? row) + 1;
     const figures = columns.map(({ lane, role, decimals }) => values.find((each) => each.lane === lane && each.role === role)?.value.toFixed(decimals) ?? "");
     const told = [timeline.axis === "dates" ? dayInWords(day) : String(day), ...figures, flagsInWords(flags), events.map(({ kind }) => kind).join(", ")];
-    const go = button(String(sheetRow), () => {
-      actions.goToRow(row);
-    });
+    const go = button(String(sheetRow), () => { actions.goToRow(row); }, { id: `table-${sheetRow}`, aria: { label: `Row ${sheetRow}` } });
     return h("tr", {}, h("th", { scope: "row" }, go), ...told.map((text) => h("td", {}, text)));
   });
   const head = h("tr", {}, ...heads.map((heading) => h("th", { scope: "col" }, heading)));

@@ -4,6 +4,7 @@ import { addColumns } from "../../../taskpane/sheet/add-columns";
 import { noChoices } from "../../../taskpane/choices";
 import { rootZoneOf } from "../../../taskpane/root-zone";
 import { readSelection } from "../../../taskpane/sheet/read-selection";
+import { selectedPlace } from "../../../taskpane/sheet/selected-place";
 import { areaAt } from "../../../workbench/host/excel/area";
 import { bench, benchLog, zoneAt } from "../sheet/bench-log";
 
@@ -34,7 +35,7 @@ describe("a meter that does not compensate", () => {
     expect(host.store.formulas(areaAt(host.sheetId, 1, 8, 1, 2))).toEqual([[
       '=RUNOFF.ECAT25(B2,H2)', '=RUNOFF.ECAT25(IF(D2="","",D2/1000),H2)',
     ]]);
-    const selection = await readSelection();
+    const selection = await readSelection(await selectedPlace());
     const choices = { ...noChoices, ...ecFromNewColumns(rootZoneOf(selection, noChoices)) };
     const read = rootZoneOf(selection, choices).reading;
     expect(read.questions).toEqual([]);

@@ -1,5 +1,4 @@
 import { type Area, areaAt } from "./area";
-import { bounding } from "./area-maths";
 import type { Box, CellLook, Entry, Scalar, SheetInfo, Visibility } from "./sheet-store";
 
 interface MemoryCell {
@@ -53,8 +52,14 @@ export class MemorySheet implements SheetInfo {
 
   filled(onlyValues: boolean): Area | undefined {
     const keys = [...this.cells.keys(), ...(onlyValues ? [] : [...this.looks.keys(), ...this.formats.keys()])];
-    const areas = keys.map((key) => key.split(",").map(Number)).map(([row = 0, column = 0]) => areaAt(this.id, row, column));
-    return areas.length === 0 ? undefined : areas.reduce(bounding);
+    if (keys.length === 0) return undefined;
+    let [top, left, bottom, right] = [Infinity, Infinity, 0, 0];
+    for (const key of keys) {
+      const comma = key.indexOf(",");
+      const [row, column] = [Number(key.slice(0, comma)), Number(key.slice(comma + 1))];
+      [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
+    }
+    return areaAt(this.id, top, left, bottom - top + 1, right - left + 1);
   }
 
   box({ row, column, rowCount, columnCount }: Area): Box {

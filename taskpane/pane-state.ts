@@ -1,0 +1,16 @@
+import { type Choices, noChoices } from "./choices";
+import { type RootZone } from "./root-zone";
+import { type SheetSelection } from "./sheet/read-selection";
+import { type SheetPlace } from "./sheet/selected-place";
+
+/** All that the pane remembers while it is open. */
+export interface PaneState {
+  /** What was read last; it is read again when its sheet changes. */
+  readonly place: SheetPlace | undefined;
+  readonly selection: SheetSelection | undefined;
+  readonly choices: Choices;
+  readonly zone: RootZone | undefined;
+  readonly following: boolean;
+}
+
+export const freshPane: PaneState = { place: undefined, selection: undefined, choices: noChoices, zone: undefined, following: false };

@@ -1,0 +1,16 @@
+import { drawTimeline } from "./drawing/timeline-drawing";
+import { type RootZone } from "./root-zone";
+import { placePicture } from "./sheet/place-picture";
+import { currentTheme } from "./theme";
+import { pictureTitle } from "./view/picture";
+
+/** The width at which the picture is placed on the sheet, in pixels. */
+const sheetPictureWidth = 640;
+
+/** Puts the timeline on the log's sheet, and says where. */
+export async function placeTimeline(zone: RootZone): Promise<string> {
+  const theme = currentTheme() === "dark" ? "dark" : "light";
+  const drawing = drawTimeline(zone.timeline, { width: sheetPictureWidth, theme, title: pictureTitle(zone) });
+  const address = await placePicture(zone.selection.sheetId, drawing);
+  return `Placed on ${zone.selection.sheetName} at ${address}, beside everything that is filled.`;
+}

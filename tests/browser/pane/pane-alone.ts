@@ -1,0 +1,63 @@
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import path from "node:path";
+import { build } from "esbuild";
+import type { Page } from "playwright-core";
+import sirv from "sirv";
+import { openBrowser } from "../browser";
+import type { Scene } from "./stand-in";
+
+const hostScript = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+
+export interface OpenOptions {
+  readonly width?: number;
+  readonly height?: number;
+  /** Files that cannot be fetched: `functions.js`, or the host's script. */
+  readonly missing?: readonly ("functions.js" | "office.js")[];
+}
+
+export interface PaneAlone {
+  /** Opens the built pane, as it is published, on a sheet. */
+  open(scene: Scene, options?: OpenOptions): Promise<Page>;
+  /** Requests that would have left this machine, but for the host's script. */
+  readonly outside: readonly string[];
+  /** Errors, and breaches of the page's policy, on any page so far. */
+  readonly failures: string[];
+  close(): Promise<void>;
+}
+
+/** Serves dist as it is; the host's script alone is answered by the stand-in. */
+export async function paneAlone(): Promise<PaneAlone> {
+  const { outputFiles } = await build({
+    entryPoints: [path.join(import.meta.dirname, "stand-in.ts")],
+    bundle: true, write: false, target: "es2022", format: "iife", logLevel: "warning",
+  });
+  const standIn = outputFiles[0]?.text ?? "";
+  const server = createServer(sirv(path.resolve(import.meta.dirname, "../../../dist"), { dev: true }));
+  await new Promise<void>((resolve) => { server.listen(0, "127.0.0.1", resolve); });
+  const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/taskpane.html`;
+  const session = await openBrowser();
+  const failures: string[] = [];
+  return {
+    outside: session.outside,
+    failures,
+    open: async (scene, { width = 320, height = 800, missing = [] } = {}) => {
+      const page = await session.context.newPage();
+      page.on("pageerror", (problem) => failures.push(problem.message));
+      page.on("console", (message) => { if (message.type() === "error" && missing.length === 0) failures.push(message.text()); });
+      await page.setViewportSize({ width, height });
+      await page.addInitScript((given) => { window.scene = given; }, scene);
+      await page.route(hostScript, (route) => missing.includes("office.js") ? route.abort() : route.fulfill({ contentType: "text/javascript", body: standIn }));
+      if (missing.includes("functions.js")) await page.route("**/functions.js*", (route) => route.abort());
+      await page.goto(address);
+      return page;
+    },
+    close: async () => {
+      await session.close();
+      await new Promise<void>((resolve) => {
+        server.close(() => { resolve(); });
+        server.closeAllConnections();
+      });
+    },
+  };
+}
