@@ -97,7 +97,7 @@ export function recoveryfeed(
     reading(full_ec, engine.ec25, "full feed EC"),
     reading(water_ec, engine.ec25, "water EC"),
     amount(days_since_flush, engine.days, "days since the flush"),
-    amount(start_share, engine.leachingShare, "start share", engine.leachingShare(0.5)),
-    amount(days_to_full, engine.days, "days to full feed", engine.days(7)),
+    amount(start_share, engine.leachingShare, "start share", engine.usualRamp.startShare),
+    amount(days_to_full, engine.days, "days to full feed", engine.usualRamp.daysToFull),
   );
 }

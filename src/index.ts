@@ -85,7 +85,7 @@ export { cations, type CationWord } from "./mix/cations";
 export { dilution, type Tank } from "./mix/dilution";
 export { feedGrams } from "./mix/feed-grams";
 export { labelPpm } from "./mix/label-ppm";
-export { type Ramp, recoveryFeed } from "./mix/recovery-feed";
+export { type Ramp, recoveryFeed, usualRamp } from "./mix/recovery-feed";
 export { stockDose } from "./mix/stock-dose";
 export { swapOut } from "./mix/swap-out";
 

@@ -1,5 +1,5 @@
 import { isBelow } from "../maths/compare";
-import { type Days, type Ec25, quantities, type Share } from "../quantities";
+import { type Days, days, type Ec25, leachingShare, quantities, type Share } from "../quantities";
 import { Refusal } from "../refusal";
 
 /** The feed to come back to, and the water it is mixed in, both mS/cm at 25 C. */
@@ -14,6 +14,9 @@ export interface Ramp {
   readonly startShare: Share;
   readonly daysToFull: Days;
 }
+
+/** Half strength on the day of the flush, full after a week. Common practice. */
+export const usualRamp: Ramp = { startShare: leachingShare(0.5), daysToFull: days(7) };
 
 /**
  * EC to feed on a day after a flush, in mS/cm: from a weak start in a straight line to the full feed.
@@ -40,7 +43,7 @@ export function recoveryFeed({ full, water }: FullFeed, day: Days, ramp: Ramp): 
 }
 
 /** Part of what the full feed adds to the water, on a day. */
-function shareOn(day: Days, { startShare, daysToFull }: Ramp): number {
+export function shareOn(day: Days, { startShare, daysToFull }: Ramp): number {
   if (!(startShare > 0 && startShare <= 1)) {
     throw new Refusal("impossible", { quantity: "start share", given: startShare, allowed: "above 0 and at most 1" });
   }

@@ -34,6 +34,7 @@ export function asJson({ placed, reading, vessel, verdict, timeline }: TimelineF
     reasons: verdict?.reasons ?? [],
     next: verdict?.next ?? null,
     measureAgain: verdict?.measureAgain ?? null,
+    afterFlush: timeline.afterFlush ?? null,
     restsOnRows: (verdict?.rows ?? []).map((row) => address.row(row)),
     lanes: timeline.lanes.map(({ name, unit, trend }) => ({ name, unit, trend: trend.words, changePerDay: trend.changePerDay ?? null })),
     events: timeline.events.map(({ kind, words, day, row }) => ({
@@ -60,7 +61,7 @@ export function asText({ placed, reading, vessel, verdict, timeline }: TimelineF
   return [
     `${placed.sheet}: ${reading.rows.length} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${vessel === undefined ? "" : `; shown: ${vessel} of ${reading.vessels.join(", ")}`}`,
     "Columns", ...columns, ...(aside.length > 0 ? ["Set aside", ...aside, ...more] : []),
-    ...stands, "Lanes", ...lanes, ...(events.length > 0 ? ["Events", ...events] : []), "",
+    ...stands, ...(timeline.afterFlush === undefined ? [] : [timeline.afterFlush]), "Lanes", ...lanes, ...(events.length > 0 ? ["Events", ...events] : []), "",
   ].join("\n");
 }
 

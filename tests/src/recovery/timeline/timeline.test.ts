@@ -123,6 +123,23 @@ describe("timeline: trend, events and the watch", () => {
   });
 });
 
+describe("afterFlush: the days after a flush on day 10, half strength at first and full after 7 days", () => {
+  const since = (last: number) => timeline([runoff(10, 3, flushed), runoff(last, 2.5)]).afterFlush;
+
+  it.each([
+    [10.4, "Flushed on the day of the last row: feed at 50 % of what the full feed adds to the water, and measure the runoff 24 and 48 h after"],
+    [11, "Flushed the day before the last row: feed at 57 %"],
+    [13, "Flushed 3 days before the last row: feed at 71 % of what the full feed adds to the water, and measure at each irrigation"],
+    [17, "Flushed 7 days before the last row: the feed may be at full strength again"],
+  ])("on day %d", (last, says) => {
+    expect(since(last)).toContain(says);
+  });
+
+  it("says nothing from day 18 on, nor where no flush is noted", () => {
+    expect([since(18), timeline([runoff(10, 3)]).afterFlush]).toEqual([undefined, undefined]);
+  });
+});
+
 describe("thin", () => {
   const points = fc
     .array(fc.double({ min: -50, max: 50, noNaN: true }), { minLength: 1, maxLength: 600 })
