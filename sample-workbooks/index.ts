@@ -1,8 +1,10 @@
 import { computeBook } from "../workbench/engine/compute";
 import { loadBundle } from "../workbench/host/load-bundle";
 import { csvOf } from "./csv";
+import { flushSheetWorkbook } from "./workbooks/flush-sheet";
 import { healthyBenchWorkbook } from "./workbooks/healthy-bench";
 import { manyVesselsWorkbook } from "./workbooks/many-vessels-messy";
+import { mixSheetWorkbook } from "./workbooks/mix-sheet";
 import { phLockoutWorkbook } from "./workbooks/ph-lockout";
 import { saltBuildupWorkbook } from "./workbooks/salt-buildup";
 import { bookOf, withCachedValues } from "./xlsx/cached-values";
@@ -15,6 +17,8 @@ export const sampleWorkbooks: Readonly<Record<string, WorkbookSpec>> = {
   "salt-buildup": saltBuildupWorkbook,
   "ph-lockout": phLockoutWorkbook,
   "many-vessels-messy": manyVesselsWorkbook,
+  "mix-sheet": mixSheetWorkbook,
+  "flush-sheet": flushSheetWorkbook,
 };
 
 /** The samples whose first sheet is also written as a plain .csv. */

@@ -2,7 +2,7 @@ import { type CellValue } from "../../workbench/host/functions-host";
 import { callsOurs, stored } from "./formula";
 import { type SharedStrings } from "./shared-strings";
 import { type Cell } from "./spec";
-import { styleNumber } from "./styles-part";
+import { type CellStyles } from "./styles-part";
 import { element, escaped } from "./xml";
 
 /**
@@ -11,9 +11,16 @@ import { element, escaped } from "./xml";
  */
 export type Variant = "host" | "preview";
 
+/** How cells are written, and the tables of their workbook that they refer to. */
+export interface Writing {
+  readonly variant: Variant;
+  readonly strings: SharedStrings;
+  readonly styles: CellStyles;
+}
+
 /** One <c> of a worksheet. A formula must come with its value: the host shows it until the functions are loaded. */
-export function cellPart(at: string, cell: Cell, { variant, strings }: { variant: Variant; strings: SharedStrings }): string {
-  const style = cell.style === undefined ? undefined : styleNumber(cell.style);
+export function cellPart(at: string, cell: Cell, { variant, strings, styles }: Writing): string {
+  const style = cell.style === undefined ? undefined : styles.numberOf(cell.style);
   const { formula, value } = cell;
   if (formula === undefined || (variant === "preview" && (callsOurs(formula) || cell.spill !== undefined))) {
     return typedCell({ r: at, s: style }, value, strings);

@@ -4,9 +4,10 @@ import { document, element, escaped } from "./xml";
 const drawing = "http://schemas.openxmlformats.org/drawingml/2006";
 
 /** Lines are told apart by stroke as well as by colour. */
-const strokes: Readonly<Record<ChartLine["look"], { colour: string; dash: string; width: number }>> = {
-  read: { colour: "7A2E12", dash: "solid", width: 22_225 },
-  given: { colour: "5E8A78", dash: "sysDash", width: 19_050 },
+const strokes: Readonly<Record<ChartLine["look"], { colour: string; dash: string; width: number; dots: boolean }>> = {
+  read: { colour: "7A2E12", dash: "solid", width: 22_225, dots: false },
+  given: { colour: "5E8A78", dash: "sysDash", width: 19_050, dots: false },
+  readings: { colour: "7A2E12", dash: "solid", width: 22_225, dots: true },
 };
 
 const acrossId = 1001;
@@ -32,7 +33,7 @@ export function chartPart({ title, across, unit, between, lines }: LineChart): s
     words("title", title, 1200),
     val("autoTitleDeleted", false),
     element("c:plotArea", {}, element("c:layout"), plot, acrossAxis(across), upAxis(unit, between)),
-    element("c:legend", {}, val("legendPos", "b"), val("overlay", false)),
+    lines.length === 1 ? "" : element("c:legend", {}, val("legendPos", "b"), val("overlay", false)),
     val("plotVisOnly", true),
     val("dispBlanksAs", "gap"),
   );
@@ -40,8 +41,8 @@ export function chartPart({ title, across, unit, between, lines }: LineChart): s
   return document(element("c:chartSpace", names, val("roundedCorners", false), chart));
 }
 
-function oneLine({ name, cells, look }: ChartLine, number: number, across: string): string {
-  const { colour, dash, width } = strokes[look];
+function oneLine({ name, cells, look }: ChartLine, number: number, across: string | undefined): string {
+  const { colour, dash, width, dots } = strokes[look];
   const stroke = element("a:ln", { w: width, cap: "rnd" }, fill(colour), element("a:prstDash", { val: dash }), element("a:round"));
   return element(
     "c:ser",
@@ -50,8 +51,8 @@ function oneLine({ name, cells, look }: ChartLine, number: number, across: strin
     val("order", number),
     element("c:tx", {}, element("c:strRef", {}, element("c:f", {}, escaped(name)))),
     element("c:spPr", {}, stroke),
-    element("c:marker", {}, val("symbol", "none")),
-    element("c:cat", {}, element("c:numRef", {}, element("c:f", {}, escaped(across)))),
+    element("c:marker", {}, ...(dots ? [val("symbol", "circle"), val("size", 6), element("c:spPr", {}, fill(colour))] : [val("symbol", "none")])),
+    across === undefined ? "" : element("c:cat", {}, element("c:numRef", {}, element("c:f", {}, escaped(across)))),
     element("c:val", {}, element("c:numRef", {}, element("c:f", {}, escaped(cells)))),
     val("smooth", false),
   );

@@ -4,7 +4,6 @@ import { type Part, type Relation, relationsPart } from "./part";
 import { appPropertiesPart, corePropertiesPart } from "./property-parts";
 import { sheetParts } from "./sheet-parts";
 import { type WorkbookSpec } from "./spec";
-import { stylesPart } from "./styles-part";
 import { type AddIn, taskpanesPart, webExtensionPart } from "./web-extension-parts";
 import { metadataPart, workbookPart } from "./workbook-part";
 import { document, element, vocabularies } from "./xml";
@@ -17,6 +16,7 @@ export interface PackageOptions {
 
 const { relations } = vocabularies;
 const spreadsheet = "application/vnd.openxmlformats-officedocument.spreadsheetml";
+const vmlDrawing = "application/vnd.openxmlformats-officedocument.vmlDrawing";
 const packageFormat = "application/vnd.openxmlformats-package";
 const extensions = "http://schemas.microsoft.com/office/2011/relationships";
 
@@ -35,6 +35,7 @@ function contentTypes(parts: readonly Part[]): Part {
   const defaults = [
     element("Default", { Extension: "rels", ContentType: `${packageFormat}.relationships+xml` }),
     element("Default", { Extension: "xml", ContentType: "application/xml" }),
+    ...(parts.some(({ path }) => path.endsWith(".vml")) ? [element("Default", { Extension: "vml", ContentType: vmlDrawing })] : []),
   ];
   const typed = parts.filter(({ type }) => type !== undefined);
   const overrides = typed.map(({ path, type }) => element("Override", { PartName: `/${path}`, ContentType: type }));
@@ -65,7 +66,6 @@ function workbookParts(workbook: WorkbookSpec): Part[] {
   return [
     { path: "xl/workbook.xml", content: workbookPart(workbook), type: `${spreadsheet}.sheet.main+xml` },
     { path: "xl/_rels/workbook.xml.rels", content: relationsPart(related) },
-    { path: "xl/styles.xml", content: stylesPart(), type: `${spreadsheet}.styles+xml` },
     { path: "xl/metadata.xml", content: metadataPart(), type: `${spreadsheet}.sheetMetadata+xml` },
   ];
 }

@@ -4,7 +4,7 @@ import { document, element, vocabularies } from "./xml";
 export interface Part {
   readonly path: string;
   readonly content: string;
-  /** Its content type; a .rels part has the default one. */
+  /** Its content type; a .rels or .vml part has the default one. */
   readonly type?: string;
 }
 

@@ -1,11 +1,13 @@
-import { type Variant } from "./cell-part";
+import { type Variant, type Writing } from "./cell-part";
 import { chartPart } from "./chart-part";
 import { drawingPart } from "./drawing-part";
+import { commentsPart, noteBoxesPart, notesOf } from "./notes-parts";
 import { type Part, type Relation, relationsPart } from "./part";
 import { SharedStrings } from "./shared-strings";
 import { type LineChart, type SheetSpec, type TableSpec } from "./spec";
+import { CellStyles } from "./styles-part";
 import { tablePart } from "./table-part";
-import { worksheetPart } from "./worksheet-part";
+import { type SheetRelations, worksheetPart } from "./worksheet-part";
 import { vocabularies } from "./xml";
 
 const { relations } = vocabularies;
@@ -13,28 +15,49 @@ const openXml = "application/vnd.openxmlformats-officedocument";
 
 /** Every part that belongs to the sheets; tables, drawings and charts are numbered through the whole workbook. */
 export function sheetParts(sheets: readonly SheetSpec[], variant: Variant): Part[] {
-  const strings = new SharedStrings();
+  const writing: Writing = { variant, strings: new SharedStrings(), styles: new CellStyles() };
   const parts: Part[] = [];
-  let tables = 0;
-  let charts = 0;
+  const before = { tables: 0, charts: 0 };
   sheets.forEach((sheet, i) => {
-    const name = `sheet${i + 1}.xml`;
-    const content = worksheetPart(sheet, { variant, strings, first: i === 0 });
-    parts.push({ path: `xl/worksheets/${name}`, content, type: `${openXml}.spreadsheetml.worksheet+xml` });
-    const related: Relation[] = [];
-    for (const table of sheet.tables ?? []) {
-      tables += 1;
-      parts.push(oneTable(table, tables, variant));
-      related.push([`${relations}/table`, `../tables/table${tables}.xml`]);
-    }
-    if (sheet.charts !== undefined && sheet.charts.length > 0) {
-      parts.push(...chartParts(sheet.charts, i + 1, charts));
-      charts += sheet.charts.length;
-      related.push([`${relations}/drawing`, `../drawings/drawing${i + 1}.xml`]);
-    }
-    if (related.length > 0) parts.push({ path: `xl/worksheets/_rels/${name}.rels`, content: relationsPart(related) });
+    parts.push(...oneSheet(sheet, { number: i + 1, before, writing }));
+    before.tables += sheet.tables?.length ?? 0;
+    before.charts += sheet.charts?.length ?? 0;
   });
-  return [...parts, { path: "xl/sharedStrings.xml", content: strings.part(), type: `${openXml}.spreadsheetml.sharedStrings+xml` }];
+  return [
+    ...parts,
+    { path: "xl/sharedStrings.xml", content: writing.strings.part(), type: `${openXml}.spreadsheetml.sharedStrings+xml` },
+    { path: "xl/styles.xml", content: writing.styles.part(), type: `${openXml}.spreadsheetml.styles+xml` },
+  ];
+}
+
+interface Place {
+  /** Of the sheet, counted from 1. */
+  readonly number: number;
+  readonly before: { readonly tables: number; readonly charts: number };
+  readonly writing: Writing;
+}
+
+/** A worksheet, what lies on it, and how they refer to each other. */
+function oneSheet(sheet: SheetSpec, { number, before, writing }: Place): Part[] {
+  const { tables = [], charts = [] } = sheet;
+  const notes = notesOf(sheet);
+  const related: Relation[] = [];
+  const relate = (kind: string, target: string): string => `rId${related.push([`${relations}/${kind}`, `../${target}`])}`;
+  const parts = tables.map((table, i) => oneTable(table, before.tables + i + 1, writing.variant));
+  const ids: SheetRelations = {
+    tables: tables.map((_, i) => relate("table", `tables/table${before.tables + i + 1}.xml`)),
+    ...(charts.length === 0 ? {} : { drawing: relate("drawing", `drawings/drawing${number}.xml`) }),
+    ...(notes.length === 0 ? {} : { noteBoxes: relate("vmlDrawing", `drawings/vmlDrawing${number}.vml`) }),
+  };
+  if (charts.length > 0) parts.push(...chartParts(charts, number, before.charts));
+  if (notes.length > 0) {
+    relate("comments", `comments${number}.xml`);
+    parts.push({ path: `xl/drawings/vmlDrawing${number}.vml`, content: noteBoxesPart(notes) });
+    parts.push({ path: `xl/comments${number}.xml`, content: commentsPart(notes), type: `${openXml}.spreadsheetml.comments+xml` });
+  }
+  const content = worksheetPart(sheet, { ...writing, first: number === 1, ids });
+  if (related.length > 0) parts.push({ path: `xl/worksheets/_rels/sheet${number}.xml.rels`, content: relationsPart(related) });
+  return [{ path: `xl/worksheets/sheet${number}.xml`, content, type: `${openXml}.spreadsheetml.worksheet+xml` }, ...parts];
 }
 
 const oneTable = (table: TableSpec, id: number, variant: Variant): Part => ({

@@ -1,5 +1,5 @@
 import { type CellValue } from "../../workbench/host/functions-host";
-import { type StyleName } from "./style-table";
+import { type Style, type StyleName } from "./style-table";
 
 /** One cell to be written. A formula is given as a person types it, without the equals sign. */
 export interface Cell {
@@ -7,7 +7,10 @@ export interface Cell {
   readonly formula?: string;
   /** The range that this formula's answer fills, when it is more than the cell itself. */
   readonly spill?: string;
-  readonly style?: StyleName;
+  /** One of the samples' own looks, or a look given whole. */
+  readonly style?: StyleName | Style;
+  /** Shown while the pointer rests on the cell. */
+  readonly note?: string;
 }
 
 export interface TableSpec {
@@ -27,17 +30,25 @@ export interface ConditionalFormat {
 }
 
 export interface Validation {
+  /** One range or several, with spaces between them. */
   readonly range: string;
-  readonly allowed: { readonly between: readonly [low: number, high: number] } | { readonly list: readonly string[] };
+  /** Left out where anything may be typed. */
+  readonly allowed?: Allowed;
   /** Shown while the cell is chosen, and when what was typed lies outside; the person may keep it all the same. */
   readonly hint: string;
 }
+
+export type Allowed =
+  | { readonly between: readonly [low: number, high: number] }
+  | { readonly list: readonly string[] }
+  /** A date after this day of the sheet's count. */
+  | { readonly afterDay: number };
 
 export interface ChartLine {
   /** The cell that names the line, and the cells with its values: `Log!$C$1`, `Log!$C$2:$C$40`. */
   readonly name: string;
   readonly cells: string;
-  readonly look: "read" | "given";
+  readonly look: "read" | "given" | "readings";
 }
 
 /** A native chart with lines, over a range of cells. */
@@ -46,7 +57,8 @@ export interface LineChart {
   readonly title: string;
   /** For people who do not see it. */
   readonly alternative: string;
-  readonly across: { readonly cells: string; readonly title: string; readonly format: string; readonly dates: boolean };
+  /** Without cells the points are counted from 1. */
+  readonly across: { readonly cells?: string; readonly title: string; readonly format: string; readonly dates: boolean };
   readonly unit: string;
   /** Ends of the upright axis; the host chooses without them. */
   readonly between?: readonly [low: number, high: number];
@@ -69,6 +81,9 @@ export interface SheetSpec {
   readonly frozen?: { readonly rows: number; readonly columns: number };
   /** Print rows repeated on every page: `1:1`. */
   readonly printedHeader?: string;
+  /** What is printed on one page, `A1:G60`; without it the whole sheet, as wide as a page. */
+  readonly printArea?: string;
+  readonly portrait?: boolean;
   readonly gridLines?: boolean;
 }
 

@@ -1,4 +1,4 @@
-interface Style {
+export interface Style {
   readonly format?: keyof typeof numberFormats;
   readonly font?: keyof typeof fonts;
   readonly fill?: keyof typeof fills;
@@ -19,8 +19,11 @@ export const numberFormats = {
   tenths: { id: 166, code: "0.0" },
   signedTenths: { id: 167, code: "+0.0;\\-0.0;0.0" },
   percent: { id: 168, code: "0%" },
-  clock: { id: 170, code: "h:mm" },
   thousandths: { id: 169, code: "0.000" },
+  clock: { id: 170, code: "h:mm" },
+  dateAndClock: { id: 171, code: "yyyy\\-mm\\-dd\\ hh:mm" },
+  timeOfDay: { id: 172, code: "hh:mm" },
+  dayNumber: { id: 173, code: '"day "0' },
 } as const;
 
 export const fonts = {
@@ -29,6 +32,7 @@ export const fonts = {
   title: { size: 16, bold: true, colour: "FF24483E" },
   quiet: { size: 10, colour: "FF5B6660" },
   heading: { size: 11, bold: true, colour: "FF24483E" },
+  caution: { size: 10, bold: true, colour: "FF7A2E12" },
 } as const;
 
 /** The first two are the file format's own and may not change. */
@@ -73,8 +77,7 @@ export const styles = {
 } as const satisfies Readonly<Record<string, Style>>;
 
 export type StyleName = keyof typeof styles;
-export const styleNames = Object.keys(styles) as StyleName[];
-export const styleOf = (name: StyleName): Style => styles[name];
+export const styleOf = (style: StyleName | Style): Style => (typeof style === "string" ? styles[style] : style);
 
 /** The looks of a conditional format: each is told apart without colour, by weight, slant and border. */
 export const looks = {

@@ -1,14 +1,32 @@
-import { borders, fills, fonts, lookNames, looks, numberFormats, styleNames, styleOf, type StyleName } from "./style-table";
+import { borders, fills, fonts, lookNames, looks, numberFormats, type Style, styleOf, type StyleName } from "./style-table";
 import { counted, document, element, vocabularies } from "./xml";
-
-/** The number under which cells refer to a style. */
-export const styleNumber = (name: StyleName = "plain"): number => styleNames.indexOf(name);
 
 /** The number under which a conditional format refers to its look. */
 export const lookNumber = (look: keyof typeof looks): number => lookNames.indexOf(look);
 
-/** styles.xml: the whole style table, whether a workbook uses all of it or not. */
-export function stylesPart(): string {
+/** The looks that the cells of a workbook have, each stored once and named by its number; the first is the plain one. */
+export class CellStyles {
+  private readonly styles = new Map<string, Style>();
+
+  constructor() {
+    this.numberOf("plain");
+  }
+
+  /** The number of a look, new or known. */
+  numberOf(named: StyleName | Style): number {
+    const style = styleOf(named);
+    const key = JSON.stringify(style);
+    if (!this.styles.has(key)) this.styles.set(key, style);
+    return [...this.styles.keys()].indexOf(key);
+  }
+
+  part(): string {
+    return stylesPart([...this.styles.values()]);
+  }
+}
+
+/** styles.xml: the looks in use, with the whole tables of fonts, fills, borders and conditional formats. */
+function stylesPart(styles: readonly Style[]): string {
   const own = Object.values(numberFormats).filter(({ code }) => code !== undefined);
   const normal = { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0 };
   return document(
@@ -20,7 +38,7 @@ export function stylesPart(): string {
       counted("fills", Object.values(fills).map(fill)),
       counted("borders", Object.values(borders).map(border)),
       counted("cellStyleXfs", [element("xf", normal)]),
-      counted("cellXfs", styleNames.map(cellFormat)),
+      counted("cellXfs", styles.map(cellFormat)),
       counted("cellStyles", [element("cellStyle", { name: "Normal", xfId: 0, builtinId: 0 })]),
       counted("dxfs", lookNames.map(look)),
       element("tableStyles", { count: 0, defaultTableStyle: "TableStyleMedium2", defaultPivotStyle: "PivotStyleLight16" }),
@@ -51,8 +69,7 @@ function border(sides: Sides): string {
 
 const position = (table: object, key: string): number => Object.keys(table).indexOf(key);
 
-function cellFormat(name: StyleName): string {
-  const style = styleOf(name);
+function cellFormat(style: Style): string {
   const alignment = element("alignment", { horizontal: style.align, vertical: "center", wrapText: style.wrap, indent: style.indent });
   const attributes = {
     numFmtId: numberFormats[style.format ?? "general"].id,

@@ -6,9 +6,10 @@ export const calculationId = 191029;
 
 /** workbook.xml: sheets, defined names and how the host is to calculate. */
 export function workbookPart({ sheets, names }: WorkbookSpec): string {
-  const printed = sheets.flatMap(({ name, printedHeader }, number) =>
-    printedHeader === undefined ? [] : [{ name: "_xlnm.Print_Titles", sheet: number, refersTo: `'${name}'!$${printedHeader.replace(":", ":$")}` }],
-  );
+  const printed = sheets.flatMap(({ name, printArea, printedHeader }, sheet) => [
+    ...(printArea === undefined ? [] : [{ name: "_xlnm.Print_Area", sheet, refersTo: `'${name}'!${printArea.replace(/[A-Z]+|\d+/g, "$$$&")}` }]),
+    ...(printedHeader === undefined ? [] : [{ name: "_xlnm.Print_Titles", sheet, refersTo: `'${name}'!$${printedHeader.replace(":", ":$")}` }]),
+  ]);
   const all = [...printed, ...names.map((each) => ({ ...each, sheet: undefined }))];
   const written = all.map(({ name, sheet, refersTo }) => element("definedName", { name, localSheetId: sheet }, escaped(refersTo)));
   return document(

@@ -1,14 +1,20 @@
 import { address, inReadingOrder, placeOf } from "./address";
-import { cellPart, type Variant } from "./cell-part";
-import { type SharedStrings } from "./shared-strings";
-import { type ConditionalFormat, type SheetSpec, type Validation } from "./spec";
+import { cellPart, type Writing } from "./cell-part";
+import { type ConditionalFormat, type SheetSpec } from "./spec";
 import { lookNumber } from "./styles-part";
+import { validationPart } from "./validation-part";
 import { counted, document, element, escaped, vocabularies } from "./xml";
 
+/** The ids under which a sheet refers to what lies on it. */
+export interface SheetRelations {
+  readonly tables: readonly string[];
+  readonly drawing?: string;
+  readonly noteBoxes?: string;
+}
+
 /** One worksheet. The order of its elements is the file format's. */
-export function worksheetPart(sheet: SheetSpec, how: { variant: Variant; strings: SharedStrings; first: boolean }): string {
-  const charted = (sheet.charts ?? []).length > 0;
-  const tables = (sheet.tables ?? []).map((_, number) => element("tablePart", { "r:id": `rId${number + 1}` }));
+export function worksheetPart(sheet: SheetSpec, how: Writing & { first: boolean; ids: SheetRelations }): string {
+  const { tables, drawing, noteBoxes } = how.ids;
   return document(
     element(
       "worksheet",
@@ -20,15 +26,21 @@ export function worksheetPart(sheet: SheetSpec, how: { variant: Variant; strings
       element("cols", {}, ...sheet.widths.map((width, i) => element("col", { min: i + 1, max: i + 1, width, customWidth: true }))),
       element("sheetData", {}, ...rows(sheet, how)),
       ...(sheet.formats ?? []).map(conditionalFormat),
-      counted("dataValidations", (sheet.validations ?? []).map(validation)),
+      counted("dataValidations", (sheet.validations ?? []).map(validationPart)),
+      sheet.printArea === undefined ? "" : element("printOptions", { horizontalCentered: true }),
       element("pageMargins", { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 }),
-      element("pageSetup", { paperSize: 9, orientation: "landscape", fitToWidth: 1, fitToHeight: 0 }),
+      pageSetUp(sheet),
       element("headerFooter", {}, element("oddFooter", {}, escaped("&L&A&R&P / &N"))),
-      charted ? element("drawing", { "r:id": `rId${tables.length + 1}` }) : "",
-      counted("tableParts", tables),
+      drawing === undefined ? "" : element("drawing", { "r:id": drawing }),
+      noteBoxes === undefined ? "" : element("legacyDrawing", { "r:id": noteBoxes }),
+      counted("tableParts", tables.map((id) => element("tablePart", { "r:id": id }))),
     ),
   );
 }
+
+/** On A4: one page for a print area, as many as it takes otherwise. */
+const pageSetUp = ({ printArea, portrait }: SheetSpec): string =>
+  element("pageSetup", { paperSize: 9, orientation: portrait === true ? "portrait" : "landscape", fitToWidth: 1, fitToHeight: printArea === undefined ? 0 : 1 });
 
 function usedRange({ cells }: SheetSpec): string {
   const places = [...cells.keys()].map(placeOf);
@@ -50,7 +62,7 @@ function view({ frozen, gridLines }: SheetSpec, first: boolean): string {
   return element("sheetView", attributes, element("pane", pane));
 }
 
-function rows({ cells, heights }: SheetSpec, how: { variant: Variant; strings: SharedStrings }): string[] {
+function rows({ cells, heights }: SheetSpec, how: Writing): string[] {
   const ordered = [...cells].map(([at, cell]) => ({ at, cell, place: placeOf(at) })).sort((a, b) => inReadingOrder(a.place, b.place));
   const byRow = new Map<number, typeof ordered>();
   for (const each of ordered) byRow.set(each.place.row, [...(byRow.get(each.place.row) ?? []), each]);
@@ -61,20 +73,4 @@ function rows({ cells, heights }: SheetSpec, how: { variant: Variant; strings: S
 function conditionalFormat({ range, when, look }: ConditionalFormat, number: number): string {
   const rule = element("cfRule", { type: "expression", dxfId: lookNumber(look), priority: number + 1 }, element("formula", {}, escaped(when)));
   return element("conditionalFormatting", { sqref: range }, rule);
-}
-
-function validation({ range, allowed, hint }: Validation): string {
-  const limits = "list" in allowed ? [`"${allowed.list.join(",")}"`] : allowed.between.map(String);
-  const attributes = {
-    type: "list" in allowed ? "list" : "decimal",
-    errorStyle: "warning",
-    operator: "list" in allowed ? undefined : "between",
-    allowBlank: true,
-    showInputMessage: true,
-    showErrorMessage: true,
-    error: hint,
-    prompt: hint,
-    sqref: range,
-  };
-  return element("dataValidation", attributes, ...limits.map((limit, i) => element(`formula${i + 1}`, {}, escaped(limit))));
 }

@@ -32,7 +32,7 @@ const standing: readonly Line[] = [
   result("left", "Litres still needed (L)", { formula: `RUNOFF.FLUSHLEFT({${first}:C}:{${last}:C},{${first}:E}:{${last}:E},{target},{water},TRUE)`, numberFormat: "0.0" }),
 ];
 
-const planned: Line = { cells: [undefined, { numberFormat: "0.0" }, { numberFormat: "0.0" }, { numberFormat: "0.00" }] };
+const planned: Line = { cells: [{}, { numberFormat: "0.0" }, { numberFormat: "0.0" }, { numberFormat: "0.00" }] };
 
 const plan: readonly Line[] = [
   heading("The plan, to be overruled by the readings"),
@@ -91,7 +91,7 @@ export const flushSheet: SheetTemplate = sheetTemplate({
     note("Type over the boxed figures, which are examples; the shaded ones follow. Every EC in mS/cm at 25 C."),
     gap, ...pot, gap, ...standing, gap, ...portions, gap, ...plan, gap, ...after, gap, ...care,
   ],
-  widths: [40, 20, 12, 13, 22, 15, 30],
+  widths: [36, 20, 17, 18, 22, 15, 30],
   landscape: false,
   chart: { title: "Runoff EC, reading by reading (mS/cm)", cells: "{portions:E}:{reading14:E}", over: "{plan:E}:{end:G}" },
 });

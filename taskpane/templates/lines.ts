@@ -27,6 +27,6 @@ interface Answer {
 
 /** An answer that follows from the boxes. */
 export function result(key: string, label: string, { how, ...answer }: Answer): Line {
-  const beside: TemplateCell[] = how === undefined ? [] : [{ value: how, style: "note" }];
-  return { key, cells: [{ value: label, style: "label" }, { ...answer, style: "result" }, ...beside] };
+  const beside: TemplateCell = { ...(how === undefined ? {} : { value: how }), style: "note" };
+  return { key, cells: [{ value: label, style: "label" }, { ...answer, style: "result" }, beside] };
 }

@@ -18,9 +18,12 @@ const zones: readonly { readonly zone: string; readonly may: RegExp }[] = [
   { zone: "src/", may: /^src\// },
   { zone: "functions/", may: /^(functions\/|src\/index$)/ },
   { zone: "taskpane/drawing/", may: /^(taskpane\/drawing\/|src\/index$|d3-)/ },
+  { zone: "taskpane/templates/", may: /^(taskpane\/templates\/|src\/index$)/ },
   { zone: "taskpane/", may: /^(taskpane\/|src\/index$)/ },
   // The samples' readings come from a balance of their own, so that the engine is shown something it did not make itself.
   { zone: "sample-workbooks/scenario/", may: /^sample-workbooks\/scenario\// },
+  // Of the pane they know the sheets that it describes, and nothing that touches the host or the page.
+  { zone: "sample-workbooks/", may: /^(?!functions\/|tests\/|taskpane\/(?!templates\/))/ },
   { zone: "workbench/", may: /^(?!functions\/|tests\/|tools\/|sample-workbooks\/)/ },
 ];
 
@@ -28,6 +31,8 @@ const mayImportWorkbench = /^(workbench|tests|tools|sample-workbooks)\//;
 
 /** The clock, chance and the machine's language: with them the same log would not give the same answer everywhere. */
 const impure = /^(Date\.now|new Date\(\)|Math\.random|Intl|\.toLocale\w*|console|process|performance|globalThis)$/;
+/** Descriptions without host, page or clock, so that what is not the pane can read them too. */
+const pureInPane = /^taskpane\/(drawing|templates)\//;
 const pageOrHost = /^(document|window|navigator|Office|Excel|OfficeExtension|CustomFunctions)$/;
 
 const partOf = (name: string): string => name.split("/")[1] ?? "";
@@ -56,10 +61,10 @@ function orderProblems({ name, imports }: ModuleFacts): string[] {
 function useProblems({ name, looseExports, uses }: ModuleFacts): string[] {
   const used = [...uses];
   const problems = /^(src|functions|taskpane|workbench)\//.test(name) ? looseExports.map((each) => `has ${each}`) : [];
-  if (name.startsWith("src/") || name.startsWith("taskpane/drawing/")) {
+  if (name.startsWith("src/") || pureInPane.test(name)) {
     problems.push(...used.filter((each) => impure.test(each)).map((each) => `uses ${each}`));
   }
-  if (name.startsWith("taskpane/drawing/")) problems.push(...used.filter((each) => pageOrHost.test(each)).map((each) => `touches ${each}`));
+  if (pureInPane.test(name)) problems.push(...used.filter((each) => pageOrHost.test(each)).map((each) => `touches ${each}`));
   if (uses.has("Excel.run") && /^(src|functions|taskpane)\//.test(name) && name !== "taskpane/workbook") problems.push("calls Excel.run");
   return problems.map((problem) => `${name} ${problem}`);
 }
