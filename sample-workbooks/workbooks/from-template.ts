@@ -1,5 +1,5 @@
 import { type Accepts, type SheetTemplate, type TemplateCell, type TemplateStyle } from "../../taskpane/templates/sheet-template";
-import { address } from "../xlsx/address";
+import { columnRanges, type Place } from "../xlsx/address";
 import { type Allowed, type Cell, type LineChart, type SheetSpec, type Validation } from "../xlsx/spec";
 import { numberFormats, type Style, styles } from "../xlsx/style-table";
 import { gridOf } from "./grid";
@@ -33,12 +33,12 @@ const formats: Readonly<Record<string, keyof typeof numberFormats>> = {
   '"day "0': "dayNumber",
 };
 
-/** The last day of the century before, in the sheet's count. */
-const before2000 = 36_525;
+/** 1 January 2000 in the sheet's count: what lies before it is no date of a log. */
+const startOf2000 = 36_526;
 
 /** A template as a sheet of a file, with what was typed into its boxes. */
 export function fromTemplate(template: SheetTemplate, typed: Typed): SheetSpec {
-  const rows = filledIn(template.rows, typed).map((row) => barAcross(row, template.widths.length));
+  const rows = filledIn(template.rows, typed);
   const { name, widths, printArea, landscape, chart } = template;
   return {
     name,
@@ -50,12 +50,6 @@ export function fromTemplate(template: SheetTemplate, typed: Typed): SheetSpec {
     portrait: !landscape,
     gridLines: false,
   };
-}
-
-/** The bar of a heading runs over the whole sheet. */
-function barAcross(row: Rows[number], columns: number): Rows[number] {
-  if (row[0]?.style !== "heading") return row;
-  return Array.from({ length: columns }, (_, column) => row[column] ?? { style: "heading" });
 }
 
 type Rows = SheetTemplate["rows"];
@@ -98,22 +92,22 @@ function noteOf(rows: Rows, row: number, column: number): string | undefined {
 
 /** One rule for all boxes that accept the same. */
 function validationsOf(rows: Rows): Validation[] {
-  const places = new Map<string, { readonly accepts: Accepts; readonly at: string[] }>();
+  const places = new Map<string, { readonly accepts: Accepts; readonly at: Place[] }>();
   rows.forEach((cells, row) => {
     cells.forEach((cell, column) => {
       if (cell?.accepts === undefined) return;
       const key = JSON.stringify(cell.accepts);
       const same = places.get(key) ?? { accepts: cell.accepts, at: [] };
-      same.at.push(address({ row, column }));
+      same.at.push({ row, column });
       places.set(key, same);
     });
   });
-  return [...places.values()].map(({ accepts, at }) => ({ range: at.join(" "), hint: accepts.hint, ...allowed(accepts) }));
+  return [...places.values()].map(({ accepts, at }) => ({ range: columnRanges(at).join(" "), hint: accepts.hint, ...allowed(accepts) }));
 }
 
 function allowed(accepts: Accepts): { allowed?: Allowed } {
   if ("between" in accepts) return { allowed: { between: accepts.between } };
-  if ("date" in accepts) return { allowed: { afterDay: before2000 } };
+  if ("date" in accepts) return { allowed: { afterDay: startOf2000 } };
   return accepts.words.length === 0 ? {} : { allowed: { list: accepts.words } };
 }
 

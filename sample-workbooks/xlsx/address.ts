@@ -26,6 +26,17 @@ export function corners(range: string): readonly [first: Place, last: Place] {
   ];
 }
 
+/** The fewest ranges of one column each that hold these places and no others. */
+export function columnRanges(places: readonly Place[]): string[] {
+  const runs: { readonly top: Place; bottom: Place }[] = [];
+  for (const place of [...places].sort((a, b) => a.column - b.column || a.row - b.row)) {
+    const last = runs.at(-1);
+    if (last?.bottom.column === place.column && last.bottom.row + 1 === place.row) last.bottom = place;
+    else runs.push({ top: place, bottom: place });
+  }
+  return runs.map(({ top, bottom }) => (top === bottom ? address(top) : `${address(top)}:${address(bottom)}`));
+}
+
 /** The addresses of a range, in reading order. */
 export function addressesIn(range: string): string[] {
   const [first, last] = corners(range);

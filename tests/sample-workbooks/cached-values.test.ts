@@ -49,8 +49,8 @@ describe("errors in the samples", () => {
     return sheetPaths(parts).flatMap((path) => storedCells(parts, path).filter(({ type }) => type === "e").map(({ at }) => at));
   };
 
-  it("no formula of a tidy log ends in one", () => {
-    expect(["healthy-bench", "salt-buildup", "ph-lockout"].flatMap(errorsIn)).toEqual([]);
+  it("no formula of a tidy log, of the mix sheet or of the flush sheet ends in one", () => {
+    expect(["healthy-bench", "salt-buildup", "ph-lockout", "mix-sheet", "flush-sheet"].flatMap(errorsIn)).toEqual([]);
   });
 
   it("a messy log shows one beside each cell that cannot be read as a plain number: ~700, >1500, 5,8, 1000 ppm, 2900 / 3010 and ?, and beside 2.4 typed as ppm", () => {

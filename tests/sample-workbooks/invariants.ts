@@ -1,5 +1,5 @@
-import { addressesIn, corners, inReadingOrder, placeOf } from "../../sample-workbooks/xlsx/address";
-import { elements, type Parts, sheetPaths, shownText, type StoredCell, storedCells, tablePaths } from "./parts";
+import { address, addressesIn, corners, inReadingOrder, placeOf } from "../../sample-workbooks/xlsx/address";
+import { childText, elements, type Parts, sheetPaths, shownText, type StoredCell, storedCells, tablePaths } from "./parts";
 
 /** What is wrong with a workbook that a validator of the file format does not see; one line per fault. */
 export type Invariant = (parts: Parts) => string[];
@@ -110,6 +110,29 @@ export const invariants: Readonly<Record<string, Invariant>> = {
       ...elements(parts, path, "cfRule").filter((rule) => !(Number(rule.getAttribute("dxfId") ?? 0) < looks)).map(() => `${path} dxfId`),
     ]);
   },
+
+  "every note has a hidden box on its own cell, which the sheet points at": (parts) =>
+    Object.keys(parts).filter((path) => /^xl\/comments\d+\.xml$/.test(path)).flatMap((path) => {
+      const number = /\d+/.exec(path)?.[0] ?? "";
+      const noted = elements(parts, path, "comment").map((note) => note.getAttribute("ref") ?? "");
+      const boxes = `xl/drawings/vmlDrawing${number}.vml`;
+      const numbers = (name: string): number[] => elements(parts, boxes, name).map((each) => Number(each.textContent));
+      const rows = numbers("x:Row");
+      const boxed = numbers("x:Column").map((column, i) => address({ row: rows[i] ?? NaN, column }));
+      const pointer = elements(parts, `xl/worksheets/sheet${number}.xml`, "legacyDrawing")[0]?.getAttribute("r:id");
+      const related = elements(parts, `xl/worksheets/_rels/sheet${number}.xml.rels`, "Relationship").find((each) => each.getAttribute("Id") === pointer);
+      const faults = noted.filter((at, i) => boxed[i] !== at).map((at) => `${path} ${at}`);
+      return related?.getAttribute("Target") === boxes.replace("xl/", "../") ? faults : [...faults, `${path}: not pointed at`];
+    }),
+
+  "a list to choose from and a hint keep to the 255 characters that the host takes": (parts) =>
+    sheetPaths(parts).flatMap((path) =>
+      elements(parts, path, "dataValidation").flatMap((rule) => {
+        const list = rule.getAttribute("type") === "list" ? (childText(rule, "formula1") ?? "") : "";
+        const texts = [list.slice(1, -1), rule.getAttribute("prompt") ?? "", rule.getAttribute("error") ?? ""];
+        return texts.some((text) => text.length > 255) ? [`${path} ${rule.getAttribute("sqref") ?? ""}`] : [];
+      }),
+    ),
 
   "no conditional format, validation or defined name calls one of our functions": (parts) => {
     const rules = sheetPaths(parts).flatMap((path) => ["formula", "formula1", "formula2"].flatMap((name) => elements(parts, path, name)));
