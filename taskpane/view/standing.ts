@@ -21,7 +21,7 @@ const cautions = [
 ] as const;
 
 /** Where things stand: the verdict, what to do next, when to measure again, and what it rests on. */
-export function standingSection({ verdict, selection, reading, bandProblem }: RootZone): Node[] {
+export function standingSection({ verdict, selection, reading, timeline, bandProblem }: RootZone): Node[] {
   if (reading.rows.length === 0) return notYet(noRows(reading));
   if (verdict === undefined) return notYet(bandProblem ?? "Choose the medium above: salt and pH are judged against its limits.");
   const [sign, tone] = signs[verdict.answer];
@@ -30,6 +30,7 @@ export function standingSection({ verdict, selection, reading, bandProblem }: Ro
     h("h2", { className: "verdict", data: { tone } }, h("span", { className: "sign", aria: { hidden: "true" } }, sign), capitalised(verdict.answer)),
     h("p", { className: "next" }, h("strong", {}, "Next: "), verdict.next),
     h("p", { className: "next" }, h("strong", {}, "Measure again: "), `${verdict.measureAgain}.`),
+    ...(timeline.afterFlush === undefined ? [] : [h("p", { className: "next", id: "after-flush" }, timeline.afterFlush)]),
     fold("why-fold", "Why", () => [
       h("ul", {}, ...verdict.reasons.map((reason) => h("li", {}, reason))),
       h("p", { className: "why" }, rests.length > 0 ? `Rests on ${rowsInWords(rests)}.` : "Rests on no reading."),
