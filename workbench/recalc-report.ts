@@ -3,6 +3,8 @@ import type { Book, ComputedSheet } from "./book";
 import type { CellValue } from "./host/functions-host";
 
 const valueWidth = 40;
+/** As many digits as a sheet shows; 0.2999999999999998 is 0.3 to a reader, and exact in the JSON. */
+const shownDigits = 10;
 
 /** One JSON object: sheet name, cell address, value. */
 export function asJson(computed: readonly ComputedSheet[]): string {
@@ -29,7 +31,8 @@ function sheetLines({ name, values, spills }: ComputedSheet, cells: ReadonlyMap<
 function shown(value: CellValue): string {
   if (value === undefined || value === "") return "(empty)";
   if (typeof value === "object") return value.error;
-  return typeof value === "boolean" ? String(value).toUpperCase() : oneLine(String(value));
+  if (typeof value === "number") return String(Number(value.toPrecision(shownDigits)));
+  return typeof value === "boolean" ? String(value).toUpperCase() : oneLine(value);
 }
 
 function reason(value: CellValue): string {

@@ -7,6 +7,9 @@ const largestExact = 50;
 /** With equal days and equal values together only full enumeration is exact: 8! is 40,320 orders. */
 const largestEnumerated = 8;
 
+/** The numbers of the variance of S: k(k-1)(2k+5) / 18, and products of triples over 9 n(n-1)(n-2). [kendall-1975] */
+const [spreadOffset, spreadDivisor, triplesDivisor] = [5, 18, 9] as const;
+
 type Ties = readonly [days: readonly number[], values: readonly number[]];
 
 /**
@@ -40,12 +43,12 @@ function chanceByInversions(s: number, count: number, ties: readonly number[]): 
  */
 function chanceByNormal(s: number, n: number, [days, values]: Ties): number {
   const sum = (sizes: readonly number[], f: (size: number) => number): number => sizes.reduce((total, size) => total + f(size), 0);
-  const spread = (k: number): number => k * (k - 1) * (2 * k + 5);
+  const spread = (k: number): number => k * (k - 1) * (2 * k + spreadOffset);
   const pairs = (k: number): number => k * (k - 1);
   const triples = (k: number): number => k * (k - 1) * (k - 2);
   const variance =
-    (spread(n) - sum(days, spread) - sum(values, spread)) / 18 +
-    (sum(days, triples) * sum(values, triples)) / (9 * triples(n)) +
+    (spread(n) - sum(days, spread) - sum(values, spread)) / spreadDivisor +
+    (sum(days, triples) * sum(values, triples)) / (triplesDivisor * triples(n)) +
     (sum(days, pairs) * sum(values, pairs)) / (2 * pairs(n));
   return variance > 0 ? normalTail((s - 1) / Math.sqrt(variance)) : 1;
 }

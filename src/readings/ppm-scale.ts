@@ -1,7 +1,8 @@
-import { type PpmScale, ppmScale } from "../quantities";
+import { type PpmScale, ppmScale, quantities } from "../quantities";
 import { Refusal } from "../refusal";
 
-const knownScales = "500 (EC x 0.5), 640 (EC x 0.64), 700 (EC x 0.7), or your meter's own factor from 400 to 1000";
+const [lowest, highest] = quantities.ppmScale.physical;
+const knownScales = `500 (EC x 0.5), 640 (EC x 0.64), 700 (EC x 0.7), or your meter's own factor from ${lowest} to ${highest}`;
 
 /**
  * The ppm scale a cell names. There is no default: a ppm figure without its scale can be 40 % off.
@@ -17,6 +18,6 @@ export function ppmScaleNamed(given: string | number | undefined): PpmScale {
     throw new Refusal("missing", { quantity: "ppm scale", next: `a ppm without its scale means nothing; choose ${knownScales}` });
   }
   const value = Number(given);
-  if (value >= 400 && value <= 1000) return ppmScale(value);
+  if (value >= lowest && value <= highest) return ppmScale(value);
   throw new Refusal("unknown-choice", { quantity: "ppm scale", given, allowed: knownScales });
 }

@@ -10,7 +10,7 @@ const log = path.join(folder, "log.xlsx");
 
 /** A bench of two peppers and a tomato: 3 / 1.5 = 2, 2.5 / 2 = 1.25, an impossible input EC, a row without readings. */
 const rows = [
-  '<row r="1"><c r="A1"><v>3</v></c><c r="B1"><v>1.5</v></c><c r="C1" cm="1"><f t="array" ref="C1:C2">_xldudf_RUNOFF_SALTRATIO(A1:A4,B1:B4)</f><v>0</v></c></row>',
+  '<row r="1"><c r="A1"><v>3</v></c><c r="B1"><v>1.5</v></c><c r="C1" cm="1"><f t="array" ref="C1:C2">_xldudf_RUNOFF_SALTRATIO(A1:A4,B1:B4)</f><v>0</v></c><c r="D1"><f>1/3</f></c></row>',
   '<row r="2"><c r="A2"><v>2.5</v></c><c r="B2"><v>2</v></c><c r="C2"><v>0</v></c></row>',
   '<row r="3"><c r="A3"><v>2</v></c><c r="B3"><v>-1</v></c><c r="D3"><f>SUM(A1:A3)/3</f></c></row>',
 ].join("");
@@ -46,7 +46,7 @@ describe("npm run recalc", { timeout: 120_000 }, () => {
     expect(zero).toMatchObject({ code: 0, said: "" });
     const reason = expect.stringContaining("-1 mS/cm") as string;
     expect(JSON.parse(zero?.out ?? "")).toEqual({
-      "Bench 1": { C1: 2, C2: 1.25, C3: { error: "#VALUE!", reason }, C4: "", D3: 2.5 },
+      "Bench 1": { C1: 2, C2: 1.25, C3: { error: "#VALUE!", reason }, C4: "", D1: 1 / 3, D3: 2.5 },
       Notes: {},
     });
     expect([none?.out, empty?.out]).toEqual([zero?.out, zero?.out]);
@@ -58,8 +58,9 @@ describe("npm run recalc", { timeout: 120_000 }, () => {
     expect(out).toMatch(/^Bench 1$/mu);
     expect(out).toMatch(/^ {2}C1 +2 +=RUNOFF\.SALTRATIO\(A1:A4,B1:B4\)$/mu);
     expect(out).toMatch(/^ {2}C2 +1\.25 +part of C1$/mu);
+    expect(out).toMatch(/^ {2}D1 +0\.3333333333 +=1\/3$/mu);
     expect(out).toMatch(/^ {2}D3 +2\.5 +=SUM\(A1:A3\)\/3$/mu);
-    expect(out).toMatch(/^5 cells computed on 1 sheets?, 1 with an error$/mu);
+    expect(out).toMatch(/^6 cells computed on 1 sheets?, 1 with an error$/mu);
   });
 
   test("--out writes a copy that computes the same, once, and leaves the file as it was", async () => {

@@ -1,5 +1,8 @@
 import { type TimelinePoint } from "./segments";
 
+/** The first, the lowest, the highest and the last. */
+const keptInSlice = 4;
+
 /**
  * Fewer points with the same look: of each slice of time the first, the lowest, the highest and the last reading stay, so
  * that shape and extremes survive. A run that is short enough is left as it is.
@@ -12,7 +15,7 @@ import { type TimelinePoint } from "./segments";
 export function thin(points: readonly TimelinePoint[], slices: number): readonly TimelinePoint[] {
   const first = points[0];
   const last = points.at(-1);
-  if (first === undefined || last === undefined || points.length <= 4 * slices) return points;
+  if (first === undefined || last === undefined || points.length <= keptInSlice * slices) return points;
   const width = (last.day - first.day) / slices || 1;
   const kept: TimelinePoint[] = [];
   let slice: TimelinePoint[] = [];
@@ -31,7 +34,7 @@ export function thin(points: readonly TimelinePoint[], slices: number): readonly
 
 /** The first, the lowest, the highest and the last of a slice, each once, in order of time. */
 function outline(slice: readonly TimelinePoint[]): readonly TimelinePoint[] {
-  if (slice.length <= 4) return slice;
+  if (slice.length <= keptInSlice) return slice;
   let [low, high] = [0, 0];
   for (const [place, { value }] of slice.entries()) {
     if (value < (slice[low]?.value ?? value)) low = place;

@@ -10,6 +10,8 @@ export interface Watch {
 /** Hours after a flush between which the first recovery shows. Common practice. */
 const watchHours: readonly [from: number, to: number] = [24, 48];
 
+const hoursPerDay = 24;
+
 /** Flushes less than this many days apart are the portions of one. */
 const sameFlushDays = 1.5;
 
@@ -22,5 +24,5 @@ const sameFlushDays = 1.5;
 export function watches(events: readonly (LogEvent & { readonly day: number; readonly row?: number })[]): readonly Watch[] {
   const flushes = events.filter(({ kind }) => kind === "flush").map(({ day }) => day);
   const last = flushes.filter((day, place) => !((flushes[place + 1] ?? Infinity) - day < sameFlushDays));
-  return last.map((flushed) => ({ flushed, from: flushed + watchHours[0] / 24, to: flushed + watchHours[1] / 24 }));
+  return last.map((flushed) => ({ flushed, from: flushed + watchHours[0] / hoursPerDay, to: flushed + watchHours[1] / hoursPerDay }));
 }
