@@ -10,12 +10,16 @@ export interface Offer {
   readonly missing: string | undefined;
 }
 
-/** Every column that there is, with what this log lacks for it. */
+/** Every column that there is, with what this log lacks for it or has already. */
 export function offersFor(zone: RootZone, uncompensated: boolean): Offer[] {
   const options = optionsFor(zone, uncompensated);
   const cells = logCells(zone.reading.columns, String);
   const columns = uncompensated ? [...Object.values(compensatedColumns), ...computedColumns] : computedColumns;
-  return columns.map((column) => ({ column, missing: whatIsMissing(column, cells, options) }));
+  const there = new Set(zone.reading.columns.map(({ header }) => header.trim().toLowerCase()));
+  return columns.map((column) => ({
+    column,
+    missing: there.has(column.header.toLowerCase()) ? "is there already" : whatIsMissing(column, cells, options),
+  }));
 }
 
 /** The band in force, and what the person says of the meter, for the formulas. */

@@ -6,6 +6,7 @@ import { addToTable } from "./add-to-table";
 import { type Block, blockAddress, cellAddress } from "./address";
 import { assertUnchanged, type Done, rangeOf, writableSheet, type WrittenCells } from "./done";
 import { assertFree } from "./free-place";
+import { leftOutInWords } from "./left-out";
 import { assertNew, headerCells, type LogPlace, logPlace, usedCorner } from "./log-place";
 
 /** Puts computed columns beside a log: into its Table, or into empty columns to its right. */
@@ -28,7 +29,7 @@ const addBeside = (zone: RootZone, columns: readonly ComputedColumn[], options: 
     const written = await write(context, sheet, { block, columns, formulas: formulasOf(zone, place, { columns, options }) });
     const names = columns.map(({ header }) => header).join(", ");
     return {
-      words: `Put ${columns.length === 1 ? "one column" : `${columns.length} columns`} on ${sheetName} at ${blockAddress(block)}: ${names}.`,
+      words: `Put ${columns.length === 1 ? "one column" : `${columns.length} columns`} on ${sheetName} at ${blockAddress(block)}: ${names}.${leftOutInWords(zone)}`,
       takeBack: () => takeBack(sheetId, written),
     };
   });

@@ -5,6 +5,7 @@ import { inExcel, SheetProblem } from "../workbook";
 import { type Block, blockAddress } from "./address";
 import { assertUnchanged, type Done, rangeOf, writableSheet, type WrittenCells } from "./done";
 import { assertFree } from "./free-place";
+import { leftOutInWords } from "./left-out";
 import { assertNew, headerCells } from "./log-place";
 
 /** The part of the host's interface that widens a Table without moving its neighbours. */
@@ -32,7 +33,7 @@ export const addToTable = (zone: RootZone, columns: readonly ComputedColumn[], o
     });
     const written = await widen(context, { sheet, table, place, whole }, columns.map((column) => ({ column, formula: formulaFor(column, cells, options) })));
     return {
-      words: `Put ${columns.map(({ header }) => header).join(", ")} into the Table ${tableName} on ${sheetName}, at ${blockAddress(place)}. New rows take them on.`,
+      words: `Put ${columns.map(({ header }) => header).join(", ")} into the Table ${tableName} on ${sheetName}, at ${blockAddress(place)}. New rows take them on.${leftOutInWords(zone)}`,
       takeBack: () => narrow({ sheetId, tableName, whole }, written),
     };
   });

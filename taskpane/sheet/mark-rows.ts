@@ -1,9 +1,10 @@
 import { flagHeader } from "../formulas/computed-columns";
+import { isOurs } from "../formulas/repaired";
 import { type RootZone } from "../root-zone";
 import { inExcel, SheetProblem } from "../workbook";
 import { blockAddress, columnLetters } from "./address";
 import { type Done, rangeOf, writableSheet } from "./done";
-import { headerCells, logPlace, usedCorner } from "./log-place";
+import { logPlace, usedCorner } from "./log-place";
 
 /** Stands in each rule of ours, where it changes nothing, so that they are found again and others left alone. */
 const signature = 'N("Runoff Ledger")=0';
@@ -22,13 +23,14 @@ export const markRows = (zone: RootZone): Promise<Done> =>
     const place = logPlace(zone);
     const corner = await usedCorner(context, sheet);
     const row = place.headerRow;
-    const headers = await headerCells(context, sheet, { row, column: 0, rows: 1, columns: corner.column + 1 });
-    const flags = headers.find(({ text }) => text.trim() === flagHeader);
-    if (flags === undefined) throw new SheetProblem("selection", `Add the column "${flagHeader}" first: it is what the marks go by.`);
+    const first = rangeOf(sheet, { row: place.firstRow, column: 0, rows: 1, columns: corner.column + 1 }).load("formulas");
+    await context.sync();
+    const flags = ((first.formulas[0] ?? []) as unknown[]).findIndex((cell) => isOurs(cell) && cell.includes("ROWFLAG("));
+    if (flags < 0) throw new SheetProblem("selection", `Add the column "${flagHeader}" first: it is what the marks go by.`);
     await removeOurs(context, sheet);
-    const first = Math.min(place.firstColumn, flags.column);
-    const block = { row: row + 1, column: first, rows: Math.max(1, corner.row - row), columns: Math.max(place.lastColumn, flags.column) - first + 1 };
-    for (const rule of rules) addRule(rangeOf(sheet, block), rule, `$${columnLetters(flags.column)}${row + 2}`);
+    const left = Math.min(place.firstColumn, flags);
+    const block = { row: row + 1, column: left, rows: Math.max(1, corner.row - row), columns: Math.max(place.lastColumn, flags) - left + 1 };
+    for (const rule of rules) addRule(rangeOf(sheet, block), rule, `$${columnLetters(flags)}${row + 2}`);
     await context.sync();
     return { words: `Marked the rows of ${sheetName} at ${blockAddress(block)} whose flags say more than "in band".`, takeBack: () => removeMarks(sheetId) };
   });

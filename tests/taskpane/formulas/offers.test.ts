@@ -24,6 +24,11 @@ describe("what is offered for a log without temperatures", () => {
   });
 });
 
+test("a column that the log has already is not offered again", async () => {
+  const offered = missing(offersFor(await zoneAt(bench(benchLog.map((row, i) => [...row, i === 0 ? "salt ratio" : 2]))), false));
+  expect(offered["Salt ratio"]).toBe("is there already");
+});
+
 describe("a meter that does not compensate", () => {
   const warm = benchLog.map((row, i) => [...row, i === 0 ? "Solution temp (°C)" : 21]);
 

@@ -38,6 +38,12 @@ describe("addColumns beside a plain range", () => {
     expect(host.store.formulas(areaAt(host.sheetId, 4, 7))).toEqual([[""]]);
   });
 
+  test("names a cell that the pane leaves out, a runoff EC of 3 among thousands of uS/cm, because the formula takes it", async () => {
+    const host = bench([...benchLog, [46_088, 1.6, 5.8, 3, 6, 2, 0.5]]);
+    const { words } = await addColumns(await zoneAt(host), called("Salt ratio"), options);
+    expect(words).toContain("Look at one cell that the pane could not believe or read (D5): the formulas take them as they stand.");
+  });
+
   test("refuses a second time: the column is there already", async () => {
     const host = bench();
     const zone = await zoneAt(host);

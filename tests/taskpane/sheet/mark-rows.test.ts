@@ -44,6 +44,12 @@ describe("markRows", () => {
     expect(answers.map((cells) => cells[0]?.[0])).toEqual([doubted, marked]);
   });
 
+  test("goes by the formula, whatever the person calls the column", async () => {
+    const host = await flagged();
+    host.store.write(areaAt(host.sheetId, 0, 7), [["Trouble?"]]);
+    expect((await markRows(await zoneAt(host))).words).toContain("A2:H4");
+  });
+
   test("names no function of ours in a rule, which the host would not take", async () => {
     const host = await flagged();
     await markRows(await zoneAt(host));
