@@ -60,7 +60,7 @@ export class SheetWork implements WorkActions {
   readonly addColumns = (): void => {
     this.onLog(async (zone) => {
       const wanted = offersFor(zone, this.uncompensated).filter(({ column, missing }) => missing === undefined && this.ticked.has(column.header));
-      if (wanted.length === 0) throw new SheetProblem("selection", "Tick a column first that this log has the readings for.");
+      if (wanted.length === 0) throw new SheetProblem("selection", "Tick a column that is not there yet and that the log has the readings for.");
       const done = await addColumns(zone, wanted.map(({ column }) => column), optionsFor(zone, this.uncompensated));
       this.uncompensated = false;
       await this.host.readAfterWriting(ecFromNewColumns);

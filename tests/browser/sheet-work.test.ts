@@ -84,8 +84,9 @@ describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
     expect(await pane().locator("#medium").inputValue()).toBe("coir");
   });
 
-  it("refuses to add them twice, in words", async () => {
-    await press("Add the ticked columns", /already, at H1/);
+  it("offers no column twice, and says what to tick", async () => {
+    expect(await pane().getByText("is there already").count()).toBe(2);
+    await press("Add the ticked columns", /Tick a column that is not there yet/);
   });
 
   it("marks the flagged rows and removes the marks", async () => {
