@@ -30,7 +30,7 @@ export class SheetWork implements WorkActions {
   private uncompensated = false;
   private functions: FunctionsState | undefined;
   private isAsking = false;
-  private isBusy = false;
+  private queue = Promise.resolve();
 
   constructor(host: WorkHost) {
     this.host = host;
@@ -113,14 +113,12 @@ export class SheetWork implements WorkActions {
     }, countsFunctions);
   }
 
-  /** One action at a time: its words are said, and its way back is kept. */
+  /** One action after the other: its words are said, and its way back is kept. */
   private carryOut(action: () => Promise<Done | undefined>, countsFunctions = false): void {
-    if (this.isBusy) return;
-    this.isBusy = true;
-    void this.tried(action, countsFunctions).finally(() => {
-      this.isBusy = false;
-      this.host.redraw();
-    });
+    const turn = this.queue.then(() => this.tried(action, countsFunctions)).finally(this.host.redraw);
+    // A fault of ours is left to the page to report; the next action still has its turn.
+    this.queue = turn.catch(() => undefined);
+    void turn;
   }
 
   private async tried(action: () => Promise<Done | undefined>, countsFunctions: boolean): Promise<void> {
