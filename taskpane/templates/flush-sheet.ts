@@ -36,7 +36,7 @@ const planned: Line = { cells: [{}, { numberFormat: "0.0" }, { numberFormat: "0.
 
 const plan: readonly Line[] = [
   heading("The plan, to be overruled by the readings"),
-  { key: "plan", cells: [{ formula: "RUNOFF.FLUSHPLAN({container},{ecNow},{target},{water},{medium})" }] },
+  { key: "plan", cells: [{ formula: "RUNOFF.FLUSHPLAN({container},{ecNow},{target},{water},{medium})", style: "label" }, { style: "label" }, { style: "label" }, { style: "label" }] },
   ...Array.from({ length: planRows - 2 }, () => planned),
   { ...planned, key: "end" },
 ];
