@@ -84,7 +84,7 @@ export function cations(k_ppm: any[][], ca_ppm: any[][], mg_ppm: any[][], explai
  * @param [start_share] part of what the full feed adds to the water on day 0, above 0 to 1, 0.5 if left out
  * @param [days_to_full] days until the full feed, 7 if left out
  * @returns mS/cm
- * @remarks Refuses a day before the flush and a full feed below its water. Hold the day back while the runoff is still out of band.
+ * @remarks Refuses a day before the flush and a full feed below its water; a blank day reads as the day of the flush on desktop versions that hand a blank over as 0. Hold the day back while the runoff is still out of band.
  * @example =RUNOFF.RECOVERYFEED(2, 0.4, {0;7;10}) -> {1.2;2;2}
  * @see common practice
  */

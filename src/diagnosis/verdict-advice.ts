@@ -5,6 +5,7 @@ export interface Advice {
 }
 
 const nextIrrigation = "at the next irrigation, input and runoff, collected the same way after the same wait";
+const aroundFlush = "Keep drain water away from electrical gear.";
 const afterFlush = "after each portion of the flush, then 24 to 48 h after it";
 
 export const advice = {
@@ -15,11 +16,11 @@ export const advice = {
   "salt from the pot": {
     next:
       "Flush once, in portions with pauses, and stop when the runoff is in band or no longer falls. " +
-      "Then feed at reduced strength. Keep drain water away from electrical gear.",
+      `Then feed at reduced strength. ${aroundFlush}`,
     measureAgain: afterFlush,
   },
   "salt in soil": {
-    next: "Leach slowly, in small portions with long pauses, and stop early. Test the soil itself before a second round.",
+    next: `Leach slowly, in small portions with long pauses, and stop early. Test the soil itself before a second round. ${aroundFlush}`,
     measureAgain: "24 to 48 h after it, and at each irrigation until the trend turns",
   },
   "salt from the feed": {
@@ -39,7 +40,7 @@ export const advice = {
     measureAgain: "at the next irrigation, and 3 to 7 days after a correction",
   },
   "salt and pH": {
-    next: "Salt first: flush once in portions with pauses, with water at a pH inside the band. Judge the pH again after it.",
+    next: `Salt first: flush once in portions with pauses, with water at a pH inside the band. Judge the pH again after it. ${aroundFlush}`,
     measureAgain: afterFlush,
   },
   "salt and pH, no flush yet": {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Band, bandFor, leachingShare, ownBand, ec25, type LogRow, ph, Refusal, type RootZoneReading, verdict, type VerdictOptions } from "../../../src/index";
+import { advice } from "../../../src/diagnosis/verdict-advice";
 
 /** Runoff pH 5.5 to 6.5 and EC 2 to 3.5: coir, medium feeder. */
 const coir = bandFor("coir");
@@ -52,6 +53,12 @@ describe("verdict: the decision table", () => {
     const found = judge(given);
     expect(found.answer).toBe(expected);
     expect(found.reasons.join()).not.toMatch(/NaN|undefined|null|Infinity/);
+  });
+
+  it("whatever sends to flush or leach at once says to keep drain water away from electrical gear", () => {
+    const advised = Object.values(advice).filter(({ next }) => /^(Flush|Leach|Salt first)/.test(next));
+    expect(advised).toHaveLength(3);
+    for (const { next } of advised) expect(next).toContain("Keep drain water away from electrical gear.");
   });
 
   it("one reading far outside never leads to a flush", () => {
