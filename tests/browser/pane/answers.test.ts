@@ -1,0 +1,127 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { hasBrowser } from "../browser";
+import { climbing, inPpm, twoPots } from "./logs";
+import { type PaneAlone, paneAlone } from "./pane-alone";
+import type { Scene } from "./stand-in";
+
+let pane: PaneAlone;
+
+const verdict = (page: Page): Promise<string> => page.locator(".verdict").innerText();
+const picture = (page: Page): Promise<string> => page.locator("#timeline svg").evaluate((svg) => [...svg.querySelectorAll("text")].map(({ textContent }) => textContent).join("|"));
+const kept = (page: Page): Promise<Record<string, unknown>> => page.evaluate(() => Object.fromEntries(window.sheet.store.records.settings));
+
+/** A log opened with a medium chosen. */
+async function judged(scene: Scene, medium = "coir"): Promise<Page> {
+  const page = await pane.open(scene);
+  await page.selectOption("#medium", medium);
+  await page.locator(".verdict").waitFor();
+  return page;
+}
+
+describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
+  beforeAll(async () => { pane = await paneAlone(); });
+  afterAll(async () => { await pane.close(); });
+
+  it("without a medium there is no verdict but a wish for one; with coir, whose band ends at EC 3.5, runoff at 5 and 5.3 is salt buildup", async () => {
+    const page = await pane.open({ cells: climbing() });
+    await expect.poll(() => page.locator("#not-yet").innerText()).toContain("Choose the medium");
+    await page.selectOption("#medium", "coir");
+    await expect.poll(() => verdict(page)).toContain("Salt buildup");
+    expect(await page.locator(".next").allInnerTexts()).toEqual([expect.stringMatching(/^Next: ./), expect.stringMatching(/^Measure again: ./)]);
+    expect(await page.locator("#told").textContent()).toMatch(/^Log: salt buildup\. Next: /);
+    expect(await picture(page)).toContain("- - band 2 to 3.5");
+    await page.close();
+  });
+
+  it("a hungrier plant has another band: coir, heavy feeder, is not judged by coir's 2 to 3.5", async () => {
+    const page = await judged({ cells: climbing() });
+    await page.selectOption("#feeder", "heavy");
+    await expect.poll(() => picture(page)).not.toContain("band 2 to 3.5");
+    await page.close();
+  });
+
+  it("a column corrected to something else leaves the picture, the list stays open, and its field keeps the focus", async () => {
+    const page = await judged({ cells: climbing() });
+    expect(await picture(page)).toContain("salt ratio");
+    await page.click("#columns summary");
+    await page.focus("#column-C");
+    await page.selectOption("#column-C", "other");
+    await expect.poll(() => picture(page)).not.toContain("salt ratio");
+    expect(await verdict(page)).not.toContain("Salt buildup");
+    expect(await page.locator("#columns-fold").evaluate((fold: HTMLDetailsElement) => fold.open)).toBe(true);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("column-C");
+    await page.selectOption("#column-C", "runoff EC");
+    await expect.poll(() => verdict(page)).toContain("Salt buildup");
+    await page.close();
+  });
+
+  it("a ppm column waits for its scale: 2500 ppm is 5.00 mS/cm at 500, 3.57 at 700 to 1 mS/cm", async () => {
+    const page = await pane.open({ cells: inPpm() });
+    await expect.poll(() => page.locator("#questions").innerText()).toContain("Which ppm scale does the meter show?");
+    expect(await page.locator("#timeline svg").evaluate((svg) => svg.textContent)).not.toContain("EC, mS/cm");
+    await page.selectOption("#question-0", "500");
+    await expect.poll(() => page.locator("#questions").innerText()).toBe("");
+    await page.locator("#timeline").focus();
+    await page.keyboard.press("Home");
+    expect(await page.locator("#point").innerText()).toContain("runoff 5.00 mS/cm");
+    await page.click("#columns summary");
+    await page.selectOption("#unit-C", "ppm 700");
+    await expect.poll(() => page.locator("#point").innerText()).toContain("runoff 3.57 mS/cm");
+    await page.close();
+  });
+
+  it("answers are kept in the workbook, for this sheet and these headers, and found again; another log does not get them", async () => {
+    const first = await pane.open({ cells: inPpm() });
+    await first.selectOption("#question-0", "500");
+    await first.selectOption("#medium", "peat");
+    await expect.poll(async () => JSON.stringify(await kept(first))).toContain("peat");
+    const settings = await kept(first);
+    await first.close();
+    const again = await pane.open({ cells: inPpm(), settings });
+    await expect.poll(() => again.inputValue("#medium")).toBe("peat");
+    expect(await again.locator("#questions").innerText()).toBe("");
+    await again.close();
+    const other = await pane.open({ cells: climbing(), settings });
+    await other.locator("#rows-read").waitFor();
+    expect(await other.inputValue("#medium")).toBe("");
+    await other.close();
+  });
+
+  it("own limits: wrong ones are explained, right ones win over the medium's; emptied, the medium's hold again", async () => {
+    const page = await judged({ cells: climbing() });
+    await page.click("#limits summary");
+    const fill = async (name: string, text: string): Promise<void> => {
+      await page.fill(`#own-${name}`, text);
+      await page.keyboard.press("Tab");
+    };
+    await fill("phLow", "5,5");
+    await expect.poll(() => page.locator("#limits-said").innerText()).toContain("fill in all four limits, or none");
+    await fill("phHigh", "6.5");
+    await fill("ecLow", "9");
+    await fill("ecHigh", "8");
+    await expect.poll(() => page.locator("#limits-said").innerText()).toMatch(/order|low/i);
+    await fill("ecLow", "1");
+    await expect.poll(() => page.locator("#limits-said").innerText()).toContain("In force: runoff pH 5.5 to 6.5, EC 1 to 8 mS/cm");
+    expect(await picture(page)).toContain("- - band 1 to 8");
+    expect(await verdict(page)).not.toContain("pH out of range");
+    for (const name of ["phLow", "phHigh", "ecLow", "ecHigh"]) await fill(name, "");
+    await expect.poll(() => picture(page)).toContain("- - band 2 to 3.5");
+    await page.close();
+  });
+
+  it("two pots in one log are judged one at a time: the pepper at EC 6 has salt buildup, the basil at 2.2 has not", async () => {
+    const page = await judged({ cells: twoPots() });
+    await page.selectOption("#vessel", "Pepper");
+    await expect.poll(() => verdict(page)).toContain("Salt buildup");
+    await page.selectOption("#vessel", "Basil");
+    await expect.poll(() => verdict(page)).not.toContain("Salt buildup");
+    expect(await page.locator("#timeline").getAttribute("aria-label")).toContain("Basil. 6 readings");
+    await page.close();
+  });
+
+  it("nothing failed on any of these pages, and nothing left this machine", () => {
+    expect(pane.failures).toEqual([]);
+    expect(pane.outside).toEqual([]);
+  });
+});
