@@ -6,7 +6,7 @@ import { type Cells, content, flag, one, reading, word } from "./cells";
  * pH of a calibration buffer at its temperature; a buffer is what its label says at 25 C only.
  * @customfunction PHBUFFER
  * @helpurl https://localhost:3000/docs/functions.html#phbuffer
- * @param buffer pH on the label: 4.01, 6.86, 7.00, 9.18 or 10.01, cell or range
+ * @param buffer pH on the label: 4.01, 6.86, 7.00, 7.01, 9.18 or 10.01, cell or range
  * @param temp_c C of the buffer, cell or range
  * @returns pH
  * @remarks Refuses an unknown buffer with the list, and a temperature outside 0 to 50 C. Between the table's rows: a straight line.
@@ -32,7 +32,7 @@ const probeParts: Readonly<Record<string, (line: engine.ProbeLine) => Answer>> =
  * Health of a pH probe from its mV in two buffers: good / clean and repeat / usable, watch it / reject; or its slope or offset.
  * @customfunction PHPROBE
  * @helpurl https://localhost:3000/docs/functions.html#phprobe
- * @param buffer_a label of the first buffer: 4.01, 6.86, 7.00, 9.18 or 10.01
+ * @param buffer_a label of the first buffer: 4.01, 6.86, 7.00, 7.01, 9.18 or 10.01
  * @param mv_a mV shown in it (a true 0 as 0.1)
  * @param buffer_b label of the second buffer, at least 1 pH away
  * @param mv_b mV shown in it (a true 0 as 0.1)

@@ -1,7 +1,7 @@
 import { type Ec25, isPlausible, type Ph, quantities } from "../quantities";
 import { Refusal } from "../refusal";
 import { ecBands, phBands } from "./band-table";
-import { feederNamed, type Feeder, type Medium, mediumNamed } from "./media";
+import { feederNamed, feeders, type Feeder, type Medium, mediumNamed } from "./media";
 
 /** The limits a pot's runoff is held against; both ends belong to the inside. */
 export interface Band {
@@ -30,14 +30,17 @@ export function bandFor(medium: Medium, feeder: Feeder = "medium"): Band {
   return { medium, feeder, ph: [ph.low, ph.high], ec: [ec.low, ec.high], source: { ph: ph.source, ec: ec.source } };
 }
 
+/** A feeder after its medium with only a space between; "medium" by itself is no medium. */
+const feederAtEnd = new RegExp(`(?<=[^\\s,;/])\\s+(${feeders.join("|")})(?: feeder)?\\s*$`, "i");
+
 /**
- * The limits that a text names: "coir", or "coir, heavy".
+ * The limits that a text names: "coir", or "coir, heavy"; "coir heavy" can mean nothing else.
  *
  * @throws {Refusal} `unknown-choice`, listing the media or the feeder classes
  * @example bandNamed("peat, light").ec // [1, 2.6]
  */
 export function bandNamed(text: string): Band {
-  const [medium = "", feeder, ...rest] = text.split(/[,;/]/);
+  const [medium = "", feeder, ...rest] = text.replace(feederAtEnd, ", $1").split(/[,;/]/);
   if (rest.length > 0) {
     throw new Refusal("unknown-choice", { quantity: "band", given: text, allowed: 'a medium, or "medium, feeder"' });
   }

@@ -10,7 +10,7 @@ import { bufferCelsius, type BufferName, buffers } from "./buffer-table";
  *
  * Formula:  straight line between the two neighbouring rows of the table, which are 3 to 10 C apart (within 0.002 pH)
  * Valid:    0 to 50 C; outside: refuses
- * Source:   [iupac-ph-2002] table 2; [technical-buffers] for 7.00
+ * Source:   [iupac-ph-2002] table 2; [technical-buffers] for 7.00, and 7.01 as 0.01 above it
  *
  * @param buffer the pH on the bottle's label
  * @param celsius C of the buffer

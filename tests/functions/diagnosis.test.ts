@@ -79,6 +79,10 @@ describe("PHSHIFT, LEACHFRACTION, RATIOCEILING", () => {
 });
 
 describe("BANDLIMIT", () => {
+  it.each(["coir, heavy", "coir heavy", "Coir heavy feeder", "coir; heavy"])("%s is coir for a heavy feeder, up to 4.6", (band) => {
+    expect(host.call("BANDLIMIT", [one(band), one("ec high")])).toEqual([[4.6]]);
+  });
+
   it("own four cells win over any table, across, down or as a square", () => {
     for (const own of [[[5.6, 6.4, 1.5, 3]], down(5.6, 6.4, 1.5, 3), [[5.6, 6.4], [1.5, 3]]]) {
       expect(host.call("BANDLIMIT", [own, one("EC high")])).toEqual([[3]]);

@@ -16,6 +16,6 @@ describe("the project", () => {
   it("would be caught if it did", () => {
     expect(`read ${["", "home", "ann", "log.csv"].join("/")}`).toMatch(machinePath);
     expect(`"${["C:", "logs"].join("\\")}"`).toMatch(machinePath);
-    expect("https://example.org/work/x, ./tmp/a, src/home/b, /usr/bin/chromium").not.toMatch(machinePath);
+    expect("https://example.org/works/x, ./tmp/a, src/home/b, /usr/bin/chromium").not.toMatch(machinePath);
   });
 });

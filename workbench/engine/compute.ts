@@ -34,14 +34,14 @@ export async function computeBook(
   }
 }
 
-/** Computes formulas, each alone on an empty sheet of its own; answers the cells that each one fills. */
+/** Computes formulas, with or without their equals sign, each alone on an empty sheet of its own; answers the cells that each one fills. */
 export async function computeFormulas(
   formulas: readonly string[],
   host: FunctionsHost,
   metadata: FunctionsMetadata,
   options: ComputeOptions = {},
 ): Promise<CellValue[][][]> {
-  const sheets = formulas.map((formula, n) => ({ name: `Formula${n}`, cells: new Map([["A1", { formula }]]), tables: [] }));
+  const sheets = formulas.map((formula, n) => ({ name: `Formula${n}`, cells: new Map([["A1", { formula: formula.replace(/^=/, "") }]]), tables: [] }));
   const computed = await computeBook({ sheets, names: [], date1904: false }, host, metadata, options);
   return computed.map(({ values, spills }) => {
     const { endCol } = parseRange(spills.get("A1") ?? "A1");
