@@ -1,3 +1,4 @@
+import type { CellLook } from "./host/excel/sheet-store";
 import { type CellValue } from "./host/functions-host";
 
 /** One cell of a workbook as a file or a person gives it. */
@@ -21,6 +22,58 @@ export interface BookTable {
   readonly hasTotals?: boolean;
 }
 
+/** How a cell looks, blank ones too. */
+export interface BookLook extends CellLook {
+  readonly numberFormat?: string;
+}
+
+/** A rule in the host's own words, and the look it gives. */
+export interface BookConditionalFormat {
+  readonly ranges: readonly string[];
+  readonly type: "CellValue" | "ContainsText" | "Custom";
+  readonly rule: Readonly<Record<string, unknown>>;
+  readonly look: CellLook;
+  readonly stopIfTrue: boolean;
+}
+
+/** What may be typed, in the host's own words. */
+export interface BookValidation {
+  readonly ranges: readonly string[];
+  readonly rule: Readonly<Record<string, unknown>>;
+  readonly prompt: Readonly<Record<string, unknown>>;
+  readonly errorAlert: Readonly<Record<string, unknown>>;
+}
+
+export interface BookChart {
+  /** In the host's words: `Line`. */
+  readonly type: string;
+  readonly title: string;
+  /** What it draws: `Log!$C$2:$C$40`. */
+  readonly sources: readonly string[];
+  /** The cells it lies over: `A25:C44`. */
+  readonly over: string;
+}
+
+/** What a sheet looks like beside its values; only the grid asks for it. */
+export interface SheetLooks {
+  /** By address. */
+  readonly cells: ReadonlyMap<string, BookLook>;
+  /** In digits of the usual font, as a file gives them; by column counted from 0. */
+  readonly columnWidths: ReadonlyMap<number, number>;
+  /** In points, by row counted from 0. */
+  readonly rowHeights: ReadonlyMap<number, number>;
+  readonly hiddenColumns: ReadonlySet<number>;
+  readonly frozen: { readonly rows: number; readonly columns: number };
+  readonly gridLines: boolean;
+  readonly merged: readonly string[];
+  readonly isHidden: boolean;
+  readonly conditionalFormats: readonly BookConditionalFormat[];
+  readonly validations: readonly BookValidation[];
+  readonly charts: readonly BookChart[];
+  /** By address. */
+  readonly notes: ReadonlyMap<string, string>;
+}
+
 export interface BookSheet {
   readonly name: string;
   /** By address, `B2`. */
@@ -28,6 +81,7 @@ export interface BookSheet {
   readonly tables: readonly BookTable[];
   /** Rows hidden by hand or by a filter, counted from 0. */
   readonly hiddenRows?: ReadonlySet<number>;
+  readonly looks?: SheetLooks;
 }
 
 export interface BookName {

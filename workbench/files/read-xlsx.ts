@@ -5,6 +5,7 @@ import { asTyped } from "../engine/formula-text";
 import type { CellValue } from "../host/functions-host";
 import { FileProblem, messageOf } from "./file-problem";
 import { openPackage } from "./open-package";
+import { sheetLooks } from "./sheet-looks";
 import { checkWhole, sheetParts } from "./sheet-parts";
 import { shiftedFormula } from "./shared-formula";
 
@@ -48,7 +49,7 @@ function bookSheet(sheet: Sheet, date1904: boolean): BookSheet {
     }
   }
   const hiddenRows = new Set([...(sheet.rowDefs ?? [])].filter(([, { hidden }]) => hidden === true).map(([row]) => row));
-  return { name: sheet.name, cells, tables: bookTables(sheet), hiddenRows };
+  return { name: sheet.name, cells, tables: bookTables(sheet), hiddenRows, looks: sheetLooks(sheet) };
 }
 
 /** What lies in the range of an array formula, its first cell apart, is the formula's own answer and not typed by anybody. */

@@ -1,16 +1,19 @@
-import { BooleanNumber, CellValueType, LocaleType, type ICellData, type IRowData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
-import type { Book, BookCell, BookSheet } from "../book";
-import { withOwnNames } from "../engine/sheet-names";
-import { tablesOf, withoutStructuredReferences } from "../engine/structured-references";
+import { BooleanNumber, CellValueType, LocaleType, type ICellData, type IFreeze, type IRange, type IRowData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
+import type { Book, BookCell, BookLook, BookSheet } from "../book";
+import { tablesOf } from "../engine/structured-references";
 import { parseArea } from "../host/excel/area";
+import { styleOf } from "./cell-looks";
+import { formulaData, inDialect } from "./formula-dialect";
+import { digitWidth, pixelsPerPoint } from "./grid-geometry";
 
 export const unitId = "workbook";
 export const sheetIdOf = (place: number): string => `sheet-${place + 1}`;
 
+type Cells = Record<number, Record<number, ICellData>>;
+
 /** Room for spills and for a log that grows. */
 const room = { rows: 200, columns: 12, leastColumns: 26 };
-const headerRowStyle = { bl: BooleanNumber.TRUE } as const;
-const pixels = { column: 92, leastColumn: 56, padding: 24, perCharacter: 7.5, longText: 24 };
+const pixels = { column: 92, sides: 5, leastColumn: 56, padding: 24, perCharacter: 7.5, longText: 24 };
 
 /** A book as the grid component takes it; formulas in the component's own dialect. */
 export function workbookData(book: Book): Partial<IWorkbookData> {
@@ -20,21 +23,10 @@ export function workbookData(book: Book): Partial<IWorkbookData> {
 }
 
 function sheetData(book: Book, sheet: BookSheet, id: string): Partial<IWorksheetData> {
-  const tables = tablesOf(book);
-  const cellData: Record<number, Record<number, ICellData>> = {};
-  const widths: number[] = [];
-  let lastRow = 0;
-  for (const [address, cell] of sheet.cells) {
-    const place = parseArea(address, id);
-    if (place === undefined) continue;
-    const { row, column } = place;
-    const dialect = (formula: string): string =>
-      withOwnNames(withoutStructuredReferences(formula, tables, { sheet: sheet.name, row, column }), sheet.name, book.names);
-    (cellData[row] ??= {})[column] = dataOf(cell, dialect);
-    widths[column] = Math.max(widths[column] ?? pixels.leastColumn, widthOf(cell));
-    lastRow = Math.max(lastRow, row);
-  }
-  for (const { ref } of sheet.tables) markHeader(cellData, ref);
+  const { looks } = sheet;
+  const { cellData, widths, lastRow } = cellsOf(book, sheet);
+  for (const [column, digits] of looks?.columnWidths ?? []) widths[column] = digits * digitWidth() + pixels.sides;
+  const freeze = freezeOf(looks?.frozen ?? { rows: 0 });
   return {
     id,
     name: sheet.name,
@@ -42,17 +34,61 @@ function sheetData(book: Book, sheet: BookSheet, id: string): Partial<IWorksheet
     rowCount: lastRow + room.rows,
     columnCount: Math.max(room.leastColumns, widths.length + room.columns),
     defaultColumnWidth: pixels.column,
-    columnData: Object.fromEntries(widths.map((w, column) => [column, { w }])),
-    rowData: Object.fromEntries([...(sheet.hiddenRows ?? [])].map((row): [number, IRowData] => [row, { hd: BooleanNumber.TRUE }])),
+    columnData: Object.fromEntries(widths.map((w, column) => [column, looks?.hiddenColumns.has(column) === true ? { w, hd: BooleanNumber.TRUE } : { w }])),
+    rowData: rowData(sheet),
+    mergeData: (looks?.merged ?? []).flatMap(rangeOf),
+    showGridlines: looks?.gridLines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    hidden: looks?.isHidden === true ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    ...(freeze.ySplit === 0 ? {} : { freeze }),
   };
 }
 
-function dataOf({ value, formula, numberFormat }: BookCell, dialect: (formula: string) => string): ICellData {
-  const style = numberFormat === undefined || numberFormat === "General" ? {} : { s: { n: { pattern: numberFormat } } };
-  if (formula !== undefined) return { f: `=${dialect(formula)}`, ...style };
+/** Frozen columns scroll away all the same: beside them the component scrolls too little, and cells out of sight cannot be typed into. */
+export function freezeOf({ rows }: { readonly rows: number }): IFreeze {
+  return { ySplit: rows, xSplit: 0, startRow: rows === 0 ? -1 : rows, startColumn: -1 };
+}
+
+function cellsOf(book: Book, sheet: BookSheet): { cellData: Cells; widths: number[]; lastRow: number } {
+  const tables = tablesOf(book);
+  const cellData: Cells = {};
+  const widths: number[] = [];
+  let lastRow = 0;
+  for (const address of new Set([...sheet.cells.keys(), ...(sheet.looks?.cells.keys() ?? [])])) {
+    const place = parseArea(address, "");
+    if (place === undefined) continue;
+    const { row, column } = place;
+    const cell = sheet.cells.get(address) ?? {};
+    const dialect = (formula: string): string => inDialect(formula, { sheet: sheet.name, row, column }, { tables, names: book.names, spill: () => undefined });
+    (cellData[row] ??= {})[column] = dataOf(cell, { ...cell, ...sheet.looks?.cells.get(address) }, dialect);
+    widths[column] = Math.max(widths[column] ?? pixels.leastColumn, widthOf(cell));
+    lastRow = Math.max(lastRow, row);
+  }
+  return { cellData, widths, lastRow };
+}
+
+function rowData({ hiddenRows = new Set(), looks }: BookSheet): Record<number, Partial<IRowData>> {
+  const heights = [...(looks?.rowHeights ?? [])].map(([row, points]): [number, Partial<IRowData>] => [row, { h: points * pixelsPerPoint, ia: BooleanNumber.FALSE }]);
+  const data: Record<number, Partial<IRowData>> = Object.fromEntries(heights);
+  for (const row of hiddenRows) data[row] = { ...data[row], hd: BooleanNumber.TRUE };
+  return data;
+}
+
+function rangeOf(address: string): IRange[] {
+  const area = parseArea(address, "");
+  if (area === undefined) return [];
+  const { row, column, rowCount, columnCount } = area;
+  return [{ startRow: row, startColumn: column, endRow: row + rowCount - 1, endColumn: column + columnCount - 1 }];
+}
+
+function dataOf({ value, formula }: BookCell, look: BookLook, dialect: (formula: string) => string): ICellData {
+  const { numberFormat } = look;
+  const s = { ...styleOf(look), ...(numberFormat === undefined || numberFormat === "General" ? {} : { n: { pattern: numberFormat } }) };
+  const style = Object.keys(s).length === 0 ? {} : { s };
+  if (formula !== undefined) return { ...formulaData(`=${formula}`, `=${dialect(formula)}`), ...style };
+  if (value === undefined) return style;
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, ...style };
   if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN, ...style };
-  return { v: typeof value === "object" ? value.error : (value ?? ""), t: CellValueType.STRING, ...style };
+  return { v: typeof value === "object" ? value.error : value, t: CellValueType.STRING, ...style };
 }
 
 /** Wide enough for every number and short text; what is longer runs over into the next cells. */
@@ -60,13 +96,4 @@ function widthOf({ value, formula, numberFormat = "" }: BookCell): number {
   if (formula !== undefined || value === undefined) return 0;
   const text = typeof value === "number" ? numberFormat : String(typeof value === "object" ? value.error : value);
   return text.length > pixels.longText ? 0 : pixels.padding + text.length * pixels.perCharacter;
-}
-
-function markHeader(cellData: Record<number, Record<number, ICellData>>, ref: string): void {
-  const area = parseArea(ref, "");
-  if (area === undefined) return;
-  const row = (cellData[area.row] ??= {});
-  for (let column = area.column; column < area.column + area.columnCount; column += 1) {
-    row[column] = { ...row[column], s: headerRowStyle };
-  }
 }

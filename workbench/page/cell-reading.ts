@@ -5,6 +5,7 @@ import { areaAt, type Area } from "../host/excel/area";
 import { mapCells } from "../host/excel/area-maths";
 import type { Scalar } from "../host/excel/sheet-store";
 import { unitId } from "./book-data";
+import { typedIn } from "./formula-dialect";
 
 type SpilledCells = Readonly<Record<number, Readonly<Record<number, Nullable<ICellData>>> | undefined>>;
 
@@ -25,7 +26,8 @@ export class CellReading {
     return mapCells(area, (row, column) => {
       const cell = this.cell(row, column);
       const isFormula = typeof cell?.f === "string" || typeof cell?.si === "string";
-      return isFormula ? this.sheet.getRange(row, column).getFormula() : this.value(row, column, spilled);
+      if (!isFormula) return this.value(row, column, spilled);
+      return typedIn(cell)?.typed ?? this.sheet.getRange(row, column).getFormula();
     });
   }
 

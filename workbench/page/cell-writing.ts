@@ -22,7 +22,7 @@ function grow(sheet: FWorksheet, area: Area): void {
 }
 
 function dataOf(entry: Entry): ICellData {
-  const noFormula = { f: null, si: null, p: null };
+  const noFormula = { f: null, si: null, p: null, custom: null };
   if (typeof entry === "object") return { f: entry.formula, v: null, si: null, p: null };
   if (entry === "") return { v: null, t: null, ...noFormula };
   if (typeof entry === "number") return { v: entry, t: CellValueType.NUMBER, ...noFormula };

@@ -3,6 +3,19 @@ import type { Area } from "../host/excel/area";
 import type { Box } from "../host/excel/sheet-store";
 
 export const pixelsPerPoint = 96 / 72;
+const usualDigitWidth = 7;
+
+let knownDigitWidth: number | undefined;
+
+/** How wide a digit of the usual font, or of what stands in for it on this machine, is in pixels: files give columns' widths in it. */
+export function digitWidth(): number {
+  const pen = knownDigitWidth === undefined ? document.createElement("canvas").getContext("2d") : null;
+  if (pen !== null) {
+    pen.font = "11pt Calibri, sans-serif";
+    knownDigitWidth = Math.ceil(pen.measureText("0").width);
+  }
+  return knownDigitWidth ?? usualDigitWidth;
+}
 
 /** Where an area lies on its sheet, in points; hidden rows take no room. */
 export function boxOf(sheet: FWorksheet, { row, column, rowCount, columnCount }: Area): Box {

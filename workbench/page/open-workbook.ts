@@ -1,29 +1,74 @@
-import type { Book } from "../book";
-import { parseArea } from "../host/excel/area";
-import type { BookRecords } from "../host/excel/book-records";
+import type { Book, BookChart, SheetLooks } from "../book";
+import { ownName } from "../engine/sheet-names";
+import { tablesOf, withoutStructuredReferences } from "../engine/structured-references";
+import { areaAt, parseArea, splitSheetName, type Area } from "../host/excel/area";
+import { bounding } from "../host/excel/area-maths";
+import type { BookRecords, ChartRecord } from "../host/excel/book-records";
+import type { SheetStore } from "../host/excel/sheet-store";
 import { sheetIdOf, workbookData } from "./book-data";
+import { defineName } from "./defined-names";
 import type { Grid } from "./grid";
+import { showNotes } from "./notes";
+import { sheetChange } from "./sheet-change";
 
 /** Puts a book into the grid and computes it; resolves when every formula has its value. */
-export async function openWorkbook({ api }: Grid, book: Book): Promise<void> {
+export async function openWorkbook(grid: Grid, book: Book): Promise<void> {
+  const { api } = grid;
   api.createWorkbook(workbookData(book));
-  const workbook = api.getActiveWorkbook();
-  for (const { name, refersTo } of book.names) workbook?.insertDefinedName(name, refersTo);
+  const tables = tablesOf(book);
+  for (const [position, each] of book.names.entries()) {
+    defineName(grid, ownName(each, position), withoutStructuredReferences(each.refersTo, tables, { sheet: "", row: -1, column: -1 }));
+  }
+  book.sheets.forEach((sheet, place) => { showNotes(sheetChange(grid, sheetIdOf(place)), sheet.looks?.notes); });
   const hasFormulas = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula }) => formula !== undefined));
   if (hasFormulas) await api.getFormula().onCalculationResultApplied();
 }
 
 /** Tells the host object of what belongs to a book beside its cells. */
-export function fillRecords(records: BookRecords, book: Book): void {
+export function fillRecords(store: Pick<SheetStore, "records" | "box">, book: Book): void {
+  const { records } = store;
   records.date1904 = book.date1904;
   book.sheets.forEach((sheet, place) => {
+    const sheetId = sheetIdOf(place);
     for (const { name, ref, columns, hasTotals } of sheet.tables) {
-      const area = parseArea(ref, sheetIdOf(place));
-      if (area === undefined) continue;
-      records.tables.push({ id: records.newId("table"), name, area, columns: [...columns], showTotals: hasTotals === true, style: "" });
+      for (const area of areasOf([ref], sheetId)) {
+        records.tables.push({ id: records.newId("table"), name, area, columns: [...columns], showTotals: hasTotals === true, style: "" });
+      }
     }
+    if (sheet.looks !== undefined) fillLooks(records, sheet.looks, sheetId);
+    for (const each of sheet.looks?.charts ?? []) records.charts.push(chart(store, book, each, sheetId));
   });
-  for (const { name, refersTo } of book.names) {
-    records.names.push({ id: records.newId("name"), name, formula: `=${refersTo}`, comment: "" });
+  for (const { name, refersTo, onlyOn } of book.names) {
+    if (onlyOn === undefined) records.names.push({ id: records.newId("name"), name, formula: `=${refersTo}`, comment: "" });
   }
+}
+
+function fillLooks(records: BookRecords, { conditionalFormats, validations, frozen }: SheetLooks, sheetId: string): void {
+  records.sheet(sheetId).frozen = { ...frozen };
+  for (const { ranges, type, rule, look, stopIfTrue } of conditionalFormats) {
+    const { fill, color, bold, italic, borders } = look;
+    const lines = borders === undefined ? {} : { borders: Object.fromEntries(Object.keys(borders).map((edge) => [edge, "Continuous"])) };
+    const font = { ...(bold === undefined ? {} : { bold }), ...(italic === undefined ? {} : { italic }) };
+    for (const area of areasOf(ranges, sheetId)) {
+      records.conditionalFormats.push({ id: records.newId("conditional-format"), type, area, rule, fill, color, stopIfTrue, ...font, ...lines });
+    }
+  }
+  for (const { ranges, rule, prompt, errorAlert } of validations) {
+    for (const area of areasOf(ranges, sheetId)) records.validations.push({ area, rule, prompt, errorAlert });
+  }
+}
+
+function chart(store: Pick<SheetStore, "records" | "box">, book: Book, { type, title, sources, over }: BookChart, sheetId: string): ChartRecord {
+  const { records } = store;
+  const drawn = sources.flatMap((source) => {
+    const { sheetName, cells } = splitSheetName(source);
+    return areasOf([cells], sheetName === undefined ? sheetId : sheetIdOf(book.sheets.findIndex(({ name }) => name === sheetName)));
+  });
+  const [place = areaAt(sheetId, 0, 0)] = areasOf([over], sheetId);
+  const source = drawn.length === 0 ? place : drawn.reduce(bounding);
+  return { id: records.newId("chart"), sheetId, type, source, name: `Chart ${records.charts.length + 1}`, title, ...store.box(place) };
+}
+
+function areasOf(ranges: readonly string[], sheetId: string): Area[] {
+  return ranges.flatMap((range) => parseArea(range, sheetId) ?? []);
 }

@@ -1,6 +1,7 @@
 import { IUndoRedoService, type IDisposable, type IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorksheet } from "@univerjs/sheets/facade";
+import type { BookName } from "../book";
 import { areaAt, sheetColumns, sheetRows, type Area } from "../host/excel/area";
 import { BookRecords } from "../host/excel/book-records";
 import type { CellLook, Entry, Scalar, SheetStore, StoreEvent } from "../host/excel/sheet-store";
@@ -10,6 +11,9 @@ import { giveLook, lookOf } from "./cell-looks";
 import { enterCells } from "./cell-writing";
 import type { Grid } from "./grid";
 import { listenTo } from "./grid-events";
+import { ShownRecords } from "./shown-records";
+import { showTables } from "./table-looks";
+import { mostRounds, TypedFormulas } from "./typed-formulas";
 import { UniverSheets } from "./univer-sheets";
 
 /** The open workbook of the grid, as the Excel-shaped host sees it. */
@@ -19,9 +23,15 @@ export class UniverStore extends UniverSheets implements SheetStore {
   private batch: IDisposable | undefined;
   private isWriting = false;
   private isUncomputed = false;
+  private isComputing = false;
+  private readonly formulasTyped: TypedFormulas;
+  private readonly shown: ShownRecords;
 
-  constructor(grid: Grid) {
+  constructor(grid: Grid, names: readonly BookName[]) {
     super(grid);
+    this.formulasTyped = new TypedFormulas(grid, this, names, () => this.isComputing);
+    this.shown = new ShownRecords(grid, this.records);
+    showTables(grid, this.records);
     const writer = () => (this.isWriting ? "add-in" : "person");
     listenTo(grid, this.records.switches, writer, (event) => { this.tell(event); });
   }
@@ -79,16 +89,27 @@ export class UniverStore extends UniverSheets implements SheetStore {
   }
 
   async settled(): Promise<void> {
+    if (this.showRecords()) this.isUncomputed = true;
     if (!this.isUncomputed) return;
     this.isUncomputed = false;
     await this.recalculate();
   }
 
-  /** Computes every formula anew. */
+  /** Brings the grid up to what the workbook has beside its cells; whether formulas mean something else by it. */
+  showRecords(): boolean {
+    this.shown.show(this.sheets().map(({ id }) => id));
+    return this.formulasTyped.refresh();
+  }
+
+  /** Computes every formula anew, and again while a spill changes its size under a formula that names it. */
   async recalculate(): Promise<void> {
     const formula = this.grid.api.getFormula();
-    formula.executeCalculation();
-    await formula.onCalculationResultApplied();
+    this.isComputing = true;
+    for (let round = 1; round === 1 || (round <= mostRounds && this.formulasTyped.refresh()); round += 1) {
+      formula.executeCalculation();
+      await formula.onCalculationResultApplied();
+    }
+    this.isComputing = false;
   }
 
   undoGroup(mark: "start" | "end"): void {

@@ -3,9 +3,9 @@ import type { UniverFunction } from "../engine/univer-functions";
 import { themes } from "../host/excel/office";
 import { startGrid, type Grid } from "./grid";
 import { fillRecords, openWorkbook } from "./open-workbook";
+import { Overlay } from "./overlay";
 import type { ThemeName } from "./page-state";
 import type { PaneFrame } from "./pane-frame";
-import { Pictures } from "./pictures";
 import { functionsMissing, pretend } from "./pretence";
 import { UniverStore } from "./univer-store";
 
@@ -32,9 +32,10 @@ export class WorkbenchPage {
     this.container.replaceChildren();
     const grid = startGrid(this.container, functions, this.theme === "dark");
     await openWorkbook(grid, book);
-    const store = new UniverStore(grid);
-    fillRecords(store.records, book);
-    new Pictures(grid.api, store.records);
+    const store = new UniverStore(grid, book.names);
+    fillRecords(store, book);
+    store.showRecords();
+    new Overlay(grid.api, store.records, (listener) => store.subscribe(listener));
     this.grid = grid;
     this.store = store;
     window.runoffLedgerWorkbench = { store, theme: () => themes[this.theme] };
