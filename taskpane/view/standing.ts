@@ -28,9 +28,9 @@ export function standingSection({ verdict, selection, reading, timeline, bandPro
   const rests = verdict.rows.flatMap((row) => selection.rowNumbers[row] ?? []).sort((a, b) => a - b);
   return [
     h("h2", { className: "verdict", data: { tone } }, h("span", { className: "sign", aria: { hidden: "true" } }, sign), capitalised(verdict.answer)),
+    ...(timeline.afterFlush === undefined ? [] : [h("p", { id: "after-flush" }, timeline.afterFlush)]),
     h("p", { className: "next" }, h("strong", {}, "Next: "), verdict.next),
     h("p", { className: "next" }, h("strong", {}, "Measure again: "), `${verdict.measureAgain}.`),
-    ...(timeline.afterFlush === undefined ? [] : [h("p", { className: "next", id: "after-flush" }, timeline.afterFlush)]),
     fold("why-fold", "Why", () => [
       h("ul", {}, ...verdict.reasons.map((reason) => h("li", {}, reason))),
       h("p", { className: "why" }, rests.length > 0 ? `Rests on ${rowsInWords(rests)}.` : "Rests on no reading."),

@@ -45,12 +45,12 @@ describe.skipIf(!hasBrowser)("the timeline in the pane and on the sheet", () => 
 
   it("is read by pointer: the left end is the first reading, the right end the last", async () => {
     const page = await pane.open(scene);
-    const box = await page.locator("#timeline").boundingBox();
-    if (box === null) throw new Error("no picture");
-    await page.mouse.move(box.x + 40, box.y + 100);
-    expect(await page.locator("#point").innerText()).toMatch(/^1 Mar 2026/);
-    await page.mouse.move(box.x + box.width - 14, box.y + 100);
-    expect(await page.locator("#point").innerText()).toMatch(/^12 Mar 2026/);
+    const timeline = page.locator("#timeline");
+    await timeline.hover({ position: { x: 40, y: 100 } });
+    await expect.poll(() => page.locator("#point").innerText()).toMatch(/^1 Mar 2026/);
+    const width = await timeline.evaluate(({ clientWidth }) => clientWidth);
+    await timeline.hover({ position: { x: width - 14, y: 100 } });
+    await expect.poll(() => page.locator("#point").innerText()).toMatch(/^12 Mar 2026/);
     expect(await page.locator(".cursor").isVisible()).toBe(true);
     await page.close();
   });
