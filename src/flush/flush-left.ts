@@ -53,7 +53,7 @@ const cannotSay = (...reasons: [string, ...string[]]): FlushLeft => ({ litres: "
 
 function whyNot(filled: readonly FlushReading[]): string | undefined {
   const read = believableEcs(filled);
-  if (read.length < fewestReadings) return `${read.length} runoff EC readings are too few: at least ${fewestReadings} needed`;
+  if (read.length < fewestReadings) return `runoff EC read ${read.length === 1 ? "once" : `${read.length} times`} is too few: at least ${fewestReadings} readings needed`;
   const course = washingCourse(read.map(({ ec }) => ec));
   if (course === "flat") return "the last three readings are level: more water no longer helps";
   if (course === "rising") return "the runoff EC is rising: wait, then measure again";

@@ -82,7 +82,7 @@ describe("the other flush and dose functions in a sheet", () => {
   it.each(deliveries)("FLUSHLEFT cannot say below three readings, with the reason beside it (blank delivered as %s)", (blank) => {
     const row = host.call("FLUSHLEFT", [column(_, 2, _), column(6, 4, _), one(3), one(0.4), one(true)], blank)[0];
     expect(row?.[0]).toBe("cannot say");
-    expect(row?.[1]).toContain("2 runoff EC readings are too few");
+    expect(row?.[1]).toContain("runoff EC read 2 times is too few");
   });
 
   const refused: (readonly [title: string, call: Call, error: string, says: string])[] = [

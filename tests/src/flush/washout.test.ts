@@ -110,7 +110,7 @@ describe("flushLeft", () => {
   });
 
   it.each([
-    ["two readings", flush([6], [4, 2]), "2 runoff EC readings are too few"],
+    ["two readings", flush([6], [4, 2]), "runoff EC read 2 times is too few"],
     ["the last reading missing", flush([6], [5, 2], [4.5, 2], [undefined, 2]), "runoff EC is missing"],
     ["a curve that has flattened", flush([6], [4.1, 2], [4.1, 2], [4.1, 2]), "more water no longer helps"],
     ["a last portion that took off 0.2 where the fit expects 1.7", flush([12.4], [6.4, 2], [4.1, 2], [3.9, 2]), "flattening: the last portion took off 0.20"],
