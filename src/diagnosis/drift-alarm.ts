@@ -1,5 +1,6 @@
 import { type Judgement } from "../judgement";
 import { cusum } from "../maths/cusum";
+import { ewma } from "../maths/ewma";
 import { meanAndScatter } from "../maths/mean-and-scatter";
 import { quantities, rounded } from "../quantities";
 import { Refusal } from "../refusal";
@@ -11,6 +12,8 @@ const slackScatters = 0.5;
 const alarmScatters = 5;
 /** A reading counts as at most this far off: one alone never rings, two in a row do; after [lucas-crosier-1982]. */
 const mostScatters = 4;
+/** How much the latest reading weighs in the level that is told: the example's weight [nist-handbook] 6.3.2.4. */
+const levelWeight = 0.3;
 /** Fewer readings say nothing about scatter. Common practice. */
 const fewestBaseline = 3;
 const usualBaseline = 5;
@@ -24,7 +27,8 @@ const usualBaseline = 5;
  * Formula:  tabular CUSUM about the baseline's mean, k = 0.5 s, h = 5 s; s = the baseline's standard deviation, at least the
  *           meter's step of 0.01; each reading counted as at most 4 s off; it rings while the last sum is above h
  * Valid:    pH, or EC in mS/cm, one reading after the other; a step or a slide, not a slow swing
- * Source:   [nist-handbook] 6.3.2.3; h [montgomery-2009]; the cap after [lucas-crosier-1982]
+ * Source:   [nist-handbook] 6.3.2.3; h [montgomery-2009]; the cap after [lucas-crosier-1982]; the level told [nist-handbook]
+ *           6.3.2.4
  *
  * @param baselineCount how many of the first readings are the baseline: 3 or more
  * @throws {Refusal} `impossible` when the baseline is not a whole number of 3 or more
@@ -45,7 +49,8 @@ export function driftAlarm(values: readonly number[], baselineCount: number = us
   const capped = since.map((value) => Math.min(mostScatters, Math.max(-mostScatters, (value - mean) / step)));
   const sums = cusum(capped, 0, slackScatters);
   const used = scatter < quantities.ph.resolution ? `${rounded(step)}, the meter's step` : rounded(step);
-  const against = `against the first ${baselineCount} readings: mean ${rounded(mean)}, scatter ${used}`;
+  const level = mean + step * (ewma(capped, 0, levelWeight).at(-1) ?? 0);
+  const against = `level now ${rounded(level)} against the first ${baselineCount} readings: mean ${rounded(mean)}, scatter ${used}`;
   return alarm(sums, against);
 }
 
