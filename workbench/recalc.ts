@@ -1,10 +1,9 @@
-import { readFile, stat } from "node:fs/promises";
 import path from "node:path";
 import { buildIfStale } from "./build-if-stale";
 import { computeBook } from "./engine/compute";
 import { FileProblem, messageOf } from "./files/file-problem";
-import { limits } from "./files/open-package";
 import { patchXlsx } from "./files/patch-xlsx";
+import { readBytes } from "./files/read-book";
 import { readXlsx } from "./files/read-xlsx";
 import { writeWhole } from "./files/write-whole";
 import { loadBundle } from "./host/load-bundle";
@@ -15,7 +14,7 @@ const exitCodes = { failed: 1, notUsable: 2 } as const;
 
 /** `npm run recalc`: opens a workbook, computes every formula with the built functions, and says or writes what came out. */
 async function recalc({ file, out, blank, json }: RecalcRequest): Promise<void> {
-  const bytes = await about(file, () => readInput(file));
+  const bytes = await about(file, () => readBytes(file));
   const book = await about(file, () => readXlsx(bytes));
   await buildIfStale();
   const { host, metadata } = loadBundle();
@@ -26,14 +25,6 @@ async function recalc({ file, out, blank, json }: RecalcRequest): Promise<void> 
     process.stderr.write(`${copy.changed} changed cells, the rest as it was: ${out}\n`);
   }
   process.stdout.write(json ? asJson(computed) : asTable(book, computed));
-}
-
-async function readInput(file: string): Promise<Uint8Array> {
-  const found = await stat(file).catch(() => undefined);
-  if (found === undefined) throw new FileProblem("there is no such file");
-  if (!found.isFile()) throw new FileProblem("it is not a file");
-  if (found.size > limits.packedBytes) throw new FileProblem(limits.tooLarge);
-  return readFile(file);
 }
 
 async function about<Answer>(file: string, work: () => Answer | Promise<Answer>): Promise<Answer> {
