@@ -9,6 +9,9 @@ import type { PaneFrame } from "./pane-frame";
 import { functionsMissing, pretend } from "./pretence";
 import { UniverStore } from "./univer-store";
 
+/** The grid checks what is typed on other sheets when the page is idle: only after that can it be taken away without a fault. */
+const idle = (): Promise<void> => new Promise((resolve) => { requestIdleCallback(() => { resolve(); }); });
+
 /** The grid with a workbook in it, and the pane that sees it. */
 export class WorkbenchPage {
   private grid: Grid | undefined;
@@ -28,6 +31,7 @@ export class WorkbenchPage {
     this.book = book;
     this.lacksFunctions = functions !== this.functions;
     this.pane.close();
+    await idle();
     this.grid?.univer.dispose();
     this.container.replaceChildren();
     const grid = startGrid(this.container, functions, this.theme === "dark");
