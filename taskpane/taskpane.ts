@@ -7,6 +7,7 @@ import { applyTheme, currentTheme, watchTheme } from "./theme";
 import { columnsSection } from "./view/columns";
 import { button, showAll } from "./view/elements";
 import { pictureSection } from "./view/picture";
+import { unlessPressed } from "./view/presses";
 import { questionsSection } from "./view/questions";
 import { rowsSection } from "./view/rows";
 import { setAsideSection } from "./view/set-aside";
@@ -23,7 +24,7 @@ const place = (id: string): HTMLElement => {
 const narrowest = 296;
 const pictureWidth = (): number => Math.max(narrowest, place("rows").clientWidth);
 
-const pane = new Pane(render, say);
+const pane = new Pane((state) => { unlessPressed(() => { render(state); }); }, say);
 let work: SheetWork | undefined;
 
 function render({ zone, choices, following }: PaneState): void {

@@ -45,7 +45,7 @@ async function selected(address: string): Promise<unknown> {
 
 async function press(name: string, says: RegExp): Promise<void> {
   await pane().getByRole("button", { name }).click();
-  await pane().locator("#said", { hasText: says }).waitFor();
+  await expect.poll(() => pane().locator("#said").textContent(), { timeout: 10_000 }).toMatch(says);
 }
 
 describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {

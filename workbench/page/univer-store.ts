@@ -1,11 +1,10 @@
-import { IUndoRedoService, type IDisposable, type IRange } from "@univerjs/core";
+import type { IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { BookName } from "../book";
 import { areaAt, sheetColumns, sheetRows, type Area } from "../host/excel/area";
 import { BookRecords } from "../host/excel/book-records";
 import type { CellLook, Entry, Scalar, SheetStore, StoreEvent } from "../host/excel/sheet-store";
-import { unitId } from "./book-data";
 import { CellReading } from "./cell-reading";
 import { giveLook, lookOf } from "./cell-looks";
 import { enterCells } from "./cell-writing";
@@ -14,13 +13,14 @@ import { listenTo } from "./grid-events";
 import { ShownRecords } from "./shown-records";
 import { showTables } from "./table-looks";
 import { mostRounds, TypedFormulas } from "./typed-formulas";
+import { UndoGroups } from "./undo-groups";
 import { UniverSheets } from "./univer-sheets";
 
 /** The open workbook of the grid, as the Excel-shaped host sees it. */
 export class UniverStore extends UniverSheets implements SheetStore {
   readonly records = new BookRecords();
   private readonly listeners = new Set<(event: StoreEvent) => void>();
-  private batch: IDisposable | undefined;
+  private readonly undoGroups: UndoGroups;
   private isWriting = false;
   private isUncomputed = false;
   private isComputing = false;
@@ -29,6 +29,7 @@ export class UniverStore extends UniverSheets implements SheetStore {
 
   constructor(grid: Grid, names: readonly BookName[]) {
     super(grid);
+    this.undoGroups = new UndoGroups(grid);
     this.formulasTyped = new TypedFormulas(grid, this, names, () => this.isComputing);
     this.shown = new ShownRecords(grid, this.records);
     showTables(grid, this.records);
@@ -112,11 +113,10 @@ export class UniverStore extends UniverSheets implements SheetStore {
     this.isComputing = false;
   }
 
-  undoGroup(mark: "start" | "end"): void {
-    this.batch?.dispose();
-    // eslint-disable-next-line @typescript-eslint/no-deprecated -- the component offers no other way yet
-    this.batch = mark === "start" ? this.grid.univer.__getInjector().get(IUndoRedoService).__tempBatchingUndoRedo(unitId) : undefined;
-  }
+  undoGroup(mark: "start" | "end"): void { this.undoGroups.mark(mark); }
+
+  /** Ends what a pane has left open that was loaded anew in the midst of its commands. */
+  endUndoGroups(): void { this.undoGroups.end(); }
 
   subscribe(listener: (event: StoreEvent) => void): () => void {
     this.listeners.add(listener);

@@ -50,6 +50,7 @@ export class WorkbenchPage {
   setTheme(theme: ThemeName): void {
     this.theme = theme;
     this.grid?.api.toggleDarkMode(theme === "dark");
+    this.store?.endUndoGroups();
     this.pane.open();
   }
 

@@ -36,6 +36,20 @@ describe.skipIf(!hasBrowser)("which rows the pane reads, and from where", () => 
     expect(await rowsRead({ cells, selected: wholeColumns })).toContain("12 rows read, 1 set aside, 1 blank.");
   });
 
+  it("a button under a pressed finger stays, whatever the sheet does meanwhile; after the press the pane catches up", async () => {
+    const page = await pane.open({ cells: climbing(), selected: [[1, 0, 12, 6]] });
+    const button = page.locator("#read");
+    await button.evaluate((node) => { node.dataset["mark"] = "same"; });
+    await button.hover();
+    await page.mouse.down();
+    await page.evaluate(() => { window.sheet.type(2, 2, 9.9); });
+    await page.waitForTimeout(1000);
+    expect(await button.getAttribute("data-mark")).toBe("same");
+    await page.mouse.up();
+    await expect.poll(() => button.getAttribute("data-mark")).toBeNull();
+    await page.close();
+  });
+
   it("follows the selection only when asked to, and then by itself", async () => {
     const page = await pane.open({ cells: climbing(), selected: [[1, 0, 4, 6]] });
     const read = page.locator("#rows-read");
