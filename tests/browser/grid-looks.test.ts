@@ -1,14 +1,12 @@
 /// <reference types="office-js" />
 import type { Frame, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { serveWorkbench, type Workbench } from "../../workbench/server";
-import { hasBrowser, openBrowser, type Session } from "./browser";
+import { hasBrowser } from "./browser";
+import { openWorkbench, type OpenWorkbench } from "./open-workbench";
 
-let workbench: Workbench;
-let session: Session;
+let workbench: OpenWorkbench;
 let page: Page;
 let pane: Frame;
-const failures: string[] = [];
 
 async function run<Answer>(batch: (context: Excel.RequestContext) => Promise<Answer>): Promise<Answer> {
   return pane.evaluate(`Excel.run(${batch.toString()}).catch((problem) => { throw new Error(problem.code + ": " + problem.message); })`);
@@ -36,21 +34,11 @@ const inGrid = (expression: string): Promise<unknown> =>
 
 describe.skipIf(!hasBrowser)("what the grid shows beside values", () => {
   beforeAll(async () => {
-    workbench = await serveWorkbench(0);
-    session = await openBrowser();
-    page = session.context.pages()[0] ?? (await session.context.newPage());
-    page.on("pageerror", (problem) => failures.push(problem.message));
-    page.on("console", (message) => { if (message.type() === "error") failures.push(message.text()); });
-    await page.goto(`${workbench.address}?sample=salt-buildup.xlsx`);
-    await page.waitForSelector("html[data-ready=true]");
-    const frame = page.frames().find((each) => each.url().includes("taskpane.html"));
-    if (frame === undefined) throw new Error("the pane is not open");
-    pane = frame;
-    await pane.waitForSelector("#rows button");
+    workbench = await openWorkbench("?sample=salt-buildup.xlsx");
+    ({ page, pane } = workbench);
   });
 
   afterAll(async () => {
-    await session.close();
     await workbench.close();
   });
 
@@ -133,7 +121,7 @@ describe.skipIf(!hasBrowser)("what the grid shows beside values", () => {
   });
 
   it("asked for nothing that is not on this machine, and nothing failed on the page", () => {
-    expect(session.outside).toEqual([]);
-    expect(failures).toEqual([]);
+    expect(workbench.outside).toEqual([]);
+    expect(workbench.failures).toEqual([]);
   });
 });

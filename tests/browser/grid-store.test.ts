@@ -1,11 +1,10 @@
 /// <reference types="office-js" />
 import type { Frame } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { serveWorkbench, type Workbench } from "../../workbench/server";
-import { hasBrowser, openBrowser, type Session } from "./browser";
+import { hasBrowser } from "./browser";
+import { openWorkbench, type OpenWorkbench } from "./open-workbench";
 
-let workbench: Workbench;
-let session: Session;
+let workbench: OpenWorkbench;
 let pane: Frame;
 
 /** Runs commands in the pane's frame, as the pane does; they may use nothing from around them. */
@@ -16,19 +15,11 @@ async function run<Answer>(batch: (context: Excel.RequestContext) => Promise<Ans
 
 describe.skipIf(!hasBrowser)("the host object over the grid", () => {
   beforeAll(async () => {
-    workbench = await serveWorkbench(0);
-    session = await openBrowser();
-    const page = session.context.pages()[0] ?? (await session.context.newPage());
-    await page.goto(workbench.address);
-    await page.waitForSelector("html[data-ready=true]");
-    const frame = page.frames().find((each) => each.url().includes("taskpane.html"));
-    if (frame === undefined) throw new Error("the pane is not open");
-    pane = frame;
-    await pane.waitForSelector("#rows button");
+    workbench = await openWorkbench();
+    ({ pane } = workbench);
   });
 
   afterAll(async () => {
-    await session.close();
     await workbench.close();
   });
 
