@@ -52,6 +52,8 @@ export async function openBrowser(): Promise<Session> {
   if (found === undefined) throw new Error("no browser");
   const profile = mkdtempSync(path.join(tmpdir(), "runoff-ledger-browser-"));
   const context = await chromium.launchPersistentContext(profile, { executablePath: found, args: quiet, viewport: { width: 1366, height: 768 } });
+  // A test's own limit is the only one: nothing here depends on the machine's speed.
+  context.setDefaultTimeout(0);
   const outside: string[] = [];
   await context.route(
     (url) => !["127.0.0.1", "localhost"].includes(url.hostname) && ["http:", "https:", "ws:", "wss:"].includes(url.protocol),

@@ -50,12 +50,12 @@ describe.skipIf(!hasBrowser)("the workbench opens", () => {
   it.each(committedWorkbooks)("%s with its sheets, and computes in the grid what is stored beside its formulas", async (file) => {
     const { sheets } = await readXlsx(committed(file));
     await page.selectOption("#sample", file);
-    await expect.poll(async () => (await shown()).map(({ name }) => name), { timeout: 15_000 }).toEqual(sheets.map(({ name }) => name));
+    await expect.poll(async () => (await shown()).map(({ name }) => name)).toEqual(sheets.map(({ name }) => name));
     const differing = async (): Promise<string[]> => {
       const open = await shown();
       return sheets.flatMap((_, i) => [...cached(file, i)].filter(([at, value]) => !same(cellOf(open[i]?.values, at), value)).map(([at]) => at));
     };
-    await expect.poll(differing, { timeout: 15_000 }).toEqual([]);
+    await expect.poll(differing).toEqual([]);
   });
 });
 

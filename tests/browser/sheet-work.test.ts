@@ -16,7 +16,6 @@ const log = `Date,Feed EC (mS/cm),Feed pH,Runoff EC (uS/cm),Runoff pH,Fed (L),Dr
 `;
 
 /** A busy machine takes its time. */
-const patience = { timeout: 15_000 };
 
 function pane(): Frame {
   const frame = page.frames().find((each) => each.url().includes("taskpane.html"));
@@ -45,7 +44,7 @@ async function selected(address: string): Promise<unknown> {
 
 async function press(name: string, says: RegExp): Promise<void> {
   await pane().getByRole("button", { name }).click();
-  await expect.poll(() => pane().locator("#said").textContent(), { timeout: 10_000 }).toMatch(says);
+  await expect.poll(() => pane().locator("#said").textContent()).toMatch(says);
 }
 
 describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
@@ -57,7 +56,7 @@ describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
     page.on("pageerror", (problem) => failures.push(problem.message));
     page.on("console", (message) => { if (message.type() === "error") failures.push(message.text()); });
     await page.goto(workbench.address);
-    await page.waitForSelector("html[data-ready=true]", { timeout: 30_000 });
+    await page.waitForSelector("html[data-ready=true]");
     await pane().waitForSelector("#rows button");
   });
 
@@ -68,8 +67,8 @@ describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
 
   it("opens from the pane for the log that was read, as a script of its own", async () => {
     await page.setInputFiles("#file", { name: "bench.csv", mimeType: "text/csv", buffer: Buffer.from(log) });
-    await expect.poll(() => cells("B2").catch(() => undefined), patience).toEqual([[1.5]]);
-    await expect.poll(() => selected("B2").catch(() => undefined), patience).toBe("B2");
+    await expect.poll(() => cells("B2").catch(() => undefined)).toEqual([[1.5]]);
+    await expect.poll(() => selected("B2").catch(() => undefined)).toBe("B2");
     await pane().getByRole("button", { name: "Read the selection" }).click();
     await pane().locator("#medium").selectOption("coir");
     await pane().getByRole("button", { name: "Work on the sheet" }).click();
@@ -78,7 +77,7 @@ describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
 
   it("puts salt ratio and row flags beside the log: 3000 uS/cm over 1.5 mS/cm is 2; 4 mS/cm is over coir's 3.5", async () => {
     await press("Add the ticked columns", /Put 2 columns on .* at H1:I4: Salt ratio, Row flags/);
-    await expect.poll(() => cells("H1:I4"), patience).toEqual([
+    await expect.poll(() => cells("H1:I4")).toEqual([
       ["Salt ratio", "Row flags"], [2, "salt ratio high"], [2.5, "runoff EC high; salt ratio high"], [expect.closeTo(1.5, 12), "in band"],
     ]);
     expect(await pane().locator("#medium").inputValue()).toBe("coir");
@@ -96,13 +95,13 @@ describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
 
   it("makes a mix sheet that works at once: 150 mL into 50 L", async () => {
     await press("New mix sheet", /Made the sheet Mix/);
-    await expect.poll(() => cells("B14"), patience).toEqual([[expect.closeTo(150, 9)]]);
+    await expect.poll(() => cells("B14")).toEqual([[expect.closeTo(150, 9)]]);
     expect(await cells("B43")).toEqual([["balanced"]]);
   });
 
   it("makes a flush sheet whose plan spills and whose stop check answers", async () => {
     await press("New flush sheet", /Made the sheet Flush/);
-    await expect.poll(() => cells("A39:B40"), patience).toEqual([["portion", "litres"], [1, expect.closeTo(1.6, 1)]]);
+    await expect.poll(() => cells("A39:B40")).toEqual([["portion", "litres"], [1, expect.closeTo(1.6, 1)]]);
     expect(await cells("B18")).toEqual([["keep going"]]);
   });
 

@@ -7,7 +7,6 @@ let workbench: Workbench;
 let session: Session;
 let page: Page;
 
-const patience = { timeout: 10_000 };
 
 function pane(): Frame {
   const frame = page.frames().find((each) => each.url().includes("taskpane.html"));
@@ -21,7 +20,7 @@ describe.skipIf(!hasBrowser)("the pane beside the workbench's grid", () => {
     session = await openBrowser();
     page = session.context.pages()[0] ?? (await session.context.newPage());
     await page.goto(workbench.address);
-    await page.waitForSelector("html[data-ready=true]", { timeout: 30_000 });
+    await page.waitForSelector("html[data-ready=true]");
     await pane().waitForSelector("#rows-read");
   });
 
@@ -39,7 +38,7 @@ describe.skipIf(!hasBrowser)("the pane beside the workbench's grid", () => {
     await page.keyboard.type("9.87", { delay: 10 });
     await page.waitForTimeout(300);
     await page.keyboard.press("Enter");
-    await expect.poll(() => pane().locator("#point").innerText(), patience).toContain("EC in 1.96, runoff 9.87 mS/cm");
+    await expect.poll(() => pane().locator("#point").innerText()).toContain("EC in 1.96, runoff 9.87 mS/cm");
   });
 
   it("places the picture, and the grid shows it with its alt text", async () => {

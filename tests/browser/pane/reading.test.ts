@@ -116,7 +116,7 @@ describe.skipIf(!hasBrowser)("which rows the pane reads, and from where", () => 
       Object.assign(window, { saidLines: said });
     }, cells);
     await page.click("#read");
-    await expect.poll(() => page.locator("#rows-read").innerText(), { timeout: 20_000 }).toContain("50000 rows read");
+    await expect.poll(() => page.locator("#rows-read").innerText()).toContain("50000 rows read");
     await expect.poll(() => page.locator("#said").innerText()).toBe("");
     const lines = await page.evaluate(() => (window as unknown as { saidLines: [string, number][] }).saidLines);
     expect(lines.map(([words]) => words)).toEqual(["Reading ...", "Reading 50001 rows ...", ""]);

@@ -33,7 +33,7 @@ function stateOf(file: string, size: number): string {
   return readFileSync(file).equals(Buffer.alloc(size, 7)) ? "whole" : "torn";
 }
 
-test("killed while it writes 24 MB, at seven moments, the file is absent or whole; left alone, it is whole", { timeout: 120_000 }, async () => {
+test("killed while it writes 24 MB, at seven moments, the file is absent or whole; left alone, it is whole", async () => {
   const megabytes = 24;
   const size = megabytes * 1024 * 1024;
   const script = `
