@@ -53,6 +53,14 @@ export { logVerdict, type LogVerdict } from "./diagnosis/log-verdict";
 export { verdict, type Verdict, type VerdictOptions } from "./diagnosis/verdict";
 export { type VerdictAnswer } from "./diagnosis/verdict-table";
 
+export { judge, type JudgeOptions } from "./diagnosis/judgement/judge";
+export { type CourseStep, type PotJudgement, type PotStanding } from "./diagnosis/judgement/pot-judgement";
+export { type PotReading } from "./diagnosis/judgement/pot-reading";
+export {
+  type Act, actWords, type Cause, causeWords, type Phase, phases, urgencies, type Urgency, type VerdictWord, verdictWords, type When,
+  whenWords,
+} from "./diagnosis/judgement/words";
+
 // Flush: how much, when to stop
 export { containerCapacity, washoutRate } from "./flush/container-capacity";
 export { washingTable, type Washing } from "./flush/container-table";
@@ -111,7 +119,7 @@ export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 
 // Log: the sheet the grower already keeps
 export { logInTime, type LogInTime, type PlacedRow } from "./log/in-time";
-export { logQuantities, type LogEvent, type LogEventKind, type LogQuantity, type LogRow } from "./log/log";
+export { logQuantities, type LogEvent, type LogEventKind, type LogQuantity, type LogRow, type PlantLook } from "./log/log";
 export {
   type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type EcLogUnit, type LogAnswers, type LogGrid,
   type LogQuestion, type LogQuestionKind, type LogReading, type LogUnit, type SetAside, type TemperatureLogUnit,

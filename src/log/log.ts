@@ -16,6 +16,18 @@ export interface LogEvent {
   readonly words: string;
 }
 
+/** How the plant looks, where the grower keeps columns for it: each 0 (as it should be) to 3 (bad). */
+export interface PlantLook {
+  /** How sound the newest leaves are. */
+  readonly newGrowth?: number | undefined;
+  /** From upright to limp. */
+  readonly posture?: number | undefined;
+  /** How far spots, burn or yellowing have spread. */
+  readonly spread?: number | undefined;
+  /** From white to brown. */
+  readonly roots?: number | undefined;
+}
+
 /** One row of the log, understood; `undefined` is "not measured", never 0. */
 export interface LogRow {
   /** Which row of the grid it came from, counted from 0. */
@@ -34,4 +46,5 @@ export interface LogRow {
   readonly humidityPercent: Percent | undefined;
   readonly notes: string | undefined;
   readonly events: readonly LogEvent[];
+  readonly plant?: PlantLook | undefined;
 }

@@ -2,7 +2,7 @@ import { readDates } from "./dates";
 import { type Draft, emptyDraft, holdsAnything, putReading, type RowRead } from "./draft";
 import { type LogEvent, type LogQuantity } from "./log";
 import { inEngineUnit, type MeasureColumn, measureCell } from "./measure-cell";
-import { eventsIn } from "./notes";
+import { eventsIn } from "./notes/notes";
 import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "./reading";
 import { isHoursOnly, putDay, putTime } from "./row-moment";
 import { type ColumnSample, isDateFormat } from "./sample";

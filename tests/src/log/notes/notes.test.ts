@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readLog } from "../../../src/index";
+import { readLog } from "../../../../src/index";
 
 const eventsOf = (note: string): string[] =>
   (readLog({ cells: [["Date", "Runoff EC mS/cm", "Notes"], [45_383, 2.1, note]] }).rows[0]?.events ?? []).map(({ kind }) => kind);

@@ -1,4 +1,4 @@
-import { type LogEventKind } from "./log";
+import { type LogEventKind } from "../log";
 
 /**
  * What in a note says that something was done to the pot. A word of `alone` says it by itself; otherwise a word of `thing`
