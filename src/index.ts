@@ -117,12 +117,15 @@ export { dewPoint } from "./environment/dew-point";
 export { saturationPressure } from "./environment/saturation-pressure";
 export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 
+// Cells: what one cell of a sheet says
+export { columnLetters } from "./cells/column-letters";
+export { type EcLogUnit, type LogUnit, type TemperatureLogUnit, type VolumeLogUnit } from "./cells/units";
+
 // Log: the sheet the grower already keeps
 export { logInTime, type LogInTime, type PlacedRow } from "./log/in-time";
 export { logQuantities, type LogEvent, type LogEventKind, type LogQuantity, type LogRow, type PlantLook } from "./log/log";
 export {
-  type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type EcLogUnit, type LogAnswers, type LogGrid,
-  type LogQuestion, type LogQuestionKind, type LogReading, type LogUnit, type SetAside, type TemperatureLogUnit,
-  type VolumeLogUnit,
+  type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid,
+  type LogQuestion, type LogQuestionKind, type LogReading, type SetAside,
 } from "./log/reading";
 export { readLog } from "./log/read-log";

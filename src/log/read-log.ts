@@ -1,15 +1,15 @@
-import { readBody } from "./body";
-import { readColumns } from "./columns";
-import { type ColumnHeader, columnHeader, findHeader, type Header } from "./header-rows";
-import { headerMeaning } from "./header-meaning";
-import { otherLayout } from "./layout";
+import { readBody } from "./rows/body";
+import { readColumns } from "./columns/columns";
+import { type ColumnHeader, columnHeader, findHeader, type Header } from "./columns/header-rows";
+import { headerMeaning } from "./columns/header-meaning";
+import { otherLayout } from "./columns/layout";
 import { logQuantities } from "./log";
 import { columnQuestion, headerQuestion, layoutQuestion, unitQuestion } from "./questions";
 import { type LogAnswers, type LogGrid, type LogQuestion, type LogReading } from "./reading";
-import { rowReader } from "./row-reader";
-import { sampleColumn } from "./sample";
+import { rowReader } from "./rows/row-reader";
+import { sampleColumn } from "./columns/sample";
 import { lettersIn } from "./sheet-place";
-import { isBlank } from "./text";
+import { isBlank } from "../cells/text";
 
 /**
  * Reads a grower's log as it is kept: raw cells in, rows of typed readings out, and what is to be asked.

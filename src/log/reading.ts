@@ -1,13 +1,5 @@
-import { type EcUnit } from "../readings/ec-units";
-import { type VolumeUnit } from "../readings/volume";
+import { type EcLogUnit, type LogUnit, type TemperatureLogUnit, type VolumeLogUnit } from "../cells/units";
 import { type LogQuantity, type LogRow } from "./log";
-
-/** Units an EC column can be in; a ppm figure means nothing without its scale, so the scale is part of the unit. */
-export type EcLogUnit = EcUnit | `ppm ${number}`;
-export type VolumeLogUnit = VolumeUnit;
-export type TemperatureLogUnit = "C" | "F";
-/** The unit of a column as it stands in the sheet; `""` for what has none (pH, dates, names, notes). */
-export type LogUnit = EcLogUnit | VolumeLogUnit | TemperatureLogUnit | "%" | "";
 
 export type DateOrder = "day first" | "month first";
 

@@ -1,9 +1,4 @@
-/** The letters of a column counted from 0: A, Z, AA. */
-export function columnLetters(column: number): string {
-  const rest = Math.floor(column / 26);
-  const letter = String.fromCharCode(65 + (column % 26));
-  return rest === 0 ? letter : columnLetters(rest - 1) + letter;
-}
+import { columnLetters } from "../../src/index";
 
 /** The address of a cell by row and column, both counted from 0: B3. */
 export const cellAddress = (row: number, column: number): string => `${columnLetters(column)}${row + 1}`;

@@ -1,8 +1,9 @@
+import { columnLetters } from "../../src/index";
 import { flagHeader } from "../formulas/computed-columns";
 import { isOurs } from "../formulas/repaired";
 import { type RootZone } from "../root-zone";
 import { inExcel, SheetProblem } from "../workbook";
-import { blockAddress, columnLetters } from "./address";
+import { blockAddress } from "./address";
 import { type Done, rangeOf, writableSheet } from "./done";
 import { logPlace, usedCorner } from "./log-place";
 

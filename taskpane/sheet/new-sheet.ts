@@ -1,6 +1,7 @@
+import { columnLetters } from "../../src/index";
 import { type Accepts, type SheetTemplate, type TemplateCell } from "../templates/sheet-template";
 import { inExcel, SheetProblem } from "../workbook";
-import { blockAddress, columnLetters } from "./address";
+import { blockAddress } from "./address";
 import { type Done } from "./done";
 import { type Look, looks } from "./template-looks";
 

@@ -1,5 +1,6 @@
+import { columnLetters } from "../../src/index";
 import { type RootZone } from "../root-zone";
-import { columnLetters, rowsInWords } from "../sheet/address";
+import { rowsInWords } from "../sheet/address";
 import { type Actions } from "./actions";
 import { button, h } from "./elements";
 

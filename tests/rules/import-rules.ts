@@ -7,6 +7,7 @@ export const levels: readonly (readonly string[])[] = [
   ["judgement"],
   ["maths"],
   ["readings"],
+  ["cells"],
   ["bands", "environment", "mix", "log"],
   ["diagnosis"],
   ["flush", "recovery"],

@@ -1,6 +1,6 @@
 import { eventWords, type EventWords, clauseEnds, notDone, notToday, onlyBefore } from "./event-words";
+import { plain } from "../../cells/text";
 import { type LogEvent } from "../log";
-import { plain } from "../text";
 
 /** So many words back, and after the word so many ahead, a "no" still speaks of it. */
 const reachBack = 3;

@@ -1,5 +1,5 @@
+import { columnLetters } from "../../../src/index";
 import { type SheetTemplate } from "../../../taskpane/templates/sheet-template";
-import { columnLetters } from "../../../taskpane/sheet/address";
 import type { BookCell } from "../../../workbench/book";
 import { computeBook } from "../../../workbench/engine/compute";
 import type { CellValue } from "../../../workbench/host/functions-host";

@@ -1,4 +1,4 @@
-import { plain, quoted } from "./text";
+import { plain, quoted } from "../../cells/text";
 
 /** One spelling of a vessel's name: its words, and its number with a letter behind it. */
 interface Spelling {

@@ -1,5 +1,5 @@
 import { type DateCell } from "./date-cell";
-import { type DateOrder } from "./reading";
+import { type DateOrder } from "../reading";
 
 /** One slip against so many clear dates is a slip; more is two habits in one column. */
 const slipShare = 0.2;

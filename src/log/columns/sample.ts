@@ -1,8 +1,8 @@
-import { dateCell } from "./date-cell";
-import { numberCell } from "./number-cell";
-import { type LogGrid } from "./reading";
-import { isBlank } from "./text";
-import { findUnit, type WrittenUnit } from "./units";
+import { dateCell } from "../dates/date-cell";
+import { numberCell } from "../../cells/number-cell";
+import { type LogGrid } from "../reading";
+import { isBlank } from "../../cells/text";
+import { findUnit, type WrittenUnit } from "../../cells/units";
 
 /** Cells looked at in one column to learn its magnitude: enough for a median, few enough for a long log. */
 const cellsSampled = 400;

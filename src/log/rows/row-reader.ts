@@ -1,15 +1,16 @@
-import { readDates } from "./dates";
+import { inEngineUnit } from "../../cells/engine-unit";
+import { readDates } from "../dates/dates";
 import { type Draft, emptyDraft, holdsAnything, putReading, type RowRead } from "./draft";
-import { type LogEvent, type LogQuantity } from "./log";
-import { inEngineUnit, type MeasureColumn, measureCell } from "./measure-cell";
-import { eventsIn } from "./notes/notes";
-import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "./reading";
-import { isHoursOnly, putDay, putTime } from "./row-moment";
-import { type ColumnSample, isDateFormat } from "./sample";
+import { type LogEvent, type LogQuantity } from "../log";
+import { type MeasureColumn, measureCell } from "./measure-cell";
+import { eventsIn } from "../notes/notes";
+import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "../reading";
+import { isHoursOnly, putDay, putTime } from "../dates/row-moment";
+import { type ColumnSample, isDateFormat } from "../columns/sample";
 import { dropSwapped } from "./swapped";
-import { isBlank, plain } from "./text";
+import { isBlank, plain } from "../../cells/text";
 import { vesselText } from "./vessels";
-import { missingWords } from "./words";
+import { missingWords } from "../../cells/missing-words";
 
 /** Puts one cell into the row, or says why not. */
 type CellReader = (cell: unknown, row: number, read: { readonly draft: Draft; readonly problems: CellProblem[] }) => boolean;

@@ -1,8 +1,8 @@
-import { days1904, isDay, serialOf } from "./calendar";
-import { type DateOrder } from "./reading";
-import { plain } from "./text";
+import { days1904, isDay, serialOf } from "../../cells/serial-date";
+import { type DateOrder } from "../reading";
+import { plain } from "../../cells/text";
 import { timeCell } from "./time-cell";
-import { monthWords } from "./words";
+import { monthWords } from "./date-words";
 
 /** A date as written: known, or waiting for the column to say which figure is the day. */
 export type DateCell =

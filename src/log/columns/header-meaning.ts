@@ -1,6 +1,7 @@
-import { type DateOrder } from "./reading";
-import { findUnit, type WrittenUnit } from "./units";
-import { compoundWords, type Concept, dateOrderPatterns, headerWords } from "./words";
+import { type DateOrder } from "../reading";
+import { findUnit, type WrittenUnit } from "../../cells/units";
+import { dateOrderPatterns } from "../dates/date-words";
+import { compoundWords, type Concept, headerWords } from "./header-words";
 
 /** What the words over a column say, before anything is made of it. */
 export interface HeaderMeaning {

@@ -1,12 +1,12 @@
 import { type Draft, type RowRead } from "./draft";
-import { type ColumnHeader, type Header } from "./header-rows";
-import { dateDoubts } from "./order-checks";
-import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "./reading";
+import { type ColumnHeader, type Header } from "../columns/header-rows";
+import { dateDoubts } from "../dates/order-checks";
+import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "../reading";
 import { repeatFinder } from "./repeats";
 import { headerAgain, headingIn, summaryIn } from "./row-kinds";
 import { type RowReader } from "./row-reader";
-import { rowIn } from "./sheet-place";
-import { isBlank, quoted } from "./text";
+import { rowIn } from "../sheet-place";
+import { isBlank, quoted } from "../../cells/text";
 import { dropFoot, takeDayAbove } from "./undated";
 import { joinVessels } from "./vessels";
 

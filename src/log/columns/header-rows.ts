@@ -1,7 +1,7 @@
 import { headerMeaning, type HeaderMeaning } from "./header-meaning";
-import { type LogGrid } from "./reading";
+import { type LogGrid } from "../reading";
 import { namesReading, type RowShape, rowShape } from "./row-shape";
-import { lettersIn } from "./sheet-place";
+import { lettersIn } from "../sheet-place";
 
 /** The header stands within the first rows; further down it would be a second table. */
 const rowsSearched = 50;

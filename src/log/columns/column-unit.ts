@@ -1,8 +1,8 @@
-import { quantities } from "../quantities";
+import { quantities } from "../../quantities";
 import { type Measure } from "./propose";
-import { type EcLogUnit, type LogAnswers, type LogQuestionKind, type LogUnit } from "./reading";
+import { type LogAnswers, type LogQuestionKind } from "../reading";
 import { type ColumnSample } from "./sample";
-import { measureOf, type WrittenUnit } from "./units";
+import { type EcLogUnit, type LogUnit, measureOf, type WrittenUnit } from "../../cells/units";
 
 /** The unit of a column and what it rests on; or the question whose answer is missing. */
 export type ColumnUnit =

@@ -1,7 +1,6 @@
-import { type LogGrid } from "./reading";
-import { isFigure, namesReading, type RowShape, rowShape } from "./row-shape";
-import { isBlank, plain } from "./text";
-import { weekWords } from "./words";
+import { type LogGrid } from "../reading";
+import { isFigure, namesReading, type RowShape, rowShape, weekWords } from "./row-shape";
+import { isBlank, plain } from "../../cells/text";
 
 const rowsSearched = 50;
 const sidewaysText = "Dates run across the top and the readings down the side. Copy the log, paste it transposed (Paste Special, Transpose), and read that.";

@@ -1,9 +1,11 @@
-import { type ColumnHeader } from "./header-rows";
-import { type ColumnReading, type LogGrid } from "./reading";
-import { rowShape } from "./row-shape";
-import { isBlank, plain, quoted } from "./text";
-import { summaryWords } from "./words";
+import { type ColumnHeader } from "../columns/header-rows";
+import { type ColumnReading, type LogGrid } from "../reading";
+import { rowShape } from "../columns/row-shape";
+import { isBlank, plain, quoted } from "../../cells/text";
 
+/** At the start of a row that sums up others. */
+const summaryWords =
+  /^(?:grand )?(?:totals?|sum|average|averages|avg|mean|median|min|max|minimum|maximum|std|stdev|count|summe|mittelwert|durchschnitt|schnitt|promedio|moyenne|gemiddelde?|totaal)\b/;
 const startsWithFigure = /^\s*[-+~<>]?\d/;
 const hasFigure = /\d/;
 const vesselHeading = /^(?:pot|plant|bucket|planter|container|vessel|bag|topf|maceta|planta|plante)s?\s*[#:.-]*\s*\w{1,3}$/;

@@ -1,11 +1,12 @@
-import { dateCell } from "./date-cell";
+import { dateCell } from "../dates/date-cell";
 import { headerMeaning, type HeaderMeaning } from "./header-meaning";
-import { numberCell } from "./number-cell";
+import { numberCell } from "../../cells/number-cell";
 import { propose } from "./propose";
-import { type LogGrid } from "./reading";
-import { isBlank, plain } from "./text";
-import { weekWords } from "./words";
+import { type LogGrid } from "../reading";
+import { isBlank, plain } from "../../cells/text";
 
+/** A row across the top that counts weeks, or days down the side. */
+export const weekWords = /^(?:week|wk|w|woche|kw|semana|semaine|sem)\.?\s*#?\d{1,2}$/;
 /** A header cell is short; longer texts are sentences. */
 const longestHeader = 60;
 

@@ -1,6 +1,6 @@
 /**
- * The words of the log reader: one table each, lower case and without accents. English first; German, Spanish, French and
- * Dutch where a word means one thing only. Common practice, no source.
+ * The words over a column, lower case and without accents. English first; German, Spanish, French and Dutch where a word
+ * means one thing only. Common practice, no source.
  */
 
 /** What a word over a column speaks of. */
@@ -58,43 +58,3 @@ export const compoundWords: Readonly<Record<string, readonly Concept[]>> = {
   ablaufmenge: ["runoff", "volume"],
   zulaufmenge: ["input", "volume"],
 };
-
-/** Columns that state how their dates are written. */
-export const dateOrderPatterns = {
-  "day first": /\b(?:d{1,2}|t{1,2}|j{1,2})[./-]m{1,3}[./-](?:y{1,4}|j{2,4}|a{2,4})\b/,
-  "month first": /\bm{1,2}[./-]d{1,2}[./-]y{1,4}\b/,
-} as const;
-
-/** The first letters of the months, as far as the five languages need them, in the months' order. */
-export const monthWords: readonly (readonly string[])[] = [
-  ["jan", "ene"],
-  ["feb", "fev"],
-  ["mar", "maerz", "mrt"],
-  ["apr", "abr", "avr"],
-  ["may", "mai", "mei"],
-  ["jun", "juin"],
-  ["jul", "juil"],
-  ["aug", "ago", "aou"],
-  ["sep", "set"],
-  ["oct", "okt"],
-  ["nov"],
-  ["dec", "dez", "dic"],
-];
-
-/** What people type where nothing was measured. */
-export const missingWords: ReadonlySet<string> = new Set(
-  "na n/a n.a. n.a nan null none nil - -- --- – — . .. ? x nm n/m nd n/d missing #n/a".split(" ").concat("not measured"),
-);
-
-/** At the start of a row that sums up others. */
-export const summaryWords =
-  /^(?:grand )?(?:totals?|sum|average|averages|avg|mean|median|min|max|minimum|maximum|std|stdev|count|summe|mittelwert|durchschnitt|schnitt|promedio|moyenne|gemiddelde?|totaal)\b/;
-
-/** A row across the top that counts weeks, or days down the side. */
-export const weekWords = /^(?:week|wk|w|woche|kw|semana|semaine|sem)\.?\s*#?\d{1,2}$/;
-
-/** Before a number that was judged by eye. */
-export const roughly = /^(?:~|≈|±|ca\.?|c\.|circa|about|approx\.?|around|roughly|etwa)\s*/;
-
-/** Parts of the day in a time column: they order nothing to the minute, and nothing is lost by leaving them. */
-export const partsOfDay: ReadonlySet<string> = new Set("am pm morning noon midday afternoon evening night".split(" "));

@@ -1,6 +1,6 @@
 import { plain, quoted } from "./text";
 import { findUnit, type WrittenUnit } from "./units";
-import { missingWords, roughly } from "./words";
+import { missingWords } from "./missing-words";
 
 /** A number as typed, perhaps with its own unit and a doubt; a reason why there is none; or nothing measured. */
 export type NumberCell =
@@ -8,6 +8,8 @@ export type NumberCell =
   | { readonly reason: string }
   | undefined;
 
+/** Before a number that was judged by eye. */
+export const roughly = /^(?:~|≈|±|ca\.?|c\.|circa|about|approx\.?|around|roughly|etwa)\s*/;
 /** Short enough to be finite. */
 const plainNumber = /^-?\d{1,15}(?:\.\d{1,15})?$/;
 const numberText = /^([+-]?(?:\d+(?:[ ']\d{3})+|\d+)?(?:[.,]\d+)*(?:e[+-]?\d+)?)(.*)$/;

@@ -1,12 +1,9 @@
-import { type EcUnit, ecUnits } from "../readings/ec-units";
-import { celsiusFromFahrenheit } from "../readings/temperature";
-import { litresPerUnit, type VolumeUnit } from "../readings/volume";
+import { inEngineUnit } from "../../cells/engine-unit";
 import { checkMeasure, type Said } from "./measure-checks";
-import { numberCell } from "./number-cell";
-import { type Measure } from "./propose";
-import { type LogUnit } from "./reading";
-import { quoted } from "./text";
-import { measureOf, type WrittenUnit } from "./units";
+import { numberCell } from "../../cells/number-cell";
+import { type Measure } from "../columns/propose";
+import { quoted } from "../../cells/text";
+import { type LogUnit, measureOf, type WrittenUnit } from "../../cells/units";
 
 /** A column of readings: what it measures, in which unit, and the middle of its figures in the engine's unit. */
 export interface MeasureColumn {
@@ -42,12 +39,4 @@ function ownUnit(unit: WrittenUnit, scale: number | undefined, column: MeasureCo
   if (unit !== "ppm") return unit as LogUnit;
   const known = scale ?? column.ppmScale;
   return known === undefined ? undefined : `ppm ${known}`;
-}
-
-/** mS/cm, L, C or %. */
-export function inEngineUnit(value: number, unit: LogUnit): number {
-  if (unit === "F") return celsiusFromFahrenheit(value);
-  if (unit in ecUnits) return value / ecUnits[unit as EcUnit];
-  if (unit in litresPerUnit) return value * litresPerUnit[unit as VolumeUnit];
-  return unit.startsWith("ppm ") ? value / Number(unit.slice("ppm ".length)) : value;
 }

@@ -1,6 +1,6 @@
-import { type Celsius, type Ec25, type Litres, type Percent, type Ph } from "../quantities";
-import { type LogEvent, type LogQuantity, type LogRow } from "./log";
-import { type CellProblem } from "./reading";
+import { type Celsius, type Ec25, type Litres, type Percent, type Ph } from "../../quantities";
+import { type LogEvent, type LogQuantity, type LogRow } from "../log";
+import { type CellProblem } from "../reading";
 
 /** A row while it is being read. */
 export type Draft = { -readonly [Key in keyof LogRow]: LogRow[Key] };

@@ -1,5 +1,5 @@
-import { partOfDay } from "./calendar";
-import { plain } from "./text";
+import { partOfDay } from "../../cells/serial-date";
+import { plain } from "../../cells/text";
 
 /** A time of day as a part of a day, perhaps with a doubt; or a reason why there is none. */
 export type TimeCell = { readonly part: number; readonly doubt?: string } | { readonly reason: string };

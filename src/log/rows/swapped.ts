@@ -1,7 +1,7 @@
-import { quantities } from "../quantities";
+import { quantities } from "../../quantities";
 import { type Draft } from "./draft";
-import { type LogQuantity } from "./log";
-import { type CellProblem, type ColumnReading } from "./reading";
+import { type LogQuantity } from "../log";
+import { type CellProblem, type ColumnReading } from "../reading";
 
 /** What a pH of feed and runoff is, all but always; an EC this high beside a pH below 3 is that pH. Common practice. */
 const usualPh: readonly [number, number] = [4.5, 7.5];

@@ -1,4 +1,4 @@
-import { type LogRow } from "./log";
+import { type LogRow } from "../log";
 
 /** A row whose date stands out, and how. */
 export interface DateDoubt {

@@ -1,7 +1,7 @@
 import { type DateCell, dateCell, settledDay } from "./date-cell";
 import { dateOrder, yearComesFirst } from "./date-order";
-import { type DateOrder, type LogGrid } from "./reading";
-import { isBlank, quoted } from "./text";
+import { type DateOrder, type LogGrid } from "../reading";
+import { isBlank, quoted } from "../../cells/text";
 
 /** A column of dates, ready to be asked row by row. */
 export interface Dates {

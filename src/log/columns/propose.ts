@@ -1,7 +1,7 @@
 import { type HeaderMeaning } from "./header-meaning";
-import { type LogQuantity } from "./log";
-import { measureOf } from "./units";
-import { type Concept } from "./words";
+import { type LogQuantity } from "../log";
+import { measureOf } from "../../cells/units";
+import { type Concept } from "./header-words";
 
 export type Measure = "EC" | "pH" | "volume" | "temperature" | "humidity";
 

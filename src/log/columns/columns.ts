@@ -1,9 +1,10 @@
+import { type LogUnit } from "../../cells/units";
 import { columnUnit } from "./column-unit";
 import { type ColumnHeader } from "./header-rows";
-import { type LogQuantity } from "./log";
+import { type LogQuantity } from "../log";
 import { type Measure, propose, type Proposal } from "./propose";
-import { type Asked, columnQuestion, unitQuestion } from "./questions";
-import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogQuestion, type LogQuestionKind, type LogUnit } from "./reading";
+import { type Asked, columnQuestion, unitQuestion } from "../questions";
+import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogQuestion, type LogQuestionKind } from "../reading";
 import { type ColumnSample } from "./sample";
 
 /** One column on its way: what its words and its cells say. */

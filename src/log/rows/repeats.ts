@@ -1,4 +1,4 @@
-import { isBlank } from "./text";
+import { isBlank } from "../../cells/text";
 
 type Cells = readonly unknown[];
 

@@ -1,5 +1,13 @@
-import { type LogUnit } from "./reading";
+import { type EcUnit } from "../readings/ec-units";
+import { type VolumeUnit } from "../readings/volume";
 import { plain } from "./text";
+
+/** Units an EC column can be in; a ppm figure means nothing without its scale, so the scale is part of the unit. */
+export type EcLogUnit = EcUnit | `ppm ${number}`;
+export type VolumeLogUnit = VolumeUnit;
+export type TemperatureLogUnit = "C" | "F";
+/** The unit of a column as it stands in the sheet; `""` for what has none (pH, dates, names, notes). */
+export type LogUnit = EcLogUnit | VolumeLogUnit | TemperatureLogUnit | "%" | "";
 
 /** A unit as written: `ppm` may still lack its scale; `mV` and doses are units of nothing the log reads. */
 export type WrittenUnit = Exclude<LogUnit, `ppm ${number}`> | "ppm" | "mV" | "per";

@@ -1,6 +1,6 @@
-import { quantities } from "../quantities";
-import { type Measure } from "./propose";
-import { type LogUnit } from "./reading";
+import { quantities } from "../../quantities";
+import { type Measure } from "../columns/propose";
+import { type LogUnit } from "../../cells/units";
 
 /** What is said about a cell; with a value, the value is used all the same. */
 export interface Said {

@@ -1,9 +1,10 @@
+import { missingWords } from "../../cells/missing-words";
 import { type DayAt } from "./dates";
-import { type Draft } from "./draft";
-import { type CellProblem, type LogGrid } from "./reading";
-import { isBlank, plain, quoted } from "./text";
+import { type Draft } from "../rows/draft";
+import { type CellProblem, type LogGrid } from "../reading";
+import { isBlank, plain, quoted } from "../../cells/text";
 import { timeCell } from "./time-cell";
-import { missingWords, partsOfDay } from "./words";
+import { partsOfDay } from "./date-words";
 
 /** Said of a row that stands in a dated log without a date of its own. */
 export const noDate = "the row has no date";

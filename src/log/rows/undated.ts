@@ -1,7 +1,7 @@
 import { type Draft, type RowRead } from "./draft";
-import { type LogRow } from "./log";
-import { type CellProblem, type SetAside } from "./reading";
-import { noDate } from "./row-moment";
+import { type LogRow } from "../log";
+import { type CellProblem, type SetAside } from "../reading";
+import { noDate } from "../dates/row-moment";
 
 /** With fewer dated rows there is no foot to tell from the body. */
 const datedRowsNeeded = 3;

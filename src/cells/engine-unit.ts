@@ -1,0 +1,12 @@
+import { type EcUnit, ecUnits } from "../readings/ec-units";
+import { celsiusFromFahrenheit } from "../readings/temperature";
+import { litresPerUnit, type VolumeUnit } from "../readings/volume";
+import { type LogUnit } from "./units";
+
+/** mS/cm, L, C or %. */
+export function inEngineUnit(value: number, unit: LogUnit): number {
+  if (unit === "F") return celsiusFromFahrenheit(value);
+  if (unit in ecUnits) return value / ecUnits[unit as EcUnit];
+  if (unit in litresPerUnit) return value * litresPerUnit[unit as VolumeUnit];
+  return unit.startsWith("ppm ") ? value / Number(unit.slice("ppm ".length)) : value;
+}
