@@ -26,5 +26,5 @@ export default tseslint.config(
     files: ["tests/**/*.ts"],
     rules: { "max-lines-per-function": "off" },
   },
-  { files: ["*.config.js", ".ci/*.mjs"], languageOptions: { globals: { URL: "readonly", process: "readonly", Buffer: "readonly", console: "readonly" } } },
+  { files: ["*.config.js", ".ci/*.mjs", "tools/*.js"], languageOptions: { globals: { URL: "readonly", process: "readonly", Buffer: "readonly", console: "readonly" } } },
 );

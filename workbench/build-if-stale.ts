@@ -2,8 +2,8 @@ import { execFile } from "node:child_process";
 import { existsSync, readdirSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { promisify } from "node:util";
+import { projectRoot as root } from "./project-root";
 
-const root = path.resolve(import.meta.dirname, "..");
 const inputs = ["src", "functions", "taskpane", "assets", "docs", "README.md", "manifest.xml", "tools/pages.js", "webpack.config.js", "package.json"];
 
 /** Builds dist when it is absent or older than any file it is made from; says nothing on standard output. */

@@ -2,9 +2,10 @@ import { cpSync, rmSync } from "node:fs";
 import path from "node:path";
 import { build, type BuildOptions } from "esbuild";
 import { ifStale } from "./build-if-stale";
+import { projectRoot } from "./project-root";
 
-const page = path.join(import.meta.dirname, "page");
-const outdir = path.join(import.meta.dirname, "dist");
+const page = path.join(projectRoot, "workbench", "page");
+const outdir = path.join(projectRoot, "workbench", "dist");
 const inputs = ["book.ts", "build.ts", "engine", "files", "host", "page"].map((part) => `workbench/${part}`);
 
 /** Bundles the workbench's page when it is absent or older than any file it is made from; says nothing on standard output. */

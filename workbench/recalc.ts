@@ -1,6 +1,5 @@
 import path from "node:path";
 import { buildIfStale } from "./build-if-stale";
-import { computeBook } from "./engine/compute";
 import { FileProblem, messageOf } from "./files/file-problem";
 import { patchXlsx } from "./files/patch-xlsx";
 import { readBytes } from "./files/read-book";
@@ -18,6 +17,7 @@ async function recalc({ file, out, blank, json }: RecalcRequest): Promise<void> 
   const book = await about(file, () => readXlsx(bytes));
   await buildIfStale();
   const { host, metadata } = loadBundle();
+  const { computeBook } = await import("./engine/compute");
   const computed = await computeBook(book, host, metadata, { blank });
   if (out !== undefined) {
     const copy = await about(file, () => patchXlsx(bytes, computed));

@@ -3,8 +3,8 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { AddressInfo } from "node:net";
 import path from "node:path";
 import sirv from "sirv";
+import { projectRoot as root } from "./project-root";
 
-const root = path.resolve(import.meta.dirname, "..");
 const folders = { page: path.join(root, "workbench", "dist"), addIn: path.join(root, "dist"), samples: path.join(root, "sample-workbooks") };
 const hostScript = /https:\/\/appsforoffice\.microsoft\.com\/lib\/1\/hosted\/office\.js/g;
 

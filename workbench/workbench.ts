@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import open from "open";
 import { buildIfStale } from "./build-if-stale";
 import { buildWorkbenchIfStale } from "./build";
+import { endWithNpm } from "./end-with-npm";
 import { serveWorkbench } from "./server";
 
 const usage = "npm run workbench [-- --port 3001] [--no-open]";
@@ -20,7 +21,9 @@ async function main(): Promise<void> {
   await Promise.all([buildIfStale(), buildWorkbenchIfStale()]);
   const workbench = await serveWorkbench(port);
   process.stdout.write(`Runoff Ledger workbench: ${workbench.address}  (Ctrl+C ends it)\n`);
-  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void workbench.close().then(() => process.exit(0)));
+  const end = (): void => void workbench.close().then(() => process.exit(0));
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, end);
+  endWithNpm(end);
   if (values.open !== false && hasScreen()) await open(workbench.address).catch(() => undefined);
 }
 

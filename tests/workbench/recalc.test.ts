@@ -31,7 +31,7 @@ interface Outcome {
 
 /** Runs the command as npm does; one that does not end by itself is ended after a minute, which fails the test. */
 function recalc(...args: string[]): Promise<Outcome> {
-  const command = ["--import", "tsx", path.resolve("workbench/recalc.ts"), ...args];
+  const command = [path.resolve("tools/run.js"), "workbench/recalc.ts", ...args];
   const options = { env: { ...process.env, INIT_CWD: folder } };
   return new Promise((resolve) => {
     execFile(process.execPath, command, options, (problem, out, said) => {

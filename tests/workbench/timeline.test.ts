@@ -19,8 +19,8 @@ interface Run {
 
 const run = (...args: string[]): Promise<Run> =>
   new Promise((resolve) => {
-    const tsx = path.join(root, "node_modules", "tsx", "dist", "cli.mjs");
-    execFile(process.execPath, [tsx, path.join(root, "workbench", "timeline.ts"), ...args], { cwd: folder, env: { ...process.env, INIT_CWD: folder } }, (problem, out, said) => {
+    const command = [path.join(root, "tools", "run.js"), "workbench/timeline.ts", ...args];
+    execFile(process.execPath, command, { cwd: folder, env: { ...process.env, INIT_CWD: folder } }, (problem, out, said) => {
       resolve({ code: typeof problem?.code === "number" ? problem.code : 0, out, said });
     });
   });

@@ -4,7 +4,6 @@ import { type Book } from "../book";
 import { FileProblem } from "./file-problem";
 import { limits } from "./open-package";
 import { readCsv } from "./read-csv";
-import { readXlsx } from "./read-xlsx";
 
 const textTables = new Set([".csv", ".tsv", ".txt"]);
 
@@ -14,7 +13,9 @@ export async function readBook(file: string): Promise<Book> {
   try {
     const bytes = await readBytes(file);
     const ending = path.extname(file).toLowerCase();
-    return textTables.has(ending) ? readCsv(bytes, path.basename(file, ending)) : await readXlsx(bytes);
+    if (textTables.has(ending)) return readCsv(bytes, path.basename(file, ending));
+    const { readXlsx } = await import("./read-xlsx");
+    return await readXlsx(bytes);
   } catch (problem) {
     throw problem instanceof FileProblem ? new FileProblem(`${name}: ${problem.message}`) : problem;
   }

@@ -7,7 +7,6 @@ import { FileProblem, messageOf } from "./file-problem";
 import { openPackage } from "./open-package";
 import { sheetLooks } from "./sheet-looks";
 import { checkWhole, sheetParts } from "./sheet-parts";
-import { shiftedFormula } from "./shared-formula";
 
 const millisecondsPerDay = 86_400_000;
 
@@ -17,7 +16,8 @@ export async function readXlsx(bytes: Uint8Array): Promise<Book> {
   checkWhole(parts);
   const workbook = await parsed(bytes, [...sheetParts(parts).keys()]);
   const date1904 = workbook.dateSystem === "1904";
-  const sheets = workbook.sheets.map((sheet) => bookSheet(sheet, date1904));
+  const shift = workbook.sheets.some(hasSharedFormula) ? (await import("./shared-formula")).shiftedFormula : undefined;
+  const sheets = workbook.sheets.map((sheet) => bookSheet(sheet, date1904, shift));
   return { sheets, names: (workbook.namedRanges ?? []).flatMap(bookName), date1904 };
 }
 
@@ -29,9 +29,16 @@ async function parsed(bytes: Uint8Array, sheets: string[]): Promise<Workbook> {
   }
 }
 
-function bookSheet(sheet: Sheet, date1904: boolean): BookSheet {
+/** How a formula reads in another cell; only files that share formulas need it, and with it the formula engine. */
+type Shift = (formula: string, rows: number, columns: number) => string;
+
+function hasSharedFormula({ cells }: Sheet): boolean {
+  return [...(cells?.values() ?? [])].some(({ formulaSharedIndex }) => formulaSharedIndex !== undefined);
+}
+
+function bookSheet(sheet: Sheet, date1904: boolean, shift: Shift | undefined): BookSheet {
   const spilled = spilledCells(sheet);
-  const shared = new Map<number, { formula: string; row: number; column: number }>();
+  const shared: SharedFormulas = { shift, first: new Map() };
   const cells = new Map<string, BookCell>();
   for (const [row, values] of sheet.rows.entries()) {
     for (const [column, raw] of values.entries()) {
@@ -76,20 +83,21 @@ function serialOf(date: Date, date1904: boolean): number {
   return (date.getTime() - dayOne) / millisecondsPerDay;
 }
 
-function formulaOf(
-  detail: Cell | undefined,
-  row: number,
-  column: number,
-  shared: Map<number, { formula: string; row: number; column: number }>,
-): string | undefined {
+interface SharedFormulas {
+  readonly shift: Shift | undefined;
+  readonly first: Map<number, { readonly formula: string; readonly row: number; readonly column: number }>;
+}
+
+function formulaOf(detail: Cell | undefined, row: number, column: number, shared: SharedFormulas): string | undefined {
   if (detail?.formula === undefined) return undefined;
   const { formula, formulaSharedIndex: index } = detail;
   if (formula !== "") {
-    if (index !== undefined) shared.set(index, { formula, row, column });
+    if (index !== undefined) shared.first.set(index, { formula, row, column });
     return asTyped(formula);
   }
-  const first = index === undefined ? undefined : shared.get(index);
-  return first === undefined ? undefined : asTyped(shiftedFormula(first.formula, row - first.row, column - first.column));
+  const first = index === undefined ? undefined : shared.first.get(index);
+  if (first === undefined || shared.shift === undefined) return undefined;
+  return asTyped(shared.shift(first.formula, row - first.row, column - first.column));
 }
 
 /** Only a formula marked dynamic spills freely; all others are held to one cell, or to the range of their array. */

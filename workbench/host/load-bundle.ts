@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { runInThisContext } from "node:vm";
+import { projectRoot } from "../project-root";
 import { FunctionsHost, type FunctionsMetadata } from "./functions-host";
 
-export const distFolder = path.resolve(import.meta.dirname, "../../dist");
+export const distFolder = path.join(projectRoot, "dist");
 
 /** Loads the built functions bundle, unchanged, into a stand-in host, under plain Node. */
 export function loadBundle(folder: string = distFolder): { host: FunctionsHost; metadata: FunctionsMetadata } {
