@@ -1,10 +1,4 @@
-import { Refusal } from "../src/index";
-
-/** Words growers write where a reading was not taken. */
-const notMeasured = new Set(["-", "--", "–", "—", "n/a", "na", "nan", "none"]);
-
-/** A number typed as text, as the host's own arithmetic would read it; "1,8" is not one, for it could be 18 hundred. */
-const plainNumber = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+import { inEngineUnit, measureOf, numberCell, Refusal, type WrittenUnit } from "../src/index";
 
 /** An error value in an input cell goes on as that error: the host's #N/A stays #N/A. */
 export class CellError extends Error {
@@ -49,14 +43,32 @@ function unwrapped(cell: DataTypeCell): string | number | boolean | undefined {
   return content(cell.basicValue);
 }
 
-/** A number, or `undefined` for a blank; text that is not a plain number is refused with what it says. */
-export function numberIn(cell: unknown, called: string): number | undefined {
+/**
+ * A number, or `undefined` where nothing was measured: read as the log reader reads it, so that a computed column takes
+ * what stands in the log. "1,8" and "1.8 mS" are 1.8; "1,800" could be 18 hundred, and is refused with what it says.
+ *
+ * @param unit of the argument; a cell that names another unit of the same quantity is converted, any other is refused
+ */
+export function numberIn(cell: unknown, called: string, unit = ""): number | undefined {
   if (typeof cell === "number") return cell;
   const value = content(cell);
   if (value === undefined || typeof value === "number") return value;
-  if (typeof value === "string") {
-    if (notMeasured.has(value.toLowerCase())) return undefined;
-    if (plainNumber.test(value)) return Number(value);
-  }
+  const read = isAmbiguous(value) ? { reason: "" } : numberCell(value, false);
+  if (read === undefined) return undefined;
+  const found = "value" in read ? inUnit(read, unit) : undefined;
+  if (found !== undefined) return found;
   throw new Refusal("not-a-number", { quantity: called, given: String(value) });
 }
+
+/** One comma before three digits: thousands to one grower, decimals to the next. */
+const isAmbiguous = (value: string | boolean): boolean => typeof value === "string" && /^\D*\d{1,3},\d{3}(?!\d)/.test(value);
+
+/** The figure in the argument's unit; `undefined` when the cell names a unit that is not one of this quantity. */
+function inUnit({ value, unit }: { readonly value: number; readonly unit?: WrittenUnit }, wanted: string): number | undefined {
+  if (unit === undefined || unit === wanted) return value;
+  const measure = isEngineUnit(wanted) ? measureOf(wanted) : undefined;
+  return measure !== undefined && unit !== "ppm" && unit !== "mV" && unit !== "per" && measureOf(unit) === measure ? inEngineUnit(value, unit) : undefined;
+}
+
+/** The units that the engine's own formulas take. */
+const isEngineUnit = (unit: string): unit is "mS/cm" | "L" | "C" | "%" => ["mS/cm", "L", "C", "%"].includes(unit);

@@ -28,12 +28,16 @@ export function reading<T extends number>(
   called: string,
   otherwise?: T,
 ): Argument<T> {
+  const unit = unitOf(check);
   const read = (cell: unknown): T | undefined => {
-    const value = numberIn(cell, called);
+    const value = numberIn(cell, called, unit);
     return value === undefined || value === 0 ? undefined : check(value, called);
   };
   return { cells, read, called, otherwise, quick: quickLimits(check) };
 }
+
+/** The unit that a check carries with it. */
+const unitOf = (check: object): string | undefined => (check as { unit?: string }).unit;
 
 /** The limits that a check carries with it, less the 0 that may be a blank. */
 function quickLimits(check: object): Argument<unknown>["quick"] {
@@ -48,8 +52,9 @@ export function amount<T extends number>(
   called: string,
   otherwise?: T,
 ): Argument<T> {
+  const unit = unitOf(check);
   const read = (cell: unknown): T | undefined => {
-    const value = numberIn(cell, called);
+    const value = numberIn(cell, called, unit);
     return value === undefined ? undefined : check(value, called);
   };
   return { cells, read, called, otherwise };

@@ -119,7 +119,11 @@ export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 
 // Cells: what one cell of a sheet says
 export { columnLetters } from "./cells/column-letters";
-export { type EcLogUnit, type LogUnit, type TemperatureLogUnit, type VolumeLogUnit } from "./cells/units";
+export { inEngineUnit } from "./cells/engine-unit";
+export { numberCell, type NumberCell } from "./cells/number-cell";
+export {
+  type EcLogUnit, type LogUnit, measureOf, type TemperatureLogUnit, type VolumeLogUnit, type WrittenUnit,
+} from "./cells/units";
 
 // Log: the sheet the grower already keeps
 export { logInTime, type LogInTime, type PlacedRow } from "./log/in-time";

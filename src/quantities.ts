@@ -80,10 +80,11 @@ export type Alkalinity = Measured<"mg/L as CaCO3">;
 
 const range = ([low, high]: readonly [number, number]): string => `${low} to ${high}`;
 
-/** Turns a plain number into a measured one, or refuses it; it carries the physical limits that it holds the number to. */
+/** Turns a plain number into a measured one, or refuses it; it carries its unit, and the limits that it holds the number to. */
 export interface Check<T extends number> {
   (value: number, called?: string): T;
   readonly physical: readonly [low: number, high: number];
+  readonly unit: string;
 }
 
 /** The check of one quantity, written so that NaN fails too. */
@@ -93,7 +94,7 @@ function checked<T extends number>(quantity: Quantity): Check<T> {
     if (value >= low && value <= high) return value as T;
     throw refusedValue(value, called, quantity);
   };
-  return Object.assign(check, { physical: quantity.physical });
+  return Object.assign(check, { physical: quantity.physical, unit: quantity.unit });
 }
 
 function refusedValue(value: number, called: string, quantity: Quantity): Refusal {

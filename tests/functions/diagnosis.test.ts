@@ -21,12 +21,21 @@ describe("SALTRATIO", () => {
     expect(host.call("SALTRATIO", [[[3, 4.5]], one(1.5)])).toEqual([[2, 3]]);
   });
 
-  it("reads a number typed as text, takes n/a as not measured, and refuses 1,8 and words with the reason", () => {
-    const answer = host.call("SALTRATIO", [down(" 3 ", "n/a", "1,8", "high"), one(1.5)]).flat();
+  it("reads a number typed as text, takes n/a as not measured, and refuses words with the reason", () => {
+    const answer = host.call("SALTRATIO", [down(" 3 ", "n/a", "high"), one(1.5)]).flat();
     expect(answer.slice(0, 2)).toEqual([2, ""]);
     expect(answer[2]).toMatchObject({ error: "#VALUE!" });
-    expect(reasonOf(answer[2])).toContain('"1,8" is not a number');
-    expect(reasonOf(answer[3])).toContain('"high" is not a number');
+    expect(reasonOf(answer[2])).toContain('"high" is not a number');
+  });
+
+  it("reads what the log reader reads: 1,8 and 1.8 mS and 1800 uS/cm and ~1.8 are 1.8, nd is not measured", () => {
+    const answer = host.call("SALTRATIO", [down("1,8", "1.8 mS", "1800 uS/cm", "~1.8", "nd"), one(1.8)]).flat();
+    expect(answer).toEqual([1, 1, 1, 1, ""]);
+  });
+
+  it("refuses 1,800, which could be 18 hundred, >5, two numbers, and a unit that is not one of EC", () => {
+    const answer = host.call("SALTRATIO", [down("1,800", ">5", "1.8/2.0", "22 °C", "900 ppm"), one(1.8)]).flat();
+    for (const cell of answer) expect(reasonOf(cell)).toContain("is not a number");
   });
 
   it("passes #N/A in an input cell on as #N/A and any other error as #VALUE! with its name", () => {
