@@ -1,10 +1,16 @@
-import { type Dated, Refusal, sheetDate } from "../src/index";
+import { type Dated, days as dayNumber, quantities, Refusal, sheetDate } from "../src/index";
 import { type Cells, content, numberIn, reading, series, shapeOf } from "./cells";
 
 /** Beyond any reading of a log in any of its units; uS/cm and ppm end at 200,000. */
 const largestValue = 1_000_000;
 
-/** Readings and their dates, side by side; a row without its date or its value is passed over. */
+/** Day numbers counted from a flush stay far below this, the first believable date of a sheet. */
+const [firstDate] = quantities.sheetDate.plausible;
+
+/**
+ * Readings and their dates, side by side; a row without its date or its value is passed over. Among day numbers 0 is the day
+ * they are counted from; among dates it is a blank cell of the desktop host.
+ */
 export function datedReadings(dates: Cells, values: Cells): Dated[] {
   const days = series({ cells: dates, read: dateIn, called: "dates" });
   const read = series(reading(values, anyValue, "value"));
@@ -14,9 +20,10 @@ export function datedReadings(dates: Cells, values: Cells): Dated[] {
       allowed: "of the same length",
     });
   }
+  const zeroIsADay = days.some((day) => day !== undefined && day > 0) && days.every((day) => (day ?? 0) < firstDate);
   return days.flatMap((day, row): Dated[] => {
     const value = read[row];
-    return day === undefined || value === undefined ? [] : [{ day, value }];
+    return day === undefined || value === undefined || (day === 0 && !zeroIsADay) ? [] : [{ day, value }];
   });
 }
 
@@ -28,7 +35,8 @@ function dateIn(cell: unknown): number | undefined {
     throw new Refusal("not-a-number", { quantity: "date", given: value, next });
   }
   const day = numberIn(cell, "date");
-  return day === undefined || day === 0 ? undefined : sheetDate(day);
+  if (day === undefined) return undefined;
+  return day >= 0 && day < 1 ? dayNumber(day) : sheetDate(day, "date");
 }
 
 /** One value of a series, whatever it measures. Written so that NaN fails too. */

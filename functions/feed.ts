@@ -1,6 +1,7 @@
 import * as engine from "../src/index";
 import { eachCell, judged, single, whole } from "./answers";
 import { amount, flag, one, reading, word } from "./cells";
+import { waterEc } from "./water";
 
 /**
  * ppm of an element that a fertiliser gives at so many grams per litre. Labels state oxides: 20 % P2O5 is 8.7 % P.
@@ -79,7 +80,7 @@ export function cations(k_ppm: any[][], ca_ppm: any[][], mg_ppm: any[][], explai
  * @customfunction RECOVERYFEED
  * @helpurl https://localhost:3000/docs/functions.html#recoveryfeed
  * @param full_ec mS/cm of the full feed
- * @param water_ec mS/cm of the water (0.01 for pure water), below which no feed can be
+ * @param water_ec mS/cm of the water (0 for pure water), below which no feed can be
  * @param days_since_flush days, 0 on the day of the flush, cell or range
  * @param [start_share] part of what the full feed adds to the water on day 0, above 0 to 1, 0.5 if left out
  * @param [days_to_full] days until the full feed, 7 if left out
@@ -95,7 +96,7 @@ export function recoveryfeed(
     (full: engine.Ec25, water: engine.Ec25, day: engine.Days, startShare: engine.Share, daysToFull: engine.Days) =>
       engine.recoveryFeed({ full, water }, day, { startShare, daysToFull }),
     reading(full_ec, engine.ec25, "full feed EC"),
-    reading(water_ec, engine.ec25, "water EC"),
+    waterEc(water_ec),
     amount(days_since_flush, engine.days, "days since the flush"),
     amount(start_share, engine.leachingShare, "start share", engine.usualRamp.startShare),
     amount(days_to_full, engine.days, "days to full feed", engine.usualRamp.daysToFull),

@@ -6,6 +6,7 @@ import { eachCell, judged, single, whole } from "./answers";
 import { bandIn } from "./band";
 import { flag, one, reading } from "./cells";
 import { choice, flushReadings, leftCells, planCells, portionShare } from "./flush-cells";
+import { waterEc } from "./water";
 
 /**
  * Litres of water expected to bring a wet pot's runoff down to the target EC. A first guess by medium: FLUSHPLAN caps it, FLUSHLEFT replaces it by your own readings.
@@ -14,7 +15,7 @@ import { choice, flushReadings, leftCells, planCells, portionShare } from "./flu
  * @param container_litres L, volume of the pot
  * @param runoff_ec mS/cm at 25 C of the runoff now
  * @param target_ec mS/cm at 25 C wanted
- * @param water_ec mS/cm at 25 C of the water poured; 0.01 for rain water, for 0 means not measured
+ * @param water_ec mS/cm at 25 C of the water poured, 0 for pure water
  * @param medium coir, peat, bark, mineral wool, inert or soil
  * @returns L
  * @remarks 0 when the runoff is at the target. Refuses a target at or below the water's own EC. A dry pot first swallows what it lacks.
@@ -22,14 +23,14 @@ import { choice, flushReadings, leftCells, planCells, portionShare } from "./flu
  * @see [kerr-1983] for its limits; the table of media is a judgement, common practice
  */
 export function flushvolume(container_litres: any[][], runoff_ec: any[][], target_ec: any[][], water_ec: any[][], medium: any[][]): any[][] {
-  const volume = (containerLitres: Litres, runoff: Ec25, target: Ec25, waterEc: Ec25, name: Medium): Litres =>
-    flushVolume(runoff, target, { containerLitres, waterEc, medium: name });
+  const volume = (containerLitres: Litres, runoff: Ec25, target: Ec25, water: Ec25, name: Medium): Litres =>
+    flushVolume(runoff, target, { containerLitres, waterEc: water, medium: name });
   return eachCell(
     volume,
     reading(container_litres, litres, "container volume"),
     reading(runoff_ec, ec25, "runoff EC"),
     reading(target_ec, ec25, "target EC"),
-    reading(water_ec, ec25, "water EC"),
+    waterEc(water_ec),
     choice(medium, "medium", mediumNamed),
   );
 }
@@ -41,7 +42,7 @@ export function flushvolume(container_litres: any[][], runoff_ec: any[][], targe
  * @param container_litres L, volume of the pot
  * @param runoff_ec mS/cm at 25 C of the runoff now
  * @param target_ec mS/cm at 25 C wanted
- * @param water_ec mS/cm at 25 C of the water poured; 0.01 for rain water, for 0 means not measured
+ * @param water_ec mS/cm at 25 C of the water poured, 0 for pure water
  * @param medium coir, peat, bark, mineral wool, inert or soil
  * @param [portion_share] largest portion as a share of what the pot holds, 0.05 to 1; 0.25 if left out
  * @returns table with a header row: portion, litres, litres so far, expected runoff EC
@@ -56,12 +57,12 @@ export function flushplan(
     const containerLitres = one(reading(container_litres, litres, "container volume"));
     const runoff = one(reading(runoff_ec, ec25, "runoff EC"));
     const target = one(reading(target_ec, ec25, "target EC"));
-    const waterEc = one(reading(water_ec, ec25, "water EC"));
+    const water = one(waterEc(water_ec));
     const name = one(choice(medium, "medium", mediumNamed));
     const share = one(reading(portion_share, portionShare, "portion share", standardPortionShare)) ?? standardPortionShare;
     if (containerLitres === undefined || runoff === undefined || target === undefined) return single(undefined);
-    if (waterEc === undefined || name === undefined) return single(undefined);
-    return planCells(flushPlan(runoff, target, { containerLitres, waterEc, medium: name, portionShare: share }));
+    if (water === undefined || name === undefined) return single(undefined);
+    return planCells(flushPlan(runoff, target, { containerLitres, waterEc: water, medium: name, portionShare: share }));
   });
 }
 
@@ -101,7 +102,7 @@ export function flushstop(
  * @param litres_poured L of each portion poured before its reading, column or row in order
  * @param runoff_ec mS/cm at 25 C of the runoff, column or row in order
  * @param target_ec mS/cm at 25 C wanted
- * @param water_ec mS/cm at 25 C of the water poured; 0.01 for rain water, for 0 means not measured
+ * @param water_ec mS/cm at 25 C of the water poured, 0 for pure water
  * @param [explain] TRUE adds the reasons in the cell to the right
  * @returns L, or "cannot say"
  * @remarks 0 when the last reading is at the target. Refuses a target at or below the water's own EC.
@@ -113,9 +114,9 @@ export function flushleft(litres_poured: any[][], runoff_ec: any[][], target_ec:
   return whole(() => {
     const readings = flushReadings(runoff_ec, { litresPoured: litres_poured });
     const target = one(reading(target_ec, ec25, "target EC"));
-    const waterEc = one(reading(water_ec, ec25, "water EC"));
-    if (target === undefined || waterEc === undefined) return single(undefined);
-    return leftCells(flushLeft(readings, target, waterEc), flag(explain, "explain", false));
+    const water = one(waterEc(water_ec));
+    if (target === undefined || water === undefined) return single(undefined);
+    return leftCells(flushLeft(readings, target, water), flag(explain, "explain", false));
   });
 }
 
@@ -123,7 +124,7 @@ export function flushleft(litres_poured: any[][], runoff_ec: any[][], target_ec:
  * Leaching requirement: the share of each irrigation that must drain so that salt does not build up past what the crop tolerates.
  * @customfunction LEACHNEED
  * @helpurl https://localhost:3000/docs/functions.html#leachneed
- * @param input_ec mS/cm at 25 C of what is poured in, cell or range
+ * @param input_ec mS/cm at 25 C of what is poured in, 0 for pure water, cell or range
  * @param tolerated_ece mS/cm at 25 C of the saturation extract that the crop tolerates, cell or range; not a runoff EC
  * @returns 0 to 1
  * @remarks Refuses where no share below 1 is enough. Made for field soil: in pots take it as a floor.
@@ -131,5 +132,5 @@ export function flushleft(litres_poured: any[][], runoff_ec: any[][], target_ec:
  * @see [rhoades-1974]
  */
 export function leachneed(input_ec: any[][], tolerated_ece: any[][]): any[][] {
-  return eachCell(leachNeed, reading(input_ec, ec25, "input EC"), reading(tolerated_ece, ec25, "tolerated ECe"));
+  return eachCell(leachNeed, waterEc(input_ec, "input EC"), reading(tolerated_ece, ec25, "tolerated ECe"));
 }

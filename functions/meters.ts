@@ -1,6 +1,6 @@
 import * as engine from "../src/index";
 import { type Answer, eachCell, single, table, whole } from "./answers";
-import { type Cells, content, flag, one, reading, word } from "./cells";
+import { amount, type Cells, content, flag, one, reading, word } from "./cells";
 
 /**
  * pH of a calibration buffer at its temperature; a buffer is what its label says at 25 C only.
@@ -39,7 +39,7 @@ const probeParts: Readonly<Record<string, (line: engine.ProbeLine) => Answer>> =
  * @param temp_c C of both buffers
  * @param [part] "check" if left out; "slope" % of a perfect probe; "offset" mV at pH 7
  * @returns a word, %, or mV
- * @remarks A mV of exactly 0 counts as not measured, for a blank cell can arrive as 0: enter a true 0 as 0.1.
+ * @remarks A mV of exactly 0 beside another is asked about, for a blank cell can arrive as 0: enter a true 0 as 0.1.
  * @example =RUNOFF.PHPROBE(7, -15, 4.01, 160, 25) -> good
  * @example =RUNOFF.PHPROBE(7, 15, 4.01, 160, 25) -> reject
  * @example =RUNOFF.PHPROBE(7, -15, 4.01, 160, 25, "offset") -> -15
@@ -50,19 +50,28 @@ export function phprobe(
 ): any[][] {
   return whole(() => {
     const answer = probePart(one(word(part, "part", "check")) ?? "check");
-    const a = bufferReading(buffer_a, mv_a, "A");
-    const b = bufferReading(buffer_b, mv_b, "B");
+    const [mvA, mvB] = [millivolts(mv_a, "A"), millivolts(mv_b, "B")];
+    const [a, b] = [bufferReading(buffer_a, trueMillivolts(mvA, mvB, "A"), "A"), bufferReading(buffer_b, trueMillivolts(mvB, mvA, "B"), "B")];
     const celsius = one(reading(temp_c, engine.solutionCelsius, "buffer temperature"));
     if (a === undefined || b === undefined || celsius === undefined) return single(undefined);
     return single(answer(engine.probeLine(a, b, celsius)));
   });
 }
 
-function bufferReading(buffer: Cells, mv: Cells, which: string): engine.BufferReading | undefined {
+const millivolts = (cells: Cells, which: string): engine.Millivolts | undefined =>
+  one(amount(cells, engine.millivolts, `mV in buffer ${which}`));
+
+/** A 0 is a blank while the other is blank too; beside a reading it may be either, and is asked about. */
+function trueMillivolts(mv: engine.Millivolts | undefined, other: number | undefined, which: string): engine.Millivolts | undefined {
+  if (mv !== 0) return mv;
+  if ((other ?? 0) === 0) return undefined;
+  const next = "a cell of exactly 0 can be a blank one: fill it in, and a true 0 as 0.1";
+  throw new engine.Refusal("missing", { quantity: `mV in buffer ${which}`, next });
+}
+
+function bufferReading(buffer: Cells, mv: engine.Millivolts | undefined, which: string): engine.BufferReading | undefined {
   const label = one(word(buffer, `buffer ${which}`));
-  const millivolts = one(reading(mv, engine.millivolts, `mV in buffer ${which}`));
-  if (label === undefined || millivolts === undefined) return undefined;
-  return { buffer: engine.bufferNamed(label), millivolts };
+  return label === undefined || mv === undefined ? undefined : { buffer: engine.bufferNamed(label), millivolts: mv };
 }
 
 function probePart(text: string): (line: engine.ProbeLine) => Answer {

@@ -1,6 +1,7 @@
 import * as engine from "../src/index";
 import { eachCell, single, whole } from "./answers";
-import { type Argument, type Cells, reading, series } from "./cells";
+import { amount, type Argument, type Cells, reading, series } from "./cells";
+import { waterEc } from "./water";
 
 const ec = (cells: Cells | null | undefined, called: string): Argument<engine.Ec25> => reading(cells, engine.ec25, called);
 
@@ -14,9 +15,9 @@ const tank = (cells: Cells | null | undefined): Argument<engine.Litres> => readi
  * @param litres L in the tank now, cell or range
  * @param ec_now mS/cm in the tank now, cell or range
  * @param ec_target mS/cm wanted, cell or range
- * @param water_ec mS/cm of the water to add (0.01 for pure water), cell or range
+ * @param water_ec mS/cm of the water to add (0 for pure water), cell or range
  * @returns L of water to add
- * @remarks Refuses a target above what is there, or not above the water's own EC. An EC of 0 counts as not measured.
+ * @remarks Refuses a target above what is there, or not above the water's own EC. The EC now and the target: 0 counts as not measured.
  * @example =RUNOFF.DILUTION(10, 3, 1.8, 0.3) -> 8
  * @see mass balance; [pratt2001] for the error of a straight line
  */
@@ -27,7 +28,7 @@ export function dilution(litres: any[][], ec_now: any[][], ec_target: any[][], w
     tank(litres),
     ec(ec_now, "EC now"),
     ec(ec_target, "target EC"),
-    ec(water_ec, "water EC"),
+    waterEc(water_ec),
   );
 }
 
@@ -38,7 +39,7 @@ export function dilution(litres: any[][], ec_now: any[][], ec_target: any[][], w
  * @param litres L in the tank, cell or range
  * @param ec_now mS/cm in the tank now, cell or range
  * @param ec_target mS/cm wanted, cell or range
- * @param water_ec mS/cm of the water (0.01 for pure water), cell or range
+ * @param water_ec mS/cm of the water (0 for pure water), cell or range
  * @returns L to drain and replace
  * @remarks Refuses as DILUTION does. What is drained is a fertiliser solution: use it on other plants or follow local rules for drain water.
  * @example =RUNOFF.SWAPOUT(10, 3, 1.8, 0.6) -> 5
@@ -51,7 +52,7 @@ export function swapout(litres: any[][], ec_now: any[][], ec_target: any[][], wa
     tank(litres),
     ec(ec_now, "EC now"),
     ec(ec_target, "target EC"),
-    ec(water_ec, "water EC"),
+    waterEc(water_ec),
   );
 }
 
@@ -61,7 +62,7 @@ export function swapout(litres: any[][], ec_now: any[][], ec_target: any[][], wa
  * @helpurl https://localhost:3000/docs/functions.html#stockdose
  * @param litres L of water, cell or range
  * @param ec_target mS/cm wanted, cell or range
- * @param water_ec mS/cm of the water (0.01 for pure water), cell or range
+ * @param water_ec mS/cm of the water (0 for pure water), cell or range
  * @param ec_per_ml_per_l mS/cm that 1 mL of the concentrate adds to 1 L, cell or range
  * @returns mL
  * @remarks Refuses a target below the water's own EC. Never pour one concentrate into another; handle them as their labels say.
@@ -74,7 +75,7 @@ export function stockdose(litres: any[][], ec_target: any[][], water_ec: any[][]
       engine.stockDose({ litres: volume, ec: water }, target, strength),
     tank(litres),
     ec(ec_target, "target EC"),
-    ec(water_ec, "water EC"),
+    waterEc(water_ec),
     reading(ec_per_ml_per_l, engine.stockStrength, "EC per mL of stock per L"),
   );
 }
@@ -84,16 +85,16 @@ export function stockdose(litres: any[][], ec_target: any[][], water_ec: any[][]
  * @customfunction BLENDEC
  * @helpurl https://localhost:3000/docs/functions.html#blendec
  * @param litres L of each part, series
- * @param ecs mS/cm of each part, series in the same order
+ * @param ecs mS/cm of each part, 0 for pure water, series in the same order
  * @returns mS/cm
- * @remarks A part with a blank (or 0) in one of its two cells is refused; leave both empty to skip it. Pure water: 0.01.
+ * @remarks A part with its EC or its litres left blank is refused; leave both empty to skip it. A blank EC that a desktop version hands over as 0 reads as pure water.
  * @example =RUNOFF.BLENDEC({38;12}, {2.5;0.4}) -> 1.996
  * @see mass balance; [pratt2001] for the error of a straight line
  */
 export function blendec(litres: any[][], ecs: any[][]): any[][] {
   return whole(() => {
-    const volumes = series(reading(litres, engine.litres, "litres"));
-    const readings = series(ec(ecs, "EC"));
+    const volumes = series(amount(litres, engine.litres, "litres"));
+    const readings = series(waterEc(ecs, "EC"));
     if (volumes.length !== readings.length) {
       const quantity = `${volumes.length} volumes beside ${readings.length} ECs`;
       throw new engine.Refusal("impossible", { quantity, allowed: "one EC for each volume" });
@@ -103,18 +104,20 @@ export function blendec(litres: any[][], ecs: any[][]): any[][] {
   });
 }
 
+/** A part of 0 L with no EC is a row not filled in; a volume of 0 beside an EC is a volume not measured. */
 function blendPart(volume: engine.Litres | undefined, reading: engine.Ec25 | undefined, part: number): engine.BlendPart[] {
-  if (volume === undefined && reading === undefined) return [];
-  if (volume !== undefined && reading !== undefined) return [{ litres: volume, ec: reading }];
-  throw new engine.Refusal("missing", { quantity: `${volume === undefined ? "volume" : "EC"} of part ${part}` });
+  const poured = volume === 0 ? undefined : volume;
+  if (poured !== undefined && reading !== undefined) return [{ litres: poured, ec: reading }];
+  if (poured === undefined && (reading ?? 0) === 0) return [];
+  throw new engine.Refusal("missing", { quantity: `${poured === undefined ? "volume" : "EC"} of part ${part}` });
 }
 
 /**
  * Share of A in a blend of A and B that has the target EC, 0 to 1.
  * @customfunction BLENDSHARE
  * @helpurl https://localhost:3000/docs/functions.html#blendshare
- * @param ec_a mS/cm of A, cell or range
- * @param ec_b mS/cm of B (0.01 for pure water), cell or range
+ * @param ec_a mS/cm of A (0 for pure water), cell or range
+ * @param ec_b mS/cm of B (0 for pure water), cell or range
  * @param ec_target mS/cm wanted, cell or range
  * @returns share of A, 0 to 1
  * @remarks Refuses a target that is not between the two, and two waters that the meter cannot tell apart.
@@ -122,5 +125,5 @@ function blendPart(volume: engine.Litres | undefined, reading: engine.Ec25 | und
  * @see mass balance; [pratt2001] for the error of a straight line
  */
 export function blendshare(ec_a: any[][], ec_b: any[][], ec_target: any[][]): any[][] {
-  return eachCell(engine.blendShare, ec(ec_a, "EC of A"), ec(ec_b, "EC of B"), ec(ec_target, "target EC"));
+  return eachCell(engine.blendShare, waterEc(ec_a, "EC of A"), waterEc(ec_b, "EC of B"), ec(ec_target, "target EC"));
 }

@@ -1,4 +1,4 @@
-import { litres, recoveryTrend, uptake as uptakeOf } from "../src/index";
+import { type Litres, litres, recoveryTrend, uptake as uptakeOf } from "../src/index";
 import { eachCell, judged, single, whole } from "./answers";
 import { amount, flag, one, reading } from "./cells";
 import { anyValue, datedReadings } from "./dated";
@@ -9,7 +9,7 @@ import { anyValue, datedReadings } from "./dated";
  * @helpurl https://localhost:3000/docs/functions.html#uptake
  * @param input_litres L poured in, cell or range
  * @param runoff_litres L drained, cell or range
- * @param [hours] hours since the irrigation before, cell or range, 24 if left out
+ * @param [hours] hours since the irrigation before, cell or range; 24 if the argument is left out, a blank cell or 0 gives a blank
  * @returns L a day
  * @remarks Holds when the pot is as wet after this irrigation as after the one before. Nothing poured is blank; a runoff of 0 counts as none, also where a desktop version hands a blank over as 0. More runoff than input is refused.
  * @example =RUNOFF.UPTAKE(2, 0.5) -> 1.5
@@ -17,25 +17,22 @@ import { anyValue, datedReadings } from "./dated";
  * @see common practice
  */
 export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: any[][]): any[][] {
-  return eachCell(
-    uptakeOf,
-    reading(input_litres, litres, "input volume"),
-    amount(runoff_litres, litres, "runoff volume"),
-    reading(hours, anyValue, "time between irrigations", 24),
-  );
+  const [poured, drained] = [reading(input_litres, litres, "input volume"), amount(runoff_litres, litres, "runoff volume")];
+  if (hours == null) return eachCell((input: Litres, runoff: Litres) => uptakeOf(input, runoff), poured, drained);
+  return eachCell(uptakeOf, poured, drained, reading(hours, anyValue, "time between irrigations"));
 }
 
 /**
  * Recovery trend: recovered / recovering / holding / worsening / cannot say, by the distance of the readings to their limits.
  * @customfunction RECOVERYTREND
  * @helpurl https://localhost:3000/docs/functions.html#recoverytrend
- * @param dates dates of the sheet, column or row, in any order
+ * @param dates dates of the sheet, or day numbers from 0, column or row, in any order
  * @param values runoff pH, or runoff EC in mS/cm, since the flush, column or row
  * @param low lower limit, in the readings' unit
  * @param high upper limit, in the readings' unit
  * @param [explain] TRUE adds the reasons in the cell to the right
  * @returns words
- * @remarks "recovered" needs the last two readings within the limits; "recovering" and "worsening" a trend over 4 readings or more that chance shows less than 1 in 20 times. Give the readings since the flush only. Works from above and from below. A limit of 0 counts as blank.
+ * @remarks "recovered" needs the last two readings within the limits; "recovering" and "worsening" a trend over 4 readings or more that chance shows less than 1 in 20 times. Give the readings since the flush only. Works from above and from below. A low limit of 0 is none; a high limit of 0 counts as blank.
  * @example =RUNOFF.RECOVERYTREND({46023;46024;46025;46026}, {6;5.2;4.6;4.1}, 2, 3.5) -> recovering
  * @example =RUNOFF.RECOVERYTREND({46023;46024;46025}, {4.1;3.4;3.2}, 2, 3.5) -> recovered
  * @see [mann-1945]
@@ -44,7 +41,7 @@ export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: an
 export function recoverytrend(dates: any[][], values: any[][], low: any[][], high: any[][], explain?: any[][]): any[][] {
   return whole(() => {
     const readings = datedReadings(dates, values);
-    const [from, to] = [one(reading(low, anyValue, "low limit")), one(reading(high, anyValue, "high limit"))];
+    const [from, to] = [one(amount(low, anyValue, "low limit")), one(reading(high, anyValue, "high limit"))];
     const explained = flag(explain, "explain", false);
     if (readings.length === 0 || from === undefined || to === undefined) return single(undefined);
     return judged(recoveryTrend(readings, from, to), explained);

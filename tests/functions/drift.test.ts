@@ -12,9 +12,11 @@ const first = (id: string, args: readonly (Matrix | undefined)[], blank: (typeof
 const days = (count: number): Matrix => down(...Array.from({ length: count }, (_, day) => 46_023 + day));
 
 describe("SALTKEPT", () => {
-  it.each(blanks)("10 L at 2 less 2 L at 4 leave 7.68 g on the 640 scale, 6 g on the 500 scale; a blank is blank (%s)", (blank) => {
+  it.each(blanks)("10 L at 2 less 2 L at 4 leave 7.68 g on the 640 scale, 6 g on the 500 scale; a blank is blank, litres that arrive as 0 are asked about (%s)", (blank) => {
     const answer = host.call("SALTKEPT", [down(2, 2, undefined, 2), one(10), one(4), down(2, undefined, 2, 2), down(640, 640, 640, 500)], blank);
-    expect(answer.flat()).toEqual([7.68, "", "", 6]);
+    const [kept, unmeasured, noEc, onAnother] = answer.flat();
+    expect([kept, noEc, onAnother]).toEqual([7.68, "", 6]);
+    expect(blank === "zero" ? reasonOf(unmeasured) : unmeasured).toEqual(blank === "zero" ? expect.stringContaining("0 L beside a runoff EC") : "");
   });
 
   it("a flush washes out: 10 L at 0.3 in, 8 L at 4 out is -18.56 g", () => {
@@ -81,9 +83,10 @@ describe("DRIFTLEFT", () => {
     expect(left([2.4, 2.4, 2.4, 2.4, 2.4], 2, 3.5)).toBe("");
   });
 
-  it.each(blanks)("a blank limit is blank; limits in the wrong order are refused (%s)", (blank) => {
+  it.each(blanks)("a blank limit is blank, but a low one that arrives as 0 is none; limits in the wrong order are refused (%s)", (blank) => {
     const args = [days(5), down(2, 2.2, 2.4, 2.6, 2.8)];
-    expect(first("DRIFTLEFT", [...args, one(undefined), one(3.5)], blank)).toBe("");
+    expect(first("DRIFTLEFT", [...args, one(undefined), one(3.5)], blank)).toEqual(blank === "zero" ? expect.closeTo(3.5, 9) : "");
+    expect(first("DRIFTLEFT", [...args, one(2), one(undefined)], blank)).toBe("");
     expect(reasonOf(first("DRIFTLEFT", [...args, one(3.5), one(2)], blank))).toContain("out of order");
   });
 });

@@ -68,11 +68,16 @@ const answer = ([id, args]: Call, blank: keyof typeof blankDeliveries = "zero"):
 
 describe("the other flush and dose functions in a sheet", () => {
   const blanks = scalars.flatMap(([id, args]) => args.map((_arg, index) => [id, index, having([id, args], index, one(_))] as const));
+  /** Where a blank that arrives as 0 is pure water. */
+  const waterAt: Readonly<Record<string, number>> = { FLUSHVOLUME: 3, FLUSHPLAN: 3, LEACHNEED: 0 };
 
-  it.each(deliveries)("each answers blank while any of its arguments is blank (delivered as %s)", (blank) => {
-    for (const [id, index, call] of blanks) expect(answer(call, blank), `${id}, argument ${index + 1}`).toBe("");
+  it.each(deliveries)("each answers blank while any of its arguments is blank, but for water that arrives as 0 (delivered as %s)", (blank) => {
+    for (const [id, index, call] of blanks) {
+      const pureWater = blank === "zero" && waterAt[id] === index;
+      expect(answer(call, blank) === "", `${id}, argument ${index + 1}`).toBe(!pureWater);
+    }
     expect(answer(having(left, 2, one(_)), blank)).toBe("");
-    expect(answer(having(left, 3, one(_)), blank)).toBe("");
+    expect(answer(having(left, 3, one(_)), blank) === "").toBe(blank !== "zero");
   });
 
   it.each(deliveries)("FLUSHLEFT takes a portion without a reading as water poured (blank delivered as %s)", (blank) => {
@@ -158,6 +163,6 @@ describe("doses in a sheet", () => {
   });
 
   it("a column of leaching needs keeps its blanks", () => {
-    expect(host.call("LEACHNEED", [column(1, _), one(2.5)])).toEqual([[expect.closeTo(1 / 11.5, 9)], [""]]);
+    expect(host.call("LEACHNEED", [column(1, _), one(2.5)], "null")).toEqual([[expect.closeTo(1 / 11.5, 9)], [""]]);
   });
 });

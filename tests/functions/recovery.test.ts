@@ -73,11 +73,12 @@ describe("RECOVERYTREND", () => {
     expect(reason).toBe("the last reading is 0.6 outside the band 2 to 3.5; the distance to the band falls: chance alone shows as much in about 4 of 100 such logs");
   });
 
-  it.each(blanks)("blank rows change nothing; a blank limit, or no reading, is blank (%s)", (blank) => {
+  it.each(blanks)("blank rows change nothing; a blank limit, or no reading, is blank; a low limit that arrives as 0 is none (%s)", (blank) => {
     const [dates, values] = [down(46_023, undefined, 46_024, 46_025, 46_026, 46_027), down(6, undefined, 5.2, 4.6, 4.1, undefined)];
     const call = (...args: Matrix[]): CellValue => host.call("RECOVERYTREND", args, blank)[0]?.[0];
     expect(call(dates, values, one(2), one(3.5))).toBe("recovering");
-    expect(call(dates, values, one(undefined), one(3.5))).toBe("");
+    expect(call(dates, values, one(undefined), one(3.5))).toBe(blank === "zero" ? "recovering" : "");
+    expect(call(dates, values, one(2), one(undefined))).toBe("");
     expect(call(down(undefined), down(undefined), one(2), one(3.5))).toBe("");
   });
 

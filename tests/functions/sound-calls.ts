@@ -42,6 +42,8 @@ const judged = (says: string): Changes => ({ blank: alike("answers"), negative: 
 const doubted = judged("check the meter");
 const dates = series([46_023, 46_024, 46_025, 46_026, 46_027]);
 const anyNumber: Changes = { negative: "answers" };
+/** A 0 beside another mV is asked about. */
+const mv: Changes = { negative: "answers", blank: ["refused", "blank", "blank"] };
 const climbing = series([2, 2.2, 2.4, 2.6, 2.8], anyNumber);
 
 /** Every worksheet function with arguments that it answers, in order. */
@@ -53,14 +55,14 @@ export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
   ECFROMPPM: [cells(1000), scale],
   PPMRESCALE: [cells(1000), scale, scale],
   PHBUFFER: [word(7), cells(15)],
-  PHPROBE: [oneWord(7), one(-15, anyNumber), oneWord(4.01), one(160, anyNumber), one(25), oneWord("check", otherwise)],
+  PHPROBE: [oneWord(7), one(-15, mv), oneWord(4.01), one(160, mv), one(25), oneWord("check", otherwise)],
   ECMETER: [one(1.37), one(1.413), one(25), { ...flag, ...zeroRefused }, flag],
   CALDUE: [cells(45_000), cells(14), cells(45_010)],
   SALTRATIO: [cells(2.4), cells(1.6)],
   PHSHIFT: [cells(5.4), cells(5.9)],
   LEACHFRACTION: [cells(0.4, zeroCounts), cells(2)],
   RATIOCEILING: [cells(0.2)],
-  SALTKEPT: [cells(2), cells(10), cells(4), cells(2), cells(640, otherwise)],
+  SALTKEPT: [cells(2), cells(10), cells(4), cells(2, { blank: ["refused", "blank", "blank"] }), cells(640, otherwise)],
   BANDLIMIT: [band, oneWord("ec high")],
   ROWFLAG: [
     cells(5.9, judged("check reading")), cells(1.6, judged("check reading")),
@@ -71,28 +73,28 @@ export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
   ],
   DRIFT: [dates, climbing],
   // One reading of -7 hides the drift: it is no longer told from chance.
-  DRIFTLEFT: [dates, { ...climbing, negative: "blank" }, one(2, anyNumber), one(3.5)],
+  DRIFTLEFT: [dates, { ...climbing, negative: "blank" }, one(2, { ...anyNumber, ...zeroCounts }), one(3.5)],
   DRIFTALARM: [series([6, 6.02, 5.98, 6.01, 5.99, 6, 6.02], anyNumber), one(5, otherwise), flag],
-  FLUSHVOLUME: [cells(10), cells(6), cells(3), cells(0.4), word("coir")],
-  FLUSHPLAN: [one(10), one(6), one(3), one(0.4), oneWord("coir"), one(0.25, otherwise)],
+  FLUSHVOLUME: [cells(10), cells(6), cells(3), cells(0.4, zeroCounts), word("coir")],
+  FLUSHPLAN: [one(10), one(6), one(3), one(0.4, zeroCounts), oneWord("coir"), one(0.25, otherwise)],
   FLUSHSTOP: [
     series([6, 6, 6], judged("cannot say")), series([6, 5.2, 4.4], judged("cannot say")), band, series([0, 2, 2], otherwise), one(10, otherwise), flag,
   ],
-  FLUSHLEFT: [series([0, 2, 2], otherwise), series([8.4, 4.4, 2.4], judged("cannot say")), one(1.4), one(0.4), flag],
-  LEACHNEED: [cells(1), cells(2.5)],
+  FLUSHLEFT: [series([0, 2, 2], otherwise), series([8.4, 4.4, 2.4], judged("cannot say")), one(1.4), one(0.4, zeroCounts), flag],
+  LEACHNEED: [cells(1, zeroCounts), cells(2.5)],
   ACIDDOSE: [one(1000), one(150), one(7.5), one(5.8), oneWord("sulfuric"), one(93), flag],
   ALKALIDOSE: [one(1000), one(10), one(5), one(6), oneWord("potassium hydroxide"), flag],
-  DILUTION: [cells(10), cells(3), cells(1.8), cells(0.3)],
-  SWAPOUT: [cells(10), cells(3), cells(1.8), cells(0.6)],
-  STOCKDOSE: [cells(20), cells(1.6), cells(0.4), cells(0.3)],
-  BLENDEC: [series([10, 5], { blank: alike("refused") }), series([1.6, 0.4], { blank: alike("refused") })],
-  BLENDSHARE: [cells(2.4), cells(0.4), cells(1.4)],
+  DILUTION: [cells(10), cells(3), cells(1.8), cells(0.3, zeroCounts)],
+  SWAPOUT: [cells(10), cells(3), cells(1.8), cells(0.6, zeroCounts)],
+  STOCKDOSE: [cells(20), cells(1.6), cells(0.4, zeroCounts), cells(0.3)],
+  BLENDEC: [series([10, 5], { blank: alike("refused") }), series([1.6, 0.4], { blank: ["answers", "refused", "refused"] })],
+  BLENDSHARE: [cells(2.4, { blank: ["refused", "blank", "blank"] }), cells(0.4, zeroCounts), cells(1.4)],
   LABELPPM: [cells(1), cells(20), word("P2O5")],
   FEEDGRAMS: [cells(100), cells(200), cells(20), word("N")],
   CATIONS: [one(200), one(100), one(50), flag],
-  RECOVERYFEED: [cells(2), cells(0.4), cells(3, zeroCounts), cells(0.5, zeroRefused), cells(7, zeroRefused)],
-  UPTAKE: [cells(2), cells(0.5, zeroCounts), cells(24, otherwise)],
-  RECOVERYTREND: [dates, climbing, one(2, anyNumber), one(3.5), flag],
+  RECOVERYFEED: [cells(2), cells(0.4, zeroCounts), cells(3, zeroCounts), cells(0.5, zeroRefused), cells(7, zeroRefused)],
+  UPTAKE: [cells(2), cells(0.5, zeroCounts), cells(24)],
+  RECOVERYTREND: [dates, climbing, one(2, { ...anyNumber, ...zeroCounts }), one(3.5), flag],
   VPD: [cells(25), cells(60), cells(23)],
   DEWPOINT: [cells(25), cells(60)],
   DLI: [cells(400), cells(12)],
