@@ -10,7 +10,7 @@ const root = import.meta.dirname;
 const version = JSON.parse(readFileSync(path.join(root, "package.json"), "utf8")).version;
 
 /** The files that hold worksheet functions; cells.ts and answers.ts only help them. */
-const parts = ["readings", "meters", "diagnosis", "bands", "drift", "flush", "doses", "mix", "feed", "recovery", "environment"].map(
+const parts = ["log", "readings", "meters", "diagnosis", "bands", "drift", "flush", "doses", "mix", "feed", "recovery", "environment"].map(
   (part) => `./functions/${part}.ts`,
 );
 

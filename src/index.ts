@@ -120,6 +120,7 @@ export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 // Cells: what one cell of a sheet says
 export { columnLetters } from "./cells/column-letters";
 export { inEngineUnit } from "./cells/engine-unit";
+export { logUnitNamed, logUnits, type NamedLogUnit } from "./cells/log-unit";
 export { numberCell, type NumberCell } from "./cells/number-cell";
 export {
   type EcLogUnit, type LogUnit, measureOf, type TemperatureLogUnit, type VolumeLogUnit, type WrittenUnit,
@@ -133,3 +134,4 @@ export {
   type LogQuestion, type LogQuestionKind, type LogReading, type SetAside,
 } from "./log/reading";
 export { readLog } from "./log/read-log";
+export { loggedReading } from "./log/rows/logged-reading";

@@ -6,8 +6,8 @@ import { counted } from "./done";
 const noReadings: ReadonlySet<string> = new Set(["date", "time", "vessel", "notes", "other"]);
 
 /**
- * A formula takes each cell as it stands, even one that the pane leaves out (a ghost reading, 2.4 in a ppm column): it says
- * which, so that nobody trusts the answer in that row. Empty when there is none.
+ * The cells that the pane leaves out (a ghost reading, 2.4 in a ppm column), by name: the formulas refuse what they can tell
+ * from the cell alone, but a reading that only stands out from its neighbours they take. Empty when there is none.
  */
 export function leftOutInWords({ selection, reading }: RootZone): string {
   const cells = reading.problems
@@ -15,5 +15,5 @@ export function leftOutInWords({ selection, reading }: RootZone): string {
     .map(({ row, column }) => cellAddress(selection.rowNumbers[row] ?? row, selection.columnNumbers[column] ?? column));
   if (cells.length === 0) return "";
   const named = cells.slice(0, 4).join(", ") + (cells.length > 4 ? " and more" : "");
-  return ` Look at ${counted(cells.length, "cell")} that the pane could not believe or read (${named}): the formulas take them as they stand.`;
+  return ` Look at ${counted(cells.length, "cell")} that the pane could not believe or read (${named}): mend them, and the formulas follow.`;
 }

@@ -117,7 +117,7 @@ describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
     await press("Turn into values", /Turned 6 formulas into values/);
     expect(await cells("H2", "formulas")).toEqual([[2]]);
     await press("Take back the last step", /hold what they held before/);
-    expect(await cells("H2", "formulas")).toEqual([['=RUNOFF.SALTRATIO(IF(D2="","",D2/1000),B2)']]);
+    expect(await cells("H2", "formulas")).toEqual([['=RUNOFF.SALTRATIO(RUNOFF.READING(D2,"uS/cm"),RUNOFF.READING(B2,"mS/cm"))']]);
   });
 
   it("a protected sheet is refused in words", async () => {

@@ -48,6 +48,7 @@ const climbing = series([2, 2.2, 2.4, 2.6, 2.8], anyNumber);
 
 /** Every worksheet function with arguments that it answers, in order. */
 export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
+  READING: [cells(1.8, { negative: "refused" }), word("mS/cm")],
   ECAT25: [cells(1.305), cells(21), cells(1.91, otherwise)],
   ECATTEMP: [cells(1.413), cells(21), cells(1.91, otherwise)],
   ECUNIT: [cells(1413), word("uS/cm"), word("mS/cm")],

@@ -3,6 +3,8 @@
  * added, or an optional argument at a line's end; none may change or go.
  */
 export const catalogue: Readonly<Record<string, string>> = {
+  // Log: what a cell of it says
+  READING: "cell, unit",
   // Readings: can I trust them, and on which scale are they
   ECAT25: "ec, temp_c, [percent_per_c]",
   ECATTEMP: "ec25, temp_c, [percent_per_c]",

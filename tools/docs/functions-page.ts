@@ -3,6 +3,7 @@ import { type DocTags } from "./tags";
 
 /** The parts of the product by the question each answers: file under functions/, heading in the documentation. */
 export const parts = [
+  { part: "log", question: "Log: what a cell of it says" },
   { part: "readings", question: "Readings: on which scale are they" },
   { part: "meters", question: "Meters: can I trust them" },
   { part: "diagnosis", question: "Diagnosis: salt, pH, both, neither" },

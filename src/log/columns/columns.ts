@@ -32,7 +32,7 @@ export function readColumns(
   return { columns: units.map(({ reading }) => reading), questions: [...asked, ...unitQuestions(units)] };
 }
 
-const noSample: ColumnSample = { filled: 0, numbers: 0, dates: 0, median: undefined, unit: undefined };
+const noSample: ColumnSample = { filled: 0, numbers: 0, dates: 0, median: undefined, unit: undefined, figures: [] };
 
 function firstLook(column: number, header: ColumnHeader, sample = noSample, answer: ColumnAnswer | undefined): Column {
   const proposal = propose(header.meaning);

@@ -1,8 +1,9 @@
+import { inEngineUnit } from "../../cells/engine-unit";
 import { dateCell } from "../dates/date-cell";
 import { numberCell } from "../../cells/number-cell";
 import { type LogGrid } from "../reading";
 import { isBlank } from "../../cells/text";
-import { findUnit, type WrittenUnit } from "../../cells/units";
+import { findUnit, type LogUnit, type WrittenUnit } from "../../cells/units";
 
 /** Cells looked at in one column to learn its magnitude: enough for a median, few enough for a long log. */
 const cellsSampled = 400;
@@ -17,6 +18,14 @@ export interface ColumnSample {
   readonly median: number | undefined;
   /** The unit typed into most of its number cells, or shown by their number format. */
   readonly unit: WrittenUnit | undefined;
+  /** Its numbers above 0, each with the unit typed into its cell. */
+  readonly figures: readonly Figure[];
+}
+
+/** A number as it stands in a cell. */
+export interface Figure {
+  readonly value: number;
+  readonly unit?: WrittenUnit | undefined;
 }
 
 const dateFormat = /(?:^|[^a-z])(?:d{1,4}|y{2,4})(?:[^a-z]|$)/i;
@@ -35,7 +44,7 @@ export function formatUnit(format: string | undefined): WrittenUnit | undefined 
 /** Samples a column evenly over the rows of readings. */
 export function sampleColumn(grid: LogGrid, column: number, firstRow: number): ColumnSample {
   const step = Math.max(1, Math.floor((grid.cells.length - firstRow) / cellsSampled));
-  const values: number[] = [];
+  const figures: Figure[] = [];
   const units = new Map<WrittenUnit, number>();
   let filled = 0;
   let dates = 0;
@@ -47,12 +56,22 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number): C
     if (isCertainDate(cell, format)) dates += 1;
     const read = numberCell(cell, false);
     if (read === undefined || !("value" in read)) continue;
-    values.push(read.value);
+    figures.push({ value: read.value, unit: read.unit });
     const unit = read.unit ?? formatUnit(format);
     if (unit !== undefined) units.set(unit, (units.get(unit) ?? 0) + 1);
   }
-  return { filled, dates, numbers: values.length, median: middle(values.filter((value) => value > 0)), unit: mostly(units, values.length) };
+  const above0 = figures.filter(({ value }) => value > 0);
+  const bare = above0.filter((figure) => figure.unit === undefined);
+  const median = middle((bare.length > 0 ? bare : above0).map(({ value }) => value));
+  return { filled, dates, numbers: figures.length, median, unit: mostly(units, figures.length), figures: above0 };
 }
+
+/** The middle of a column's figures in the engine's unit; a cell's own unit goes before the column's. */
+export const usualIn = ({ figures }: ColumnSample, unit: LogUnit): number | undefined =>
+  middle(figures.map((figure) => inEngineUnit(figure.value, ownUnit(figure, unit))));
+
+const ownUnit = ({ unit }: Figure, columnUnit: LogUnit): LogUnit =>
+  unit === undefined || unit === "ppm" || unit === "mV" || unit === "per" ? columnUnit : unit;
 
 const isCertainDate = (cell: unknown, format: string | undefined): boolean =>
   typeof cell === "number" ? isDateFormat(format) && cell >= 1 : typeof cell === "string" && cell.length >= 6 && dateCell(cell, false).kind !== "none";

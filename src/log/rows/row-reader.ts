@@ -1,4 +1,3 @@
-import { inEngineUnit } from "../../cells/engine-unit";
 import { readDates } from "../dates/dates";
 import { type Draft, emptyDraft, holdsAnything, putReading, type RowRead } from "./draft";
 import { type LogEvent, type LogQuantity } from "../log";
@@ -6,7 +5,7 @@ import { type MeasureColumn, measureCell } from "./measure-cell";
 import { eventsIn } from "../notes/notes";
 import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "../reading";
 import { isHoursOnly, putDay, putTime } from "../dates/row-moment";
-import { type ColumnSample, isDateFormat } from "../columns/sample";
+import { type ColumnSample, isDateFormat, usualIn } from "../columns/sample";
 import { dropSwapped } from "./swapped";
 import { isBlank, plain } from "../../cells/text";
 import { vesselText } from "./vessels";
@@ -61,8 +60,8 @@ function cellReader(column: ColumnReading, source: RowSource): CellReader {
 function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: Draft, value: number) => void, source: RowSource): CellReader {
   const measure = (["EC", "pH", "volume", "temperature", "humidity"] as const).find((word) => quantity.endsWith(word)) ?? "EC";
   const scale = unit?.startsWith("ppm ") === true ? Number(unit.slice("ppm ".length)) : source.answers.ppmScale;
-  const usual = source.samples[column]?.median;
-  const median = usual === undefined ? undefined : inEngineUnit(usual, unit ?? "");
+  const sample = source.samples[column];
+  const median = sample === undefined ? undefined : usualIn(sample, unit ?? "");
   const how: MeasureColumn = { measure, unit: unit ?? "", median, ppmScale: scale };
   const formats = source.grid.numberFormats;
   return (cell, row, { draft, problems }) => {

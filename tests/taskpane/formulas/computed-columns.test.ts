@@ -35,13 +35,13 @@ async function answer(header: string, row: Row, options = plain): Promise<CellVa
 
 describe("the formula of a computed column", () => {
   test.each([
-    ["mS/cm as it stands", "Salt ratio", [["runoff EC", "mS/cm", 3], ["input EC", "dS/m", 1.5]], "=RUNOFF.SALTRATIO(A2,B2)", 2],
-    ["uS/cm over a thousand", "Salt ratio", [["runoff EC", "uS/cm", 3000], ["input EC", "mS/cm", 1.5]], '=RUNOFF.SALTRATIO(IF(A2="","",A2/1000),B2)', 2],
-    ["ppm on its scale", "Salt ratio", [["runoff EC", "ppm 500", 1500], ["input EC", "ppm 700", 1050]], "=RUNOFF.SALTRATIO(RUNOFF.ECFROMPPM(A2,500),RUNOFF.ECFROMPPM(B2,700))", 2],
-    ["S/m and mS/m", "Salt ratio", [["runoff EC", "S/m", 0.3], ["input EC", "mS/m", 150]], '=RUNOFF.SALTRATIO(IF(A2="","",A2/0.1),IF(B2="","",B2/100))', 2],
-    ["pH needs none", "pH shift", [["runoff pH", "", 5.4], ["input pH", "", 5.9]], "=RUNOFF.PHSHIFT(A2,B2)", -0.5],
-    ["gallons beside litres", "Leaching fraction", [["runoff volume", "L", 0.757_082_356_8], ["input volume", "gal", 1]], '=RUNOFF.LEACHFRACTION(IF(A2="","",A2),IF(B2="","",B2*3.785411784))', 0.2],
-    ["millilitres and fluid ounces", "Leaching fraction", [["runoff volume", "mL", 295.735_295_625], ["input volume", "fl oz", 50]], '=RUNOFF.LEACHFRACTION(IF(A2="","",A2/1000),IF(B2="","",B2*0.0295735295625))', 0.2],
+    ["mS/cm and dS/m", "Salt ratio", [["runoff EC", "mS/cm", 3], ["input EC", "dS/m", 1.5]], '=RUNOFF.SALTRATIO(RUNOFF.READING(A2,"mS/cm"),RUNOFF.READING(B2,"dS/m"))', 2],
+    ["uS/cm", "Salt ratio", [["runoff EC", "uS/cm", 3000], ["input EC", "mS/cm", 1.5]], '=RUNOFF.SALTRATIO(RUNOFF.READING(A2,"uS/cm"),RUNOFF.READING(B2,"mS/cm"))', 2],
+    ["ppm on its scale", "Salt ratio", [["runoff EC", "ppm 500", 1500], ["input EC", "ppm 700", 1050]], '=RUNOFF.SALTRATIO(RUNOFF.READING(A2,"ppm 500"),RUNOFF.READING(B2,"ppm 700"))', 2],
+    ["S/m and mS/m", "Salt ratio", [["runoff EC", "S/m", 0.3], ["input EC", "mS/m", 150]], '=RUNOFF.SALTRATIO(RUNOFF.READING(A2,"S/m"),RUNOFF.READING(B2,"mS/m"))', 2],
+    ["pH", "pH shift", [["runoff pH", "", 5.4], ["input pH", "", 5.9]], '=RUNOFF.PHSHIFT(RUNOFF.READING(A2,"pH"),RUNOFF.READING(B2,"pH"))', -0.5],
+    ["gallons beside litres", "Leaching fraction", [["runoff volume", "L", 0.757_082_356_8], ["input volume", "gal", 1]], '=RUNOFF.LEACHFRACTION(IF(A2="","",RUNOFF.READING(A2,"L")),IF(B2="","",RUNOFF.READING(B2,"gal")))', 0.2],
+    ["millilitres and fluid ounces", "Leaching fraction", [["runoff volume", "mL", 295.735_295_625], ["input volume", "fl oz", 50]], '=RUNOFF.LEACHFRACTION(IF(A2="","",RUNOFF.READING(A2,"mL")),IF(B2="","",RUNOFF.READING(B2,"fl oz")))', 0.2],
   ] as const)("%s: %s", async (_, header, row, formula, expected) => {
     expect(formulaIn(header, row)).toBe(formula);
     expect(await answer(header, row)).toBeCloseTo(expected, 9);
@@ -49,7 +49,7 @@ describe("the formula of a computed column", () => {
 
   test("77 F and 60 % are 25 C and 60 %: 1.267 kPa ([fao-56] table 2.3: 3.168 kPa at 25 C, times 0.4)", async () => {
     const row = [["air temperature", "F", 77], ["humidity", "%", 60]] as const;
-    expect(formulaIn("VPD (kPa)", row)).toBe('=RUNOFF.VPD(IF(A2="","",(A2-32)/1.8),B2)');
+    expect(formulaIn("VPD (kPa)", row)).toBe('=RUNOFF.VPD(RUNOFF.READING(A2,"F"),RUNOFF.READING(B2,"%"))');
     expect(await answer("VPD (kPa)", row)).toBeCloseTo(3.168 * 0.4, 3);
   });
 
@@ -79,7 +79,7 @@ describe("the formula of a computed column", () => {
 
   test("flags take the medium by name, or the grower's own four limits", async () => {
     const row = [["runoff pH", "", 6], ["runoff EC", "mS/cm", 3.2]] as const;
-    expect(formulaIn("Row flags", row)).toBe('=RUNOFF.ROWFLAG("","",A2,B2,"coir, medium")');
+    expect(formulaIn("Row flags", row)).toBe('=RUNOFF.ROWFLAG("","",RUNOFF.READING(A2,"pH"),RUNOFF.READING(B2,"mS/cm"),"coir, medium")');
     expect(await answer("Row flags", row)).toBe("in band");
     const own = bandText(ownBand(ph(5.6), ph(6.4), ec25(1.5), ec25(3)));
     expect(own).toBe("{5.6,6.4,1.5,3}");

@@ -38,7 +38,7 @@ describe("a meter that does not compensate", () => {
     const wanted = offersFor(zone, true).map(({ column }) => column).slice(0, 2);
     await addColumns(zone, wanted, { band: undefined, uncompensated: true });
     expect(host.store.formulas(areaAt(host.sheetId, 1, 8, 1, 2))).toEqual([[
-      '=RUNOFF.ECAT25(B2,H2)', '=RUNOFF.ECAT25(IF(D2="","",D2/1000),H2)',
+      '=RUNOFF.ECAT25(RUNOFF.READING(B2,"mS/cm"),RUNOFF.READING(H2,"C"))', '=RUNOFF.ECAT25(RUNOFF.READING(D2,"uS/cm"),RUNOFF.READING(H2,"C"))',
     ]]);
     const selection = await readSelection(await selectedPlace());
     const choices = { ...noChoices, ...ecFromNewColumns(rootZoneOf(selection, noChoices)) };

@@ -17,9 +17,9 @@ describe("addColumns beside a plain range", () => {
     expect(words).toBe("Put 2 columns on Log at H1:I4: Salt ratio, pH shift.");
     expect(host.store.formulas(areaAt(host.sheetId, 0, 7, 4, 2))).toEqual([
       ["Salt ratio", "pH shift"],
-      ['=RUNOFF.SALTRATIO(IF(D2="","",D2/1000),B2)', "=RUNOFF.PHSHIFT(E2,C2)"],
-      ['=RUNOFF.SALTRATIO(IF(D3="","",D3/1000),B3)', "=RUNOFF.PHSHIFT(E3,C3)"],
-      ['=RUNOFF.SALTRATIO(IF(D4="","",D4/1000),B4)', "=RUNOFF.PHSHIFT(E4,C4)"],
+      ['=RUNOFF.SALTRATIO(RUNOFF.READING(D2,"uS/cm"),RUNOFF.READING(B2,"mS/cm"))', '=RUNOFF.PHSHIFT(RUNOFF.READING(E2,"pH"),RUNOFF.READING(C2,"pH"))'],
+      ['=RUNOFF.SALTRATIO(RUNOFF.READING(D3,"uS/cm"),RUNOFF.READING(B3,"mS/cm"))', '=RUNOFF.PHSHIFT(RUNOFF.READING(E3,"pH"),RUNOFF.READING(C3,"pH"))'],
+      ['=RUNOFF.SALTRATIO(RUNOFF.READING(D4,"uS/cm"),RUNOFF.READING(B4,"mS/cm"))', '=RUNOFF.PHSHIFT(RUNOFF.READING(E4,"pH"),RUNOFF.READING(C4,"pH"))'],
     ]);
     expect(host.store.numberFormats(areaAt(host.sheetId, 1, 7, 1, 2))).toEqual([["0.00", "+0.00;-0.00;0.00"]]);
     expect(host.store.look(0, 7, host.sheetId).bold).toBe(true);
@@ -41,7 +41,7 @@ describe("addColumns beside a plain range", () => {
   test("names a cell that the pane leaves out, a runoff EC of 3 among thousands of uS/cm, because the formula takes it", async () => {
     const host = bench([...benchLog, [46_088, 1.6, 5.8, 3, 6, 2, 0.5]]);
     const { words } = await addColumns(await zoneAt(host), called("Salt ratio"), options);
-    expect(words).toContain("Look at one cell that the pane could not believe or read (D5): the formulas take them as they stand.");
+    expect(words).toContain("Look at one cell that the pane could not believe or read (D5): mend them, and the formulas follow.");
   });
 
   test("refuses a second time: the column is there already", async () => {
@@ -91,7 +91,7 @@ describe("addColumns in a Table", () => {
     expect(words).toBe("Put pH shift, Row flags into the Table Waterings on Log, at H1:I4. New rows take them on.");
     const [table] = host.records.tables;
     expect([table?.area.columnCount, table?.columns.slice(7)]).toEqual([9, ["pH shift", "Row flags"]]);
-    const shift = "=RUNOFF.PHSHIFT(Waterings[@[Runoff pH]],Waterings[@[Feed pH]])";
+    const shift = '=RUNOFF.PHSHIFT(RUNOFF.READING(Waterings[@[Runoff pH]],"pH"),RUNOFF.READING(Waterings[@[Feed pH]],"pH"))';
     expect(host.store.formulas(areaAt(host.sheetId, 1, 7, 3, 1))).toEqual([[shift], [shift], [shift]]);
   });
 
@@ -99,8 +99,8 @@ describe("addColumns in a Table", () => {
     const host = inTable(["Date", "=Feed EC [mS/cm]", "grower's feed pH", "Runoff EC\n(uS/cm)", 'Runoff "pH" #1', "Fed (L)", "Drained (L)"]);
     await addColumns(await zoneAt(host), called("Salt ratio", "pH shift"), options);
     expect(host.store.formulas(areaAt(host.sheetId, 1, 7, 1, 2))).toEqual([[
-      '=RUNOFF.SALTRATIO(IF(Waterings[@[Runoff EC\n(uS/cm)]]="","",Waterings[@[Runoff EC\n(uS/cm)]]/1000),Waterings[@[=Feed EC \'[mS/cm\']]])',
-      "=RUNOFF.PHSHIFT(Waterings[@[Runoff \"pH\" '#1]],Waterings[@[grower''s feed pH]])",
+      '=RUNOFF.SALTRATIO(RUNOFF.READING(Waterings[@[Runoff EC\n(uS/cm)]],"uS/cm"),RUNOFF.READING(Waterings[@[=Feed EC \'[mS/cm\']]],"mS/cm"))',
+      "=RUNOFF.PHSHIFT(RUNOFF.READING(Waterings[@[Runoff \"pH\" '#1]],\"pH\"),RUNOFF.READING(Waterings[@[grower''s feed pH]],\"pH\"))",
     ]]);
   });
 
