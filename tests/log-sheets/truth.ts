@@ -31,7 +31,7 @@ export function columnTruths(line: string): ColumnTruth[][] {
 function oneTruth(words: string): ColumnTruth {
   const name = words.replace(/[?~]+$/, "").trim();
   const marks = words.slice(name.length);
-  const quantity = ["keeper" as const, ...logQuantities].find((known) => name === known || name.startsWith(`${known} `));
+  const quantity = ["keeper" as const, ...logQuantities].find((known) => `${name} `.startsWith(`${known} `));
   if (quantity === undefined) throw new Error(`no such column: ${words}`);
   const unit = name.slice(quantity.length).trim();
   if (unit !== "unknown" && factors[unit] === undefined) throw new Error(`no such unit: ${words}`);
