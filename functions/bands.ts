@@ -5,14 +5,15 @@ import { ifTaken, one, reading, word } from "./cells";
 import { asGiven } from "./root-zone";
 
 /**
- * One limit of a band: pH, or runoff EC in mS/cm at 25 C.
+ * One limit of a band: pH, the pH to pour at, or runoff EC in mS/cm at 25 C.
  * @customfunction BANDLIMIT
  * @helpurl https://localhost:3000/docs/functions.html#bandlimit
- * @param band a text such as "coir" or "coir, heavy", or four cells: pH low, pH high, EC low, EC high
- * @param limit "ph low", "ph high", "ec low" or "ec high"
+ * @param band a text such as "coir", "coir, heavy" or "peat, medium, pour-through", or four cells: pH low, pH high, EC low, EC high
+ * @param limit "ph low", "ph high", "ph aim", "ec low" or "ec high"
  * @returns pH or mS/cm
- * @remarks Media: coir, peat, bark, mineral wool, inert, soil. Feeders: light, medium (default), heavy. Another word is refused with the list.
+ * @remarks Media: coir, peat, bark, mineral wool, inert, soil, water culture. Feeders: light, medium (default), heavy. Samples: drain (default), pour-through, 1:2 extract, saturated extract. Another word is refused with the list.
  * @example =RUNOFF.BANDLIMIT("coir", "ec high") -> 3.5
+ * @example =RUNOFF.BANDLIMIT("peat, medium, saturated extract", "ec high") -> 3
  * @example =RUNOFF.BANDLIMIT({5.6,6.4,1.5,3}, "ph low") -> 5.6
  * @see [the band table](sources.md#the-band-table)
  */
@@ -32,7 +33,7 @@ export function bandlimit(band: any[][], limit: any[][]): any[][] {
  * @param input_ec mS/cm at 25 C of what was poured in, cell or range
  * @param runoff_ph pH of what drained, cell or range
  * @param runoff_ec mS/cm at 25 C of what drained, cell or range
- * @param band a text such as "coir" or "coir, heavy", or four cells: pH low, pH high, EC low, EC high
+ * @param band a text such as "coir", "coir, heavy" or "peat, medium, pour-through", or four cells: pH low, pH high, EC low, EC high
  * @param [ratio_limit] salt ratio above which a row is flagged, 1.5 if left out
  * @returns text
  * @remarks A reading not taken is not judged; a row without any runoff reading is blank. The limits themselves are in band. Against plain water (input below 0.5 mS/cm) no ratio is judged.

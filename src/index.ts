@@ -34,10 +34,12 @@ export { ppmScaleNamed } from "./readings/ppm-scale";
 export { probeCheck, type ProbeWord, probeWords } from "./readings/probe-check";
 
 // Bands: the limits a pot is held against
-export { bandFor, bandNamed, ownBand, type Band } from "./bands/band";
+export { bandFor, ownBand, type Band, type BandChoice } from "./bands/band";
+export { bandNamed } from "./bands/band-named";
 export { bandLimit, bandLimits, type BandLimitName } from "./bands/band-limit";
-export { ecBands, phBands, type BandLimits } from "./bands/band-table";
-export { feederNamed, feeders, media, mediumNamed, type Feeder, type Medium } from "./bands/media";
+export { feeders, samples, type BandLimits, type Feeder, type Sample } from "./bands/limits";
+export { feederNamed, mediumNamed, sampleNamed } from "./bands/media";
+export { media, mediaTable, type Medium } from "./bands/media-table";
 
 // Diagnosis: salt, pH, both, neither
 export { drift } from "./diagnosis/drift";
@@ -63,7 +65,7 @@ export {
 
 // Flush: how much, when to stop
 export { containerCapacity, washoutRate } from "./flush/container-capacity";
-export { washingTable, type Washing } from "./flush/container-table";
+export { drainedMedia, type DrainedMedium, washingOf, washingTable, type Washing } from "./flush/container-table";
 export { fitWashout, type WashPoint } from "./flush/fit-washout";
 export { flushLeft, type FlushLeft } from "./flush/flush-left";
 export { flushPlan, standardPortionShare, type FlushPlan, type FlushPortion } from "./flush/flush-plan";

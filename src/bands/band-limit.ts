@@ -2,15 +2,15 @@ import { Refusal } from "../refusal";
 import { type Band } from "./band";
 
 /** The four limits of a band, by the words a grower uses for them. */
-export const bandLimits = ["ph low", "ph high", "ec low", "ec high"] as const;
+export const bandLimits = ["ph low", "ph high", "ph aim", "ec low", "ec high"] as const;
 export type BandLimitName = (typeof bandLimits)[number];
 
 /**
- * One limit of a band: pH, or runoff EC in mS/cm at 25 C.
+ * One limit of a band: pH, the pH to pour at, or runoff EC in mS/cm at 25 C.
  *
  * Feeds a grower's own comparisons and charts.
  *
- * @throws {Refusal} `unknown-choice`, listing the four names
+ * @throws {Refusal} `unknown-choice`, listing the names
  * @example bandLimit(bandFor("coir"), "ec high") // 3.5
  */
 export function bandLimit(band: Band, limit: string): number {
@@ -20,6 +20,8 @@ export function bandLimit(band: Band, limit: string): number {
       return band.ph[0];
     case "ph high":
       return band.ph[1];
+    case "ph aim":
+      return band.phAim;
     case "ec low":
       return band.ec[0];
     case "ec high":

@@ -1,4 +1,4 @@
-import { type Medium } from "../bands/media";
+import { type Medium } from "../bands/media-table";
 
 /** How far off, in pH, two readings of one sample may be: [usgs-nfm] asks a field reading to settle within 0.1. */
 const phTolerance = 0.1;

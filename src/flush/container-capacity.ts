@@ -1,7 +1,7 @@
-import { type Medium } from "../bands/media";
+import { type Medium } from "../bands/media-table";
 import { type Litres } from "../quantities";
 import { Refusal } from "../refusal";
-import { washingTable } from "./container-table";
+import { washingOf } from "./container-table";
 
 /**
  * Container capacity: the litres of water a pot still holds when it has stopped dripping.
@@ -14,11 +14,11 @@ import { washingTable } from "./container-table";
  *
  * @param containerLitres the pot's own volume, L
  * @returns L
- * @throws {Refusal} `impossible` when the pot has no volume
+ * @throws {Refusal} `impossible` when the pot has no volume; `unknown-choice` for a tank without a drain
  * @example containerCapacity(litres(10), "coir") // 6.5
  */
 export function containerCapacity(containerLitres: Litres, medium: Medium): Litres {
-  return (potVolume(containerLitres) * washingTable[medium].shareHeld) as Litres;
+  return (potVolume(containerLitres) * washingOf(medium).shareHeld) as Litres;
 }
 
 /**
@@ -31,7 +31,7 @@ export function containerCapacity(containerLitres: Litres, medium: Medium): Litr
  * @example washoutRate(litres(10), "coir") // 0.1077
  */
 export function washoutRate(containerLitres: Litres, medium: Medium): number {
-  return washingTable[medium].mixing / containerCapacity(containerLitres, medium);
+  return washingOf(medium).mixing / containerCapacity(containerLitres, medium);
 }
 
 /** The pot's volume, which must be something. */

@@ -1,4 +1,8 @@
-import { type Medium } from "../bands/media";
+import { type Medium } from "../bands/media-table";
+import { Refusal } from "../refusal";
+
+/** A medium that water can run through; a tank without a drain is diluted or changed instead. */
+export type DrainedMedium = Exclude<Medium, "water culture">;
 
 /** How a medium holds and mixes water: starting values, which the grower's own flush readings replace. */
 export interface Washing {
@@ -25,7 +29,7 @@ const soilless = { capacitiesLimit: soillessCapacities, standing: "judgement" } 
  * Water held follows published container capacities (43 to 65 % of volume in pots of soilless mix); mixing is a judgement
  * between the fully mixed pot (1) and water that runs down the walls (0).
  */
-export const washingTable: Readonly<Record<Medium, Washing>> = {
+export const washingTable: Readonly<Record<DrainedMedium, Washing>> = {
   coir: { shareHeld: 0.65, mixing: 0.7, ...soilless, source: "common practice, no source" },
   peat: { shareHeld: 0.65, mixing: 0.7, ...soilless, source: "[sna-bmp-1997] for water held; mixing common practice" },
   bark: { shareHeld: 0.5, mixing: 0.6, ...soilless, source: "[sna-bmp-1997] for water held; mixing common practice" },
@@ -33,3 +37,12 @@ export const washingTable: Readonly<Record<Medium, Washing>> = {
   inert: { shareHeld: 0.3, mixing: 0.6, ...soilless, source: "common practice, no source" },
   soil: { shareHeld: 0.35, mixing: 0.4, capacitiesLimit: soilCapacities, standing: "judgement", source: "common practice, no source" },
 };
+
+export const drainedMedia = Object.keys(washingTable) as readonly DrainedMedium[];
+
+/** How a medium washes. @throws {Refusal} `unknown-choice` for a tank without a drain */
+export function washingOf(medium: Medium): Washing {
+  if (medium !== "water culture") return washingTable[medium];
+  const allowed = `${drainedMedia.join(", ")}; a tank without a drain is diluted or changed (DILUTION, SWAPOUT), not flushed`;
+  throw new Refusal("unknown-choice", { quantity: "medium to flush", given: medium, allowed });
+}

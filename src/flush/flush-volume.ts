@@ -1,4 +1,4 @@
-import { type Medium } from "../bands/media";
+import { type Medium } from "../bands/media-table";
 import { type Ec25, type Litres } from "../quantities";
 import { washoutRate } from "./container-capacity";
 import { washoutLitres } from "./washout";

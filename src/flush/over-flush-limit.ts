@@ -1,7 +1,7 @@
-import { media, type Medium } from "../bands/media";
+import { type Medium } from "../bands/media-table";
 import { type Litres } from "../quantities";
 import { potVolume } from "./container-capacity";
-import { washingTable } from "./container-table";
+import { drainedMedia, washingOf } from "./container-table";
 
 /** The houseplant rule of extension services: leach with twice the pot's volume. */
 const potVolumesLimit = 2;
@@ -19,7 +19,7 @@ const potVolumesLimit = 2;
  * @example overFlushLimit(litres(10), "coir") // 19.5
  */
 export function overFlushLimit(containerLitres: Litres, medium: Medium | undefined): Litres {
-  const candidates = medium === undefined ? media : [medium];
-  const shares = candidates.map((each) => washingTable[each].capacitiesLimit * washingTable[each].shareHeld);
+  const candidates = medium === undefined ? drainedMedia : [medium];
+  const shares = candidates.map(washingOf).map(({ capacitiesLimit, shareHeld }) => capacitiesLimit * shareHeld);
   return (potVolume(containerLitres) * Math.min(potVolumesLimit, ...shares)) as Litres;
 }

@@ -1,7 +1,7 @@
 import { type Band } from "../bands/band";
-import { media } from "../bands/media";
 import { type Ec25, type Litres } from "../quantities";
 import { washoutRate } from "./container-capacity";
+import { drainedMedia } from "./container-table";
 import { believableEcs, type FlushReading, litresPoured } from "./flush-reading";
 import { type FlushVerdict } from "./flush-verdict";
 import { meterTolerance, type WashingCourse, washingCourse } from "./washing-course";
@@ -61,7 +61,7 @@ function tooLittleWater(
   const between = litresPoured(filled.slice(third.row + 1));
   if (between === 0) return "no water was poured between these readings";
   if (containerLitres === undefined) return undefined;
-  const rates = (band.medium === undefined ? media : [band.medium]).map((medium) => washoutRate(containerLitres, medium));
+  const rates = (band.medium === undefined ? drainedMedia : [band.medium]).map((medium) => washoutRate(containerLitres, medium));
   const mostItCouldFall = third.ec * (1 - Math.exp(-Math.max(...rates) * between));
   return mostItCouldFall > meterTolerance(third.ec) ? undefined : `${inLitres(between)} between these readings is too little to show a fall`;
 }

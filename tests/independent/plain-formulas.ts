@@ -46,7 +46,7 @@ const washing = (medium: string): string => `(CHOOSE(MATCH(${medium},${media},0)
 const held = `CHOOSE(MATCH(E,${media},0),0.65,0.65,0.5,0.8,0.3,0.35)`;
 const portions = `ROUNDUP(LN((B-D)/(C-D))*A*${washing("E")}/(F*A*${held}),0)`;
 
-const bands = "{5.5,6.5,2,3.5;5.4,6.4,2,3.5;5,6,0.5,1;5.5,6,1.5,3.5;5.5,6,1.2,2.8;6.2,6.8,0.8,3}";
+const bands = "{5.5,6.5,1.2,3.5;5.4,6.4,1.2,3.5;5,6,0.5,1;5,6.5,1.5,4;5,6.5,1.2,2.8;6.2,6.8,0.8,3}";
 const flags = [
   ["C<5.5", "runoff pH low"], ["C>6.5", "runoff pH high"], ["D<2", "runoff EC low"], ["D>3.5", "runoff EC high"],
   ["D/B>1.5", "salt ratio high"],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bandNamed, ec25, ownBand, ph, type RefusalCode } from "../../../src/index";
+import { bandLimit, bandNamed, ec25, feederNamed, mediumNamed, ownBand, ph, type RefusalCode, sampleNamed } from "../../../src/index";
 import { expectRefusal } from "../refused";
 
 describe("ownBand", () => {
@@ -11,14 +11,61 @@ describe("ownBand", () => {
   ])("%s is refused", (_, [phLow, phHigh, ecLow, ecHigh], code, says) => {
     expectRefusal(() => ownBand(ph(phLow), ph(phHigh), ec25(ecLow), ec25(ecHigh)), code, says);
   });
+
+  it("pours at the middle, pH 6.0 for 5.6 to 6.4", () => {
+    expect(bandLimit(ownBand(ph(5.6), ph(6.4), ec25(1.5), ec25(3)), "pH aim")).toBeCloseTo(6.0, 12);
+  });
 });
 
-describe("bandNamed", () => {
-  it.each(["rock wool", "Rock  Wool", "stonewool", "mineral wool", "mineralwool"])("\"%s\" is mineral wool", (text) => {
-    expect(bandNamed(text).medium).toBe("mineral wool");
+// Words of the trade for the media: common practice, no source.
+describe("bandNamed: media by their trade words", () => {
+  it.each([
+    ["rock wool", "mineral wool"], ["Rock  Wool", "mineral wool"], ["stonewool", "mineral wool"], ["stone-wool", "mineral wool"],
+    ["mineralwool", "mineral wool"], ["coco", "coir"], ["Coco Coir", "coir"], ["potting mix", "peat"], ["soilless", "peat"],
+    ["hydro", "water culture"], ["DWC", "water culture"], ["NFT", "water culture"], ["expanded clay", "inert"], ["garden soil", "soil"],
+  ])('"%s" is %s', (text, medium) => {
+    expect(bandNamed(text).medium).toBe(medium);
+  });
+});
+
+describe("bandNamed: feeder and sample in any order", () => {
+  it.each([
+    ["peat", "medium", "drain"],
+    ["peat, light", "light", "drain"],
+    ["peat heavy", "heavy", "drain"],
+    ["peat, medium, pour-through", "medium", "pour-through"],
+    ["peat, pour through, heavy feeder", "heavy", "pour-through"],
+    ["peat, 1:2", "medium", "1:2 extract"],
+    ["peat; SME; light", "light", "saturated extract"],
+    ["peat heavy pourthru", "heavy", "pour-through"],
+    ["saturated extract, peat", "medium", "saturated extract"],
+  ])('"%s": %s feeder, %s', (text, feeder, sample) => {
+    const band = bandNamed(text);
+    expect([band.medium, band.feeder, band.sample]).toEqual(["peat", feeder, sample]);
   });
 
-  it("repeats an unknown feeder without the space before it", () => {
-    expectRefusal(() => bandNamed("coir, huge"), "unknown-choice", 'feeder "huge" is not known');
+  it.each([
+    ["coir, huge", 'feeder "huge" is not known'],
+    ["moon dust", "coir, peat, bark, mineral wool, inert, soil, water culture"],
+    ["constructor", "medium"],
+    ["coir, toString", "light, medium, heavy"],
+    ["coir, peat", "one medium"],
+    ["coir, light, heavy", "one feeder"],
+    ["heavy", "coir, peat"],
+    ["mineral wool, 1:2 extract", "drain, pour-through"],
+    ["water culture, saturated extract", "drain"],
+  ])('"%s" is refused', (text, says) => {
+    expectRefusal(() => bandNamed(text), "unknown-choice", says);
+  });
+
+  it.each(["constructor", "toString", "__proto__", "hasOwnProperty"])("%s is no medium, no feeder and no sample", (word) => {
+    for (const named of [mediumNamed, feederNamed, sampleNamed]) expectRefusal(() => named(word), "unknown-choice", word);
+  });
+});
+
+// UMass Extension, soluble salts: normal by 1:2 extract 0.8 to 1.3, saturated extract 2.0 to 3.5, pour-through 2.6 to 4.6 (secondary copy).
+describe("bandNamed: the same heavy feeder by each way of sampling", () => {
+  it.each([["1:2 extract", 0.8, 1.3], ["saturated extract", 2.0, 3.5], ["pour-through", 2.6, 4.6]])("%s: %d to %d", (sample, low, high) => {
+    expect(bandNamed(`peat, heavy, ${sample}`).ec).toEqual([low, high]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bandFor, ec25, type FlushReading, flushStop, litres, media, overFlushLimit, ownBand, ph, Refusal } from "../../../src/index";
+import { bandFor, ec25, type FlushReading, flushStop, litres, drainedMedia, overFlushLimit, ownBand, ph, Refusal } from "../../../src/index";
 
 // Every expectation is a rule of common practice, written down in docs/formulas.md under "Flush"; none has a published number.
 // Bands: coir pH 5.5 to 6.5, EC 2.0 to 3.5; soil pH 6.2 to 6.8, EC 0.8 to 3.0.
@@ -11,7 +11,7 @@ const rows = (ecs: readonly (number | undefined)[], lastPh: number | "none" = 6,
     litres: portions[row] === undefined ? undefined : litres(portions[row]),
   }));
 
-const coir = bandFor("coir");
+const coir = bandFor("coir", "medium", "pour-through");
 const soil = bandFor("soil");
 const ownLimits = ownBand(ph(5.5), ph(6.5), ec25(2), ec25(3.5));
 const _ = undefined;
@@ -102,7 +102,7 @@ describe("overFlushLimit", () => {
   });
 
   it("an unknown medium gets the smallest limit of all", () => {
-    const limits = media.map((medium) => overFlushLimit(litres(10), medium));
+    const limits = drainedMedia.map((medium) => overFlushLimit(litres(10), medium));
     expect(overFlushLimit(litres(10), undefined)).toBe(Math.min(...limits));
   });
 });

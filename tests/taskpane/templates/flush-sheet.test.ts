@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { ecBands } from "../../../src/index";
+import { bandFor } from "../../../src/index";
 import { flushSheet } from "../../../taskpane/templates/flush-sheet";
 import { computed } from "./computed";
 
@@ -9,7 +9,7 @@ const poured = (...ecs: number[]): Record<string, number> =>
 
 describe("the flush sheet", () => {
   test("aims at the upper limit of the medium unless another EC is typed", async () => {
-    expect((await computed(flushSheet)).beside("EC to reach (mS/cm)")).toBe(ecBands.coir.medium.high);
+    expect((await computed(flushSheet)).beside("EC to reach (mS/cm)")).toBe(bandFor("coir").ec[1]);
     expect((await computed(flushSheet, { "Runoff EC wanted (mS/cm)": 2.5 })).beside("EC to reach (mS/cm)")).toBe(2.5);
   });
 
