@@ -3,11 +3,14 @@ import { readCsv } from "../../workbench/files/read-csv";
 import { logGrid, type PlacedGrid } from "../../workbench/timeline/log-grid";
 import { type PotCase } from "./case-book";
 
-/** The log of a case as a file of its own would give it. */
-export const caseText = ({ log }: PotCase): string => `${log.join("\n")}\n`;
+/** A log as a file of its own would give it. */
+export const caseText = (log: readonly string[]): string => `${log.join("\n")}\n`;
 
-export const caseGrid = (pot: PotCase): PlacedGrid =>
-  logGrid(readCsv(new TextEncoder().encode(caseText(pot)), "log"), undefined, undefined);
+const gridOf = (log: readonly string[]): PlacedGrid =>
+  logGrid(readCsv(new TextEncoder().encode(caseText(log)), "log"), undefined, undefined);
 
-/** The log of a case through the reader that every log goes through. */
-export const readCase = (pot: PotCase): LogReading => readLog(caseGrid(pot).grid);
+/** A log of lines through the reader that every log goes through. */
+export const readText = (log: readonly string[]): LogReading => readLog(gridOf(log).grid);
+
+export const caseGrid = ({ log }: PotCase): PlacedGrid => gridOf(log);
+export const readCase = ({ log }: PotCase): LogReading => readText(log);
