@@ -1,4 +1,7 @@
-import { type Band, bandFor, type ColumnAnswer, type DateOrder, type EcLogUnit, ec25, type Feeder, type LogAnswers, type Medium, ownBand, ph, Refusal } from "../src/index";
+import {
+  type Band, bandFor, type ColumnAnswer, type DateOrder, type EcLogUnit, ec25, type Feeder, type LogAnswers, type Medium, ownBand, ph,
+  Refusal,
+} from "../src/index";
 
 /** Limits of the grower's own, as typed; they win over any table once all four are there. */
 export interface OwnLimits {
@@ -8,11 +11,17 @@ export interface OwnLimits {
   readonly ecHigh: string;
 }
 
-/** What a person chose and answered for one log; kept in the workbook, column answers by header so that columns may move. */
-export interface Choices {
+/** What a person chose for one pot. */
+export interface PotChoices {
   readonly medium: Medium | undefined;
   readonly feeder: Feeder;
   readonly own: OwnLimits | undefined;
+}
+
+/** What a person chose and answered for one log; kept in the workbook, column answers by header so that columns may move. */
+export interface Choices {
+  /** By pot; what stands under "" holds for every pot without choices of its own. */
+  readonly pots: Readonly<Record<string, PotChoices>>;
   readonly vessel: string | undefined;
   readonly columns: Readonly<Record<string, ColumnAnswer>>;
   readonly ppmScale: number | undefined;
@@ -23,10 +32,10 @@ export interface Choices {
   readonly headerRow: number | undefined;
 }
 
+export const noPotChoices: PotChoices = { medium: undefined, feeder: "medium", own: undefined };
+
 export const noChoices: Choices = {
-  medium: undefined,
-  feeder: "medium",
-  own: undefined,
+  pots: {},
   vessel: undefined,
   columns: {},
   ppmScale: undefined,
@@ -37,8 +46,23 @@ export const noChoices: Choices = {
   headerRow: undefined,
 };
 
+const wholeBench = "";
+
+/** What holds for a pot: its own choices, else those of the whole bench. */
+export function potChoices({ pots }: Pick<Choices, "pots">, vessel: string | undefined): PotChoices {
+  const name = [vessel ?? wholeBench, wholeBench].find((each) => Object.hasOwn(pots, each));
+  return (name === undefined ? undefined : pots[name]) ?? noPotChoices;
+}
+
+/** A change for one pot. The first pot that is given a medium gives it to the whole bench, until another pot has its own. */
+export function forPot(choices: Choices, vessel: string | undefined, change: Partial<PotChoices>): Pick<Choices, "pots"> {
+  const changed = { ...potChoices(choices, vessel), ...change };
+  const bench = Object.hasOwn(choices.pots, wholeBench) ? {} : { [wholeBench]: changed };
+  return { pots: { ...choices.pots, ...bench, [vessel ?? wholeBench]: changed } };
+}
+
 /** The band that the choices name; `undefined` until there is one, or the Refusal that says what is wrong with it. */
-export function bandOf({ medium, feeder, own }: Choices): Band | Refusal | undefined {
+export function bandOf({ medium, feeder, own }: PotChoices): Band | Refusal | undefined {
   const limits = own === undefined ? [] : [own.phLow, own.phHigh, own.ecLow, own.ecHigh];
   if (limits.every((limit) => limit.trim() === "")) return medium === undefined ? undefined : bandFor(medium, feeder);
   try {
@@ -61,7 +85,7 @@ function typedNumber(text: string): number {
 export function answersFor(choices: Choices, headers: readonly string[]): LogAnswers {
   const columns = Object.fromEntries(
     headerKeys(headers).flatMap((key, column) => {
-      const answer = choices.columns[key];
+      const answer = Object.hasOwn(choices.columns, key) ? choices.columns[key] : undefined;
       return answer === undefined ? [] : [[column, answer] as const];
     }),
   );

@@ -1,6 +1,6 @@
-import { type Choices } from "./choices";
+import { type Choices, forPot, type PotChoices } from "./choices";
 import { choicesFor, keepChoices } from "./kept-choices";
-import { placeTimeline } from "./place-timeline";
+import { type Tool } from "./next-thing";
 import { freshPane, type PaneState } from "./pane-state";
 import { type RootZone, rootZoneOf } from "./root-zone";
 import { followSelection, watchChanges } from "./sheet/follow";
@@ -8,6 +8,9 @@ import { cellsOfRow, goTo } from "./sheet/go-to";
 import { readSelection, type SheetSelection } from "./sheet/read-selection";
 import { selectedPlace, type SheetPlace } from "./sheet/selected-place";
 import { type Actions } from "./view/actions";
+import { type Answer } from "./view/answer-line";
+import { pageWords } from "./words/page";
+import { rowsWords } from "./words/rows";
 import { type Haste, SheetProblem } from "./workbook";
 
 /** From so many rows on the page shows that it reads before it does: weighing them takes more than a blink. */
@@ -16,7 +19,15 @@ const longLogRows = 5000;
 const paintMilliseconds = 40;
 const retryMilliseconds = 250;
 
-/** The pane's one state and what changes it; `render` shows a state, `say` speaks a line to the person. */
+/** What the pane asks of the page around it. */
+export interface PanePage {
+  readonly render: (state: PaneState) => void;
+  readonly say: (answer: Answer) => void;
+  readonly open: (tool: Tool, zone: RootZone) => void;
+  readonly placeTimeline: (zone: RootZone) => Promise<string>;
+}
+
+/** The pane's one state and what changes it. */
 export class Pane implements Actions {
   private state: PaneState = freshPane;
   private stopFollowing: (() => Promise<void>) | undefined;
@@ -26,10 +37,7 @@ export class Pane implements Actions {
   private readings = 0;
   private asked = 0;
 
-  constructor(
-    private readonly render: (state: PaneState) => void,
-    private readonly say: (words: string, isProblem: boolean) => void,
-  ) {}
+  constructor(private readonly page: PanePage) {}
 
   /** Reads what is selected, and again whenever a cell of that sheet changes. */
   readonly start = (): void => {
@@ -38,11 +46,11 @@ export class Pane implements Actions {
   };
 
   /** Shows the present state again, after a change of width or theme. */
-  readonly redraw = (): void => { this.render(this.state); };
+  readonly redraw = (): void => { this.page.render(this.state); };
 
   readonly readSelection = (): void => {
-    this.say("Reading ...", false);
-    this.readFor({ canWait: false });
+    this.say(rowsWords.reading, "read");
+    this.readFor({ canWait: false }, "read");
   };
 
   /** After the pane itself wrote beside the log, so that its headers changed: what was chosen stays chosen, and `change` is added. */
@@ -59,10 +67,10 @@ export class Pane implements Actions {
   readonly follow = (on: boolean): void => {
     void this.carryOut(async () => {
       await this.stopFollowing?.();
-      this.stopFollowing = on ? await followSelection(() => { this.readFor({ canWait: true }); }) : undefined;
+      this.stopFollowing = on ? await followSelection(() => { this.readFor({ canWait: true }, "follow"); }) : undefined;
       this.become({ ...this.state, following: on });
-      if (on) this.readFor({ canWait: true });
-    });
+      if (on) this.readFor({ canWait: true }, "follow");
+    }, "follow");
   };
 
   readonly choose = (change: Partial<Choices>): void => {
@@ -76,29 +84,41 @@ export class Pane implements Actions {
     });
   };
 
-  readonly goToCell = (row: number, column: number): void => {
-    const { selection } = this.state;
-    if (selection !== undefined) void this.carryOut(() => this.select(selection.sheetId, row, column));
+  readonly chooseForPot = (change: Partial<PotChoices>): void => {
+    const { choices, zone } = this.state;
+    this.choose(forPot(choices, zone?.vessel, change));
   };
 
-  readonly goToRow = (row: number): void => {
+  readonly goToCell = (row: number, column: number, at: string): void => {
     const { selection } = this.state;
-    if (selection !== undefined) void this.carryOut(() => this.select(...cellsOfRow(selection, row)));
+    if (selection !== undefined) void this.carryOut(() => this.select(selection.sheetId, row, column), at);
+  };
+
+  readonly goToRow = (row: number, at: string): void => {
+    const { selection } = this.state;
+    if (selection !== undefined) void this.carryOut(() => this.select(...cellsOfRow(selection, row)), at);
   };
 
   readonly placePicture = (): void => {
     const { zone } = this.state;
-    if (zone !== undefined) void this.carryOut(async () => { this.say(await placeTimeline(zone), false); });
+    if (zone !== undefined) void this.carryOut(async () => { this.say(await this.page.placeTimeline(zone), "place"); }, "place");
   };
 
+  readonly open = (tool: Tool): void => {
+    const { zone } = this.state;
+    if (zone !== undefined) this.page.open(tool, zone);
+  };
+
+  private say(words: string, at?: string): void { this.page.say({ words, isProblem: false, at }); }
+
   /** Reads what the person has selected; what the pane itself has selected is no wish to read it. */
-  private readFor(haste: Haste): void {
+  private readFor(haste: Haste, at: string): void {
     this.asked += 1;
     void this.carryOut(async () => {
       const place = await selectedPlace();
       if (!haste.canWait || JSON.stringify(place) !== this.selectedByPane) await this.read(place, haste);
-      this.say("", false);
-    }).finally(() => { this.asked -= 1; });
+      this.say("");
+    }, at).finally(() => { this.asked -= 1; });
   }
 
   /** Reads again what was read last; it waits while the person's own wish is carried out. */
@@ -126,25 +146,26 @@ export class Pane implements Actions {
   private async weigh(selection: SheetSelection, place: SheetPlace | undefined): Promise<void> {
     const rows = selection.rowNumbers.length;
     if (rows >= longLogRows) {
-      this.say(`Reading ${rows} rows ...`, false);
+      this.say(rowsWords.readingRows(rows), "read");
       await new Promise((resolve) => setTimeout(resolve, paintMilliseconds));
     }
     const { choices, zone } = this.state;
     this.become({ ...this.state, place, selection, zone: rootZoneOf(selection, choices, zone) });
-    if (rows >= longLogRows) this.say("", false);
+    if (rows >= longLogRows) this.say("");
   }
 
   private become(state: PaneState): void {
     this.state = state;
-    this.render(state);
+    this.page.render(state);
   }
 
-  private async carryOut(action: () => Promise<void>): Promise<void> {
+  private async carryOut(action: () => Promise<void>, at?: string): Promise<void> {
     try {
       await action();
     } catch (problem) {
-      if (!(problem instanceof SheetProblem)) throw problem;
-      this.say(problem.message, true);
+      const known = problem instanceof SheetProblem;
+      this.page.say({ words: known ? problem.message : pageWords.fault(String(problem)), isProblem: true, at });
+      if (!known) throw problem;
     }
   }
 }

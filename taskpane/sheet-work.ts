@@ -1,6 +1,7 @@
 import { type Choices } from "./choices";
 import { compensatedColumns, flagHeader } from "./formulas/computed-columns";
 import { ecFromNewColumns, offersFor, optionsFor } from "./formulas/offers";
+import { type Tool } from "./next-thing";
 import { type RootZone } from "./root-zone";
 import { addColumns } from "./sheet/add-columns";
 import { type Done } from "./sheet/done";
@@ -11,29 +12,35 @@ import { addSheet } from "./sheet/new-sheet";
 import { keepValuesOnly } from "./sheet/values-only";
 import { flushSheet } from "./templates/flush-sheet";
 import { mixSheet } from "./templates/mix-sheet";
+import { type SheetTemplate } from "./templates/sheet-template";
 import { sheetWorkSection, type WorkActions } from "./view/sheet-work";
+import { type QueueHost, WorkQueue } from "./work-queue";
+import { workWords } from "./words/sheet-work";
 import { SheetProblem } from "./workbook";
 
 /** What the work on the sheet needs of the pane around it. */
-export interface WorkHost {
-  readonly say: (words: string, isProblem: boolean) => void;
-  readonly redraw: () => void;
+export interface WorkHost extends Pick<QueueHost, "say" | "redraw"> {
   readonly readAfterWriting: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
 }
+
+/** The sheet that is made for a step of the course. */
+const sheetFor: Readonly<Record<Tool, SheetTemplate>> = { "flush sheet": flushSheet, "mix sheet": mixSheet };
 
 /** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
 export class SheetWork implements WorkActions {
   private zone: RootZone | undefined;
-  private readonly host: WorkHost;
-  private readonly done: Done[] = [];
+  private readonly queue: WorkQueue;
   private ticked: ReadonlySet<string> = new Set(["Salt ratio", flagHeader]);
   private uncompensated = false;
   private functions: FunctionsState | undefined;
   private isAsking = false;
-  private queue = Promise.resolve();
 
-  constructor(host: WorkHost) {
-    this.host = host;
+  constructor(private readonly host: WorkHost) {
+    const afterTakingBack = async (): Promise<void> => {
+      await host.readAfterWriting();
+      await this.countFunctions();
+    };
+    this.queue = new WorkQueue({ say: host.say, redraw: host.redraw, afterTakingBack });
     this.checkFunctions();
   }
 
@@ -43,7 +50,7 @@ export class SheetWork implements WorkActions {
     const offers = zone === undefined ? [] : offersFor(zone, this.uncompensated);
     return sheetWorkSection({
       offers, ticked, uncompensated, functions, isAsking,
-      inTable: zone?.selection.tableName !== undefined, canTakeBack: this.done.length > 0,
+      inTable: zone?.selection.tableName !== undefined, canTakeBack: this.queue.canTakeBack,
     }, this);
   }
 
@@ -58,32 +65,38 @@ export class SheetWork implements WorkActions {
   };
 
   readonly addColumns = (): void => {
-    this.onLog(async (zone) => {
+    this.onLog("add-columns", async (zone) => {
       const wanted = offersFor(zone, this.uncompensated).filter(({ column, missing }) => missing === undefined && this.ticked.has(column.header));
-      if (wanted.length === 0) throw new SheetProblem("selection", "Tick a column that is not there yet and that the log has the readings for.");
+      if (wanted.length === 0) throw new SheetProblem("selection", workWords.tickFirst);
       const done = await addColumns(zone, wanted.map(({ column }) => column), optionsFor(zone, this.uncompensated));
       this.uncompensated = false;
       await this.host.readAfterWriting(ecFromNewColumns);
+      await this.countFunctions();
       return done;
-    }, true);
+    });
   };
 
-  readonly extend = (): void => { this.onLog(extendColumns); };
-  readonly mark = (): void => { this.onLog(markRows); };
-  readonly newMixSheet = (): void => { this.carryOut(() => addSheet(mixSheet)); };
-  readonly newFlushSheet = (): void => { this.carryOut(() => addSheet(flushSheet)); };
-  readonly reenter = (): void => { this.carryOut(reenter, true); };
+  readonly extend = (): void => { this.onLog("extend", extendColumns); };
+  readonly mark = (): void => { this.onLog("mark", markRows); };
+  readonly newMixSheet = (): void => { this.queue.carryOut(() => addSheet(mixSheet), "new-mix"); };
+  readonly newFlushSheet = (): void => { this.queue.carryOut(() => addSheet(flushSheet), "new-flush"); };
+  readonly takeBack = (): void => { this.queue.takeBack("take-back"); };
 
   readonly unmark = (): void => {
-    this.onLog(async ({ selection }) => {
-      this.host.say(await removeMarks(selection.sheetId), false);
+    this.onLog("unmark", async ({ selection }) => {
+      this.host.say({ words: await removeMarks(selection.sheetId), isProblem: false, at: "unmark" });
       return undefined;
     });
   };
 
   readonly checkFunctions = (): void => {
-    this.carryOut(() => Promise.resolve(undefined), true);
+    this.queue.carryOut(async () => {
+      await this.countFunctions();
+      return undefined;
+    }, "check-functions");
   };
+
+  readonly reenter = (): void => { this.counting("reenter", reenter); };
 
   readonly askValuesOnly = (asking: boolean): void => {
     this.isAsking = asking;
@@ -92,46 +105,30 @@ export class SheetWork implements WorkActions {
 
   readonly valuesOnly = (): void => {
     this.isAsking = false;
-    this.carryOut(keepValuesOnly, true);
+    this.counting("check-functions", keepValuesOnly);
   };
 
-  readonly takeBack = (): void => {
-    this.carryOut(async () => {
-      const last = this.done.pop();
-      if (last === undefined) return undefined;
-      const words = await last.takeBack();
-      await this.host.readAfterWriting();
-      this.host.say(words, false);
-      return undefined;
-    }, true);
-  };
+  /** Opens what carries out a step of the course, made from the pot. */
+  open(tool: Tool, zone: RootZone): void {
+    this.zone = zone;
+    this.queue.carryOut(() => addSheet(sheetFor[tool]), "next-thing");
+  }
 
-  private onLog(action: (zone: RootZone) => Promise<Done | undefined>, countsFunctions = false): void {
-    this.carryOut(() => {
+  private async countFunctions(): Promise<void> { this.functions = await functionsState(); }
+
+  /** An action after which there are more or fewer formulas. */
+  private counting(at: string, action: () => Promise<Done>): void {
+    this.queue.carryOut(async () => {
+      const done = await action();
+      await this.countFunctions();
+      return done;
+    }, at);
+  }
+
+  private onLog(at: string, action: (zone: RootZone) => Promise<Done | undefined>): void {
+    this.queue.carryOut(() => {
       if (this.zone === undefined) throw new SheetProblem("selection");
       return action(this.zone);
-    }, countsFunctions);
-  }
-
-  /** One action after the other: its words are said, and its way back is kept. */
-  private carryOut(action: () => Promise<Done | undefined>, countsFunctions = false): void {
-    const turn = this.queue.then(() => this.tried(action, countsFunctions)).finally(this.host.redraw);
-    // A fault of ours is left to the page to report; the next action still has its turn.
-    this.queue = turn.catch(() => undefined);
-    void turn;
-  }
-
-  private async tried(action: () => Promise<Done | undefined>, countsFunctions: boolean): Promise<void> {
-    try {
-      const done = await action();
-      if (done !== undefined) {
-        this.done.push(done);
-        this.host.say(done.words, false);
-      }
-      if (countsFunctions) this.functions = await functionsState();
-    } catch (problem) {
-      if (!(problem instanceof SheetProblem)) throw problem;
-      this.host.say(problem.message, true);
-    }
+    }, at);
   }
 }

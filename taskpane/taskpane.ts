@@ -1,18 +1,22 @@
+import { LazyPart } from "./lazy-part";
+import { type Tool } from "./next-thing";
 import { Pane } from "./pane";
 import { type PaneState } from "./pane-state";
 import { type RootZone } from "./root-zone";
 import { type SheetWork } from "./sheet-work";
 import { startProblem } from "./start-problem";
 import { applyTheme, currentTheme, watchTheme } from "./theme";
+import { type Answer, AnswerLine } from "./view/answer-line";
 import { columnsSection } from "./view/columns";
-import { button, showAll } from "./view/elements";
-import { pictureSection } from "./view/picture";
+import { button, h, showAll } from "./view/elements";
+import { potsSection } from "./view/pots";
 import { unlessPressed } from "./view/presses";
 import { questionsSection } from "./view/questions";
 import { rowsSection } from "./view/rows";
 import { setAsideSection } from "./view/set-aside";
 import { limitsSection, settingsSection } from "./view/settings";
 import { standingInWords, standingSection } from "./view/standing";
+import { pageWords } from "./words/page";
 
 const place = (id: string): HTMLElement => {
   const found = document.getElementById(id);
@@ -24,25 +28,40 @@ const place = (id: string): HTMLElement => {
 const narrowest = 296;
 const pictureWidth = (): number => Math.max(narrowest, place("rows").clientWidth);
 
-const pane = new Pane((state) => { unlessPressed(() => { render(state); }); }, say);
-let work: SheetWork | undefined;
+const answerLine = new AnswerLine(place("said"), place("rows"), place("spoken"));
+const say = (answer: Answer): void => { answerLine.show(answer); };
+const picture = new LazyPart(() => import(/* webpackChunkName: "picture" */ "./picture-part"));
+const pane = new Pane({
+  render: (state) => { unlessPressed(() => { render(state); }); },
+  say,
+  open,
+  placeTimeline: async (zone) => (await picture.get()).placeTimeline(zone),
+});
+const sheetWork = new LazyPart(async (): Promise<SheetWork> => {
+  const { SheetWork: Work } = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
+  return new Work({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting });
+});
 
 function render({ zone, choices, following }: PaneState): void {
   const always = [[place("rows"), rowsSection(zone, following, pane)], [place("work"), workSection(zone)]] as const;
   if (zone === undefined) {
     showAll(always);
+    answerLine.place();
     return;
   }
   showAll([
     ...always,
     [place("questions"), questionsSection(zone, choices, pane)],
-    [place("settings"), settingsSection(zone, choices, pane)],
-    [place("standing"), standingSection(zone)],
-    [place("picture"), pictureSection(zone, { width: pictureWidth(), theme: currentTheme(), actions: pane })],
+    // Until there are limits to judge against, choosing the medium is the next thing.
+    [place("standing"), zone.judgement === undefined ? [...standingSection(zone, pane), ...settingsSection(zone, choices, pane)] : standingSection(zone, pane)],
+    [place("pots"), potsSection(zone, pane)],
+    [place("settings"), zone.judgement === undefined ? [] : settingsSection(zone, choices, pane)],
+    [place("picture"), pictureOf(zone)],
     [place("columns"), columnsSection(zone, choices, pane)],
     [place("aside"), setAsideSection(zone, pane)],
     [place("limits"), limitsSection(zone, choices, pane)],
   ]);
+  answerLine.place();
   tell("told", standingInWords(zone));
 }
 
@@ -51,23 +70,37 @@ function tell(id: string, words: string): void {
   if (place(id).textContent !== words) place(id).textContent = words;
 }
 
-const workSection = (zone: RootZone | undefined): Node[] =>
-  work === undefined ? [button("Work on the sheet", () => void openWork(), { id: "open-work" })] : work.section(zone);
-
-/** The work on the sheet is a script of its own, so that the pane opens sooner. */
-async function openWork(): Promise<void> {
-  try {
-    const loaded = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
-    work ??= new loaded.SheetWork({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting });
-    pane.redraw();
-  } catch {
-    say("This part of the pane could not be loaded. Try again when the network is back.", true);
-  }
+/** The picture, once its script is here; until then the page does without. */
+function pictureOf(zone: RootZone): Node[] {
+  const { here } = picture;
+  if (here !== undefined) return here.pictureSection(zone, { width: pictureWidth(), theme: currentTheme(), actions: pane });
+  picture.get().then(pane.redraw, () => { place("picture").replaceChildren(h("p", { className: "why" }, pageWords.notLoaded)); });
+  return [];
 }
 
-function say(words: string, isProblem: boolean): void {
-  place("said").dataset["tone"] = isProblem ? "wait" : "calm";
-  tell("said", words);
+function workSection(zone: RootZone | undefined): Node[] {
+  const { here } = sheetWork;
+  if (here !== undefined) return here.section(zone);
+  return [h("div", { className: "bar" }, button(pageWords.work, () => void openWork(), { id: "open-work" }))];
+}
+
+async function openWork(): Promise<void> {
+  const work = await loadedWork("open-work");
+  if (work !== undefined) pane.redraw();
+}
+
+/** Opens what carries out the next step of the course. */
+function open(tool: Tool, zone: RootZone): void {
+  void loadedWork("next-thing").then((work) => { work?.open(tool, zone); });
+}
+
+async function loadedWork(at: string): Promise<SheetWork | undefined> {
+  try {
+    return await sheetWork.get();
+  } catch {
+    say({ words: pageWords.notLoaded, isProblem: true, at });
+    return undefined;
+  }
 }
 
 async function start(): Promise<void> {

@@ -1,6 +1,7 @@
 import { extent } from "d3-array";
 import { scaleLinear, type ScaleLinear, scaleUtc, type ScaleTime } from "d3-scale";
 import { type Timeline, type TimelineLane } from "../../src/index";
+import { instant } from "./instant";
 
 /** Pixels. The text is readable at the narrowest pane, 320 wide. */
 export const sizes = {
@@ -39,13 +40,6 @@ export interface Layout {
   readonly x: (day: number) => number;
   readonly time: ScaleTime<number, number> | ScaleLinear<number, number>;
 }
-
-const millisecondsADay = 86_400_000;
-/** The sheet's day 25569 is 1 January 1970. */
-const unixDay = 25_569;
-
-/** A sheet's day as an instant, read as UTC so that no time zone moves it. */
-export const instant = (day: number): Date => new Date(Math.round((day - unixDay) * millisecondsADay));
 
 export type Across = Pick<Layout, "width" | "left" | "right" | "x" | "time">;
 

@@ -1,6 +1,7 @@
 import { utcFormat } from "d3-time-format";
 import { type Timeline } from "../../src/index";
-import { instant, type Layout, sizes } from "./layout";
+import { instant } from "./instant";
+import { type Layout, sizes } from "./layout";
 import { element, px, words } from "./markup";
 import { type DrawingTheme } from "./themes";
 

@@ -2,6 +2,7 @@ import { type TimelineReading } from "../../src/index";
 import { nearest } from "../drawing/nearest";
 import { type Drawing } from "../drawing/timeline-drawing";
 import { type RootZone } from "../root-zone";
+import { pictureWords } from "../words/picture";
 import { type Actions } from "./actions";
 import { h } from "./elements";
 import { pointInWords } from "./point-words";
@@ -32,7 +33,7 @@ export function pointReader(zone: RootZone, { drawing, picture, title, goToRow }
   const { readings } = zone.timeline;
   const last = readings.length - 1;
   const cursor = h("div", { className: "cursor", hidden: true });
-  const said = h("p", { className: "point", id: "point" }, "Touch or point at a reading, or use the arrow keys. Enter selects its row.");
+  const said = h("p", { className: "point", id: "point" }, pictureWords.howToRead);
   const slider = h("div", { className: "picture", id: "timeline", tabIndex: 0, role: "slider" }, picture, cursor);
   slider.setAttribute("aria-label", `${title}. ${drawing.description}`);
   let place = last;
@@ -53,7 +54,7 @@ export function pointReader(zone: RootZone, { drawing, picture, title, goToRow }
   slider.addEventListener("keydown", (event) => {
     const step = steps[event.key];
     if (step !== undefined) move(step(place, last));
-    else if (event.key === "Enter") goToRow(readings[place]?.row ?? 0);
+    else if (event.key === "Enter") goToRow(readings[place]?.row ?? 0, slider.id);
     else return;
     event.preventDefault();
   });

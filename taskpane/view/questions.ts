@@ -4,6 +4,9 @@ import { type RootZone } from "../root-zone";
 import { type Actions } from "./actions";
 import { chooser, h } from "./elements";
 
+/** The field of a question, by its place among the questions. */
+export const questionId = (place: number): string => `question-${place}`;
+
 /** What the sheet does not tell: each question with its answers; until then its columns are not read. */
 export function questionsSection({ reading, selection }: RootZone, choices: Choices, actions: Actions): Node[] {
   if (reading.questions.length === 0) return [];
@@ -11,7 +14,7 @@ export function questionsSection({ reading, selection }: RootZone, choices: Choi
   const asked = reading.questions.map((question, place) => {
     if (question.choices.length === 0) return h("p", {}, question.text);
     const offered = [{ value: "", text: "choose ..." }, ...question.choices.map((value) => ({ value, text: value }))];
-    return chooser(`question-${place}`, question.text, offered, {
+    return chooser(questionId(place), question.text, offered, {
       value: "",
       onChoose: (answer) => {
         if (answer !== "") actions.choose(changeFor(question, answer, choices, { keys, rowNumbers: selection.rowNumbers }));

@@ -23,7 +23,8 @@ export function setAsideSection({ reading, selection }: RootZone, actions: Actio
   const shown = (): HTMLElement[] => lines.slice(0, mostLines).map(({ row, column, reason, used }, place) => {
     const [sheetRow, sheetColumn] = [selection.rowNumbers[row] ?? row, selection.columnNumbers[column ?? 0] ?? 0];
     const where = column === undefined ? `Row ${sheetRow + 1}` : cellAddress(sheetRow, sheetColumn);
-    const go = button(where, () => { actions.goToCell(sheetRow, sheetColumn); }, { id: `aside-${place}` });
+    const id = `aside-${place}`;
+    const go = button(where, () => { actions.goToCell(sheetRow, sheetColumn, id); }, { id });
     return h("li", {}, go, h("span", {}, `${reason}${used ? " (used all the same)" : ""}`));
   });
   const more = lines.length > mostLines && h("p", {}, `and ${lines.length - mostLines} more`);

@@ -1,63 +1,58 @@
 import { type Feeder, feeders, media, type Medium } from "../../src/index";
-import { type Choices, type OwnLimits } from "../choices";
+import { type Choices, type OwnLimits, potChoices, type PotChoices } from "../choices";
 import { type RootZone } from "../root-zone";
+import { settingsWords as words } from "../words/settings";
 import { type Actions } from "./actions";
 import { chooser, fold, h } from "./elements";
 
-/** What the roots stand in, how hungry the plant is, and which pot. */
-export function settingsSection(zone: RootZone, choices: Choices, actions: Actions): Node[] {
-  const { vessels } = zone.reading;
-  const pot = chooser("vessel", "Pot or bed", vessels.map((value) => ({ value, text: value })), {
-    value: zone.vessel ?? "",
-    onChoose: (vessel) => {
-      actions.choose({ vessel });
+/** What the roots of the pot shown stand in, how hungry the plant is, and which pot. */
+export function settingsSection({ reading: { vessels }, vessel }: RootZone, choices: Choices, actions: Actions): Node[] {
+  const pot = chooser("vessel", words.pot, vessels.map((value) => ({ value, text: value })), {
+    value: vessel ?? "",
+    onChoose: (chosen) => {
+      actions.choose({ vessel: chosen });
     },
   });
-  return [h("div", { className: "fields" }, mediumField(choices, actions), feederField(choices, actions), vessels.length > 1 && pot)];
+  const chosen = potChoices(choices, vessel);
+  const mediumLabel = vessels.length > 1 && vessel !== undefined ? words.mediumOf(vessel) : words.medium;
+  return [h("div", { className: "fields" }, vessels.length > 1 && pot, mediumField(chosen, mediumLabel, actions), feederField(chosen, actions))];
 }
 
-function mediumField({ medium }: Choices, actions: Actions): HTMLElement {
-  const choices = [{ value: "", text: "choose ..." }, ...media.map((value) => ({ value, text: value }))];
-  return chooser("medium", "Medium", choices, {
+function mediumField({ medium }: PotChoices, label: string, actions: Actions): HTMLElement {
+  const choices = [{ value: "", text: words.choose }, ...media.map((value) => ({ value, text: value }))];
+  return chooser("medium", label, choices, {
     value: medium ?? "",
     onChoose: (value) => {
-      actions.choose({ medium: media.find((each): each is Medium => each === value) });
+      actions.chooseForPot({ medium: media.find((each): each is Medium => each === value) });
     },
   });
 }
 
-function feederField({ feeder }: Choices, actions: Actions): HTMLElement {
-  return chooser("feeder", "Feeder", feeders.map((value) => ({ value, text: value })), {
+function feederField({ feeder }: PotChoices, actions: Actions): HTMLElement {
+  return chooser("feeder", words.feeder, feeders.map((value) => ({ value, text: value })), {
     value: feeder,
     onChoose: (value) => {
-      actions.choose({ feeder: feeders.find((each): each is Feeder => each === value) ?? "medium" });
+      actions.chooseForPot({ feeder: feeders.find((each): each is Feeder => each === value) ?? "medium" });
     },
   });
 }
 
-const limitFields: readonly (readonly [keyof OwnLimits, string])[] = [
-  ["phLow", "pH low"],
-  ["phHigh", "pH high"],
-  ["ecLow", "EC low"],
-  ["ecHigh", "EC high"],
-];
+const limitNames = ["phLow", "phHigh", "ecLow", "ecHigh"] as const satisfies readonly (keyof OwnLimits)[];
 
 /** The four own limits; they win over the table once all four are there. */
-export function limitsSection({ band, bandProblem }: RootZone, { own }: Choices, actions: Actions): Node[] {
-  const typed: OwnLimits = own ?? { phLow: "", phHigh: "", ecLow: "", ecHigh: "" };
-  const field = ([name, label]: (typeof limitFields)[number]): HTMLElement => {
+export function limitsSection({ band, bandProblem, vessel }: RootZone, choices: Choices, actions: Actions): Node[] {
+  const typed: OwnLimits = potChoices(choices, vessel).own ?? { phLow: "", phHigh: "", ecLow: "", ecHigh: "" };
+  const field = (name: keyof OwnLimits): HTMLElement => {
     const input = h("input", { id: `own-${name}`, type: "text", inputMode: "decimal", value: typed[name], size: 4, autocomplete: "off" });
-    input.addEventListener("change", () => { actions.choose({ own: { ...typed, [name]: input.value } }); });
-    return h("div", { className: "field" }, h("label", { htmlFor: input.id }, label), input);
+    input.addEventListener("change", () => { actions.chooseForPot({ own: { ...typed, [name]: input.value } }); });
+    return h("div", { className: "field" }, h("label", { htmlFor: input.id }, words.limitNames[name]), input);
   };
-  const inForce = band === undefined ? "None in force yet." : `In force: runoff pH ${band.ph.join(" to ")}, EC ${band.ec.join(" to ")} mS/cm (${sourceInWords(band.source.ec)}).`;
+  const inForce = band === undefined ? words.noneInForce : words.inForce(band);
   return [
-    fold("limits-fold", "Limits, and my own", () => [
+    fold("limits-fold", words.limits, () => [
       h("p", { id: "limits-said", role: "status", data: { tone: bandProblem === undefined ? "calm" : "wait" } }, bandProblem ?? inForce),
-      h("p", { className: "why" }, "Own limits of the runoff, EC in mS/cm: fill in all four and they win over the medium's."),
-      h("div", { className: "fields" }, ...limitFields.map(field)),
+      h("p", { className: "why" }, words.own),
+      h("div", { className: "fields" }, ...limitNames.map(field)),
     ], Object.values(typed).some((text) => text !== "")),
   ];
 }
-
-const sourceInWords = (source: string): string => (source.startsWith("[") ? `from a bulletin: ${source.slice(1, -1)}` : source);

@@ -1,5 +1,6 @@
 import { type Offer } from "../formulas/offers";
 import { type FunctionsState } from "../sheet/functions-alive";
+import { workWords as words } from "../words/sheet-work";
 import { button, h } from "./elements";
 
 export interface WorkState {
@@ -34,16 +35,16 @@ export interface WorkActions {
 /** Columns, marks, new sheets and the state of the functions; every action says what it did and can be taken back. */
 export function sheetWorkSection(state: WorkState, actions: WorkActions): Node[] {
   return [
-    h("h2", {}, "Work on the sheet"),
-    h("p", { className: "why" }, "Nothing here writes over a filled cell."),
+    h("h2", {}, words.title),
+    h("p", { className: "why" }, words.promise),
     ...(state.offers.length === 0 ? [] : [columnsToAdd(state, actions), marks(actions)]),
     h(
       "div", { className: "bar" },
-      button("New mix sheet", actions.newMixSheet, { id: "new-mix" }),
-      button("New flush sheet", actions.newFlushSheet, { id: "new-flush" }),
+      button(words.newMix, actions.newMixSheet, { id: "new-mix" }),
+      button(words.newFlush, actions.newFlushSheet, { id: "new-flush" }),
     ),
     ...functionsPart(state, actions),
-    ...(state.canTakeBack ? [h("div", { className: "bar" }, button("Take back the last step", actions.takeBack, { id: "take-back" }))] : []),
+    ...(state.canTakeBack ? [h("div", { className: "bar" }, button(words.takeBack, actions.takeBack, { id: "take-back" }))] : []),
   ];
 }
 
@@ -56,29 +57,29 @@ function columnsToAdd({ offers, ticked, uncompensated, inTable }: WorkState, act
     ));
   return h(
     "fieldset", {},
-    h("legend", {}, inTable ? "Columns to put into the Table" : "Columns to put beside the log"),
-    checkbox("uncompensated", "The meter does not correct EC to 25 C", { checked: uncompensated, disabled: false, onChange: actions.compensate }),
+    h("legend", {}, inTable ? words.columnsIntoTable : words.columnsBeside),
+    checkbox("uncompensated", words.uncompensated, { checked: uncompensated, disabled: false, onChange: actions.compensate }),
     h("ul", { className: "columns" }, ...lines),
     h(
       "div", { className: "bar" },
-      button("Add the ticked columns", actions.addColumns, { id: "add-columns" }),
-      !inTable && button("Carry on into new rows", actions.extend, { id: "extend" }),
+      button(words.addColumns, actions.addColumns, { id: "add-columns" }),
+      !inTable && button(words.extend, actions.extend, { id: "extend" }),
     ),
   );
 }
 
 const marks = ({ mark, unmark }: WorkActions): HTMLElement =>
-  h("div", { className: "bar" }, button("Mark flagged rows", mark, { id: "mark" }), button("Remove the marks", unmark, { id: "unmark" }));
+  h("div", { className: "bar" }, button(words.mark, mark, { id: "mark" }), button(words.unmark, unmark, { id: "unmark" }));
 
 function functionsPart({ functions, isAsking }: WorkState, actions: WorkActions): Node[] {
   const [broken, alive] = [functions?.broken ?? 0, functions?.alive ?? 0];
   return [
-    h("p", { id: "functions" }, functions?.words ?? "Looking at the functions ..."),
+    h("p", { id: "functions" }, functions?.words ?? words.looking),
     h(
       "div", { className: "bar" },
-      button("Look again", actions.checkFunctions, { id: "check-functions" }),
-      broken > 0 && button("Enter stuck formulas again", actions.reenter, { id: "reenter" }),
-      alive > 0 && !isAsking && button("Keep values only ...", () => { actions.askValuesOnly(true); }, { id: askId }),
+      button(words.lookAgain, actions.checkFunctions, { id: "check-functions" }),
+      broken > 0 && button(words.reenter, actions.reenter, { id: "reenter" }),
+      alive > 0 && !isAsking && button(`${words.valuesOnly} ...`, () => { actions.askValuesOnly(true); }, { id: askId }),
     ),
     ...(isAsking ? [confirmation(alive, actions)] : []),
   ];
@@ -90,12 +91,12 @@ const askId = "ask-values-only";
 /** The second step before formulas become values. */
 const confirmation = (alive: number, actions: WorkActions): HTMLElement =>
   h(
-    "div", { role: "group", aria: { label: "Keep values only" } },
-    h("p", {}, `Turn ${alive === 1 ? "the one formula" : `all ${alive} formulas`} of this workbook that use the functions into the values they show? They no longer follow the readings then.`),
+    "div", { role: "group", aria: { label: words.valuesOnly } },
+    h("p", {}, words.askValuesOnly(alive)),
     h(
       "div", { className: "bar" },
-      button("Turn into values", actions.valuesOnly, { id: "values-only" }),
-      button("Leave them", () => { actions.askValuesOnly(false); }, { id: askId }),
+      button(words.turn, actions.valuesOnly, { id: "values-only" }),
+      button(words.leave, () => { actions.askValuesOnly(false); }, { id: askId }),
     ),
   );
 

@@ -1,55 +1,93 @@
-import { type LogReading, type LogVerdict } from "../../src/index";
+import { type CourseStep, type PotJudgement, type VerdictWord } from "../../src/index";
+import { dayWords } from "../day-words";
+import { headFigures } from "../headline";
+import { nextThing } from "../next-thing";
 import { type RootZone } from "../root-zone";
 import { rowsInWords } from "../sheet/address";
-import { fold, h } from "./elements";
+import { nextThingWords } from "../words/next-thing";
+import { cautions, standingWords as words } from "../words/standing";
+import { type Actions } from "./actions";
+import { button, fold, h } from "./elements";
+import { waitingLines } from "./waiting";
 
-/** A sign for each verdict, so that it is told by shape as well as by words; drawn by the stylesheet's tone. */
-const signs: Readonly<Record<LogVerdict["answer"], readonly [sign: string, tone: string]>> = {
+type Tone = "calm" | "act" | "wait";
+
+/** A sign for each verdict, so that it is told by shape as well as by words. */
+export const signs: Readonly<Record<VerdictWord, readonly [sign: string, tone: Tone]>> = {
   "in band": ["✓", "calm"],
   "salt buildup": ["▲", "act"],
   "pH out of range": ["◆", "act"],
   "salt buildup and pH out of range": ["▲◆", "act"],
+  "short of feed": ["▽", "act"],
+  "too much water": ["≈", "act"],
   "confirm with a second reading": ["?", "wait"],
   "check the meter": ["!", "wait"],
   "cannot say": ["…", "wait"],
 };
 
-const cautions = [
-  "Acids, bases and concentrates burn: goggles and gloves on, concentrate into water and never water into concentrate, one product at a time.",
-  "Keep runoff off power strips, pumps and lights; switch off at the wall before you work over water.",
-  "Collect drain water and dispose of it as your local rules ask. The product's label and local codes win over anything said here.",
-] as const;
-
-/** Where things stand: the verdict, what to do next, when to measure again, and what it rests on. */
-export function standingSection({ verdict, selection, reading, timeline, bandProblem }: RootZone): Node[] {
-  if (reading.rows.length === 0) return notYet(noRows(reading));
-  if (verdict === undefined) return notYet(bandProblem ?? "Choose the medium above: salt and pH are judged against its limits.");
-  const [sign, tone] = signs[verdict.answer];
-  const rests = verdict.rows.flatMap((row) => selection.rowNumbers[row] ?? []).sort((a, b) => a - b);
+/** Where things stand: the verdict and how urgent it is, the figure that matters, one thing to press, the course, and why. */
+export function standingSection(zone: RootZone, actions: Actions): Node[] {
+  const { judgement, reading, bandProblem } = zone;
+  if (reading.rows.length === 0) return [...notYet(noRows(zone)), ...waitingLines(zone)];
+  if (judgement === undefined) return [...notYet(bandProblem ?? words.chooseMedium), ...waitingLines(zone)];
   return [
-    h("h2", { className: "verdict", data: { tone } }, h("span", { className: "sign", aria: { hidden: "true" } }, sign), capitalised(verdict.answer)),
-    ...(timeline.afterFlush === undefined ? [] : [h("p", { id: "after-flush" }, timeline.afterFlush)]),
-    h("p", { className: "next" }, h("strong", {}, "Next: "), verdict.next),
-    h("p", { className: "next" }, h("strong", {}, "Measure again: "), `${verdict.measureAgain}.`),
-    fold("why-fold", "Why", () => [
-      h("ul", {}, ...verdict.reasons.map((reason) => h("li", {}, reason))),
-      h("p", { className: "why" }, rests.length > 0 ? `Rests on ${rowsInWords(rests)}.` : "Rests on no reading."),
-    ], true),
-    fold("cautions-fold", "Cautions", () => [h("ul", {}, ...cautions.map((caution) => h("li", {}, caution)))]),
+    ...headline(zone, judgement),
+    ...waitingLines(zone),
+    ...primary(judgement, actions),
+    h("h3", {}, words.course),
+    h("ol", { className: "course" }, ...judgement.course.map(step)),
+    fold("why-fold", words.why, () => why(zone, judgement)),
+    fold("cautions-fold", words.cautions, () => [h("ul", {}, ...cautions.map((caution) => h("li", {}, caution)))]),
+  ];
+}
+
+function headline(zone: RootZone, { verdict, urgency }: PotJudgement): Node[] {
+  const [sign, tone] = signs[verdict];
+  const { vessel, pots } = zone;
+  const named = vessel === undefined ? undefined
+    : pots.length > 1 ? (pots[0]?.vessel === vessel ? words.worstOf : words.oneOf)(vessel, pots.length) : vessel;
+  const figures = headFigures(zone.timeline).map(({ name, value, limits }) =>
+    h("span", {}, h("strong", {}, words.figure(name, value)), limits === undefined ? "" : ` ${words.band(...limits)}`));
+  return [
+    ...(named === undefined ? [] : [h("p", { id: "which-pot" }, named)]),
+    h("h2", { className: "verdict", data: { tone } },
+      h("span", { className: "sign", aria: { hidden: "true" } }, sign),
+      h("span", {}, capitalised(verdict), h("span", { className: "urgency" }, words.urgency[urgency]))),
+    ...(figures.length === 0 ? [] : [h("p", { id: "figures" }, ...figures)]),
+  ];
+}
+
+function primary(judgement: PotJudgement, actions: Actions): Node[] {
+  const next = nextThing(judgement);
+  if (next === undefined) return [];
+  const press = button(nextThingWords(next.tool, next.act), () => { actions.open(next.tool); }, { id: "next-thing", className: "main" });
+  return [h("div", { className: "bar" }, press)];
+}
+
+const step = ({ when, at, says }: CourseStep): HTMLElement =>
+  h("li", { className: "step" }, h("strong", { className: "when" }, at === undefined ? when : `${when} (${dayWords(at)})`), ` ${says}`);
+
+function why({ selection, restsOn }: RootZone, { reasons }: PotJudgement): Node[] {
+  const rows = restsOn.flatMap((row) => selection.rowNumbers[row] ?? []).sort((a, b) => a - b);
+  return [
+    h("ul", {}, ...reasons.map((reason) => h("li", {}, reason))),
+    h("p", { className: "why" }, rows.length > 0 ? words.restsOn(rowsInWords(rows)) : words.restsOnNothing),
   ];
 }
 
 /** What is told to those who do not see the page, whenever it changes. */
-export const standingInWords = ({ verdict, selection }: RootZone): string =>
-  verdict === undefined ? "" : `${selection.sheetName}: ${verdict.answer}. Next: ${verdict.next}`;
+export function standingInWords({ judgement, selection, vessel }: RootZone): string {
+  if (judgement === undefined) return "";
+  const where = vessel === undefined ? selection.sheetName : `${selection.sheetName}, ${vessel}`;
+  return `${where}: ${judgement.verdict}, ${words.urgency[judgement.urgency]}. ${judgement.course[0].when}: ${judgement.course[0].says}`;
+}
 
-const notYet = (words: string): Node[] => [h("h2", {}, "Where things stand"), h("p", { id: "not-yet" }, words)];
+const notYet = (text: string): Node[] => [h("h2", {}, words.title), h("p", { id: "not-yet" }, text)];
 
-function noRows({ questions, setAside }: LogReading): string {
-  if (questions.length > 0) return "Nothing can be read before the question above is answered.";
+function noRows({ reading: { questions, setAside } }: RootZone): string {
+  if (questions.length > 0) return words.questionsFirst;
   const [first] = setAside;
-  const why = first === undefined ? "" : ` The first row: ${first.reason}.`;
-  return `No row of readings was found in these cells.${why} Select the log with its header row, or say below what each column holds.`;
+  return words.noRows(first === undefined ? "" : words.firstRow(first.reason));
 }
 
 /** "pH" keeps its small p. */

@@ -31,7 +31,8 @@ function table({ timeline, selection }: RootZone, actions: Actions): HTMLElement
     const sheetRow = (selection.rowNumbers[row] ?? row) + 1;
     const figures = columns.map(({ lane, role, decimals }) => values.find((each) => each.lane === lane && each.role === role)?.value.toFixed(decimals) ?? "");
     const told = [timeline.axis === "dates" ? dayInWords(day) : String(day), ...figures, flagsInWords(flags), events.map(({ kind }) => kind).join(", ")];
-    const go = button(String(sheetRow), () => { actions.goToRow(row); }, { id: `table-${sheetRow}`, aria: { label: `Row ${sheetRow}` } });
+    const id = `table-${sheetRow}`;
+    const go = button(String(sheetRow), () => { actions.goToRow(row, id); }, { id, aria: { label: `Row ${sheetRow}` } });
     return h("tr", {}, h("th", { scope: "row" }, go), ...told.map((text) => h("td", {}, text)));
   });
   const head = h("tr", {}, ...heads.map((heading) => h("th", { scope: "col" }, heading)));

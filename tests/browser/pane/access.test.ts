@@ -60,7 +60,7 @@ describe.skipIf(!hasBrowser)("the pane for every eye and hand", () => {
   it("350 by 378, the pane on a small laptop: verdict and next step are seen without scrolling", async () => {
     const page = await pane.open({ cells: climbing(), selected: [[3, 0, 1, 1]] }, { width: 350, height: 378 });
     await page.selectOption("#medium", "coir");
-    const top = async (): Promise<number> => (await page.locator(".next").first().boundingBox())?.y ?? Infinity;
+    const top = async (): Promise<number> => (await page.locator(".step").first().boundingBox())?.y ?? Infinity;
     await expect.poll(async () => (await top()) + 20).toBeLessThan(378);
     await page.close();
   });

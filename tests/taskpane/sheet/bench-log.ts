@@ -1,6 +1,6 @@
 /// <reference types="office-js" />
 import { afterEach, vi } from "vitest";
-import { noChoices } from "../../../taskpane/choices";
+import { forPot, noChoices } from "../../../taskpane/choices";
 import { type RootZone, rootZoneOf } from "../../../taskpane/root-zone";
 import { readSelection } from "../../../taskpane/sheet/read-selection";
 import { selectedPlace } from "../../../taskpane/sheet/selected-place";
@@ -32,7 +32,7 @@ afterEach(() => { vi.unstubAllGlobals(); });
 /** What the pane reads with one cell of the log selected. */
 export async function zoneAt({ store, sheetId }: Bench, row = 1, column = 1): Promise<RootZone> {
   store.select([areaAt(sheetId, row, column)]);
-  const zone = rootZoneOf(await readSelection(await selectedPlace()), { ...noChoices, medium: "coir" });
+  const zone = rootZoneOf(await readSelection(await selectedPlace()), { ...noChoices, ...forPot(noChoices, undefined, { medium: "coir" }) });
   return zone;
 }
 

@@ -2,7 +2,12 @@ import { drawTimeline } from "./drawing/timeline-drawing";
 import { type RootZone } from "./root-zone";
 import { placePicture } from "./sheet/place-picture";
 import { currentTheme } from "./theme";
-import { pictureTitle } from "./view/picture";
+import { pictureSection, pictureTitle } from "./view/picture";
+import { pictureWords } from "./words/picture";
+
+// The picture and what it is drawn with: a script of its own, so that the verdict is there sooner.
+
+export { pictureSection };
 
 /** The width at which the picture is placed on the sheet, in pixels. */
 const sheetPictureWidth = 640;
@@ -12,5 +17,5 @@ export async function placeTimeline(zone: RootZone): Promise<string> {
   const theme = currentTheme() === "dark" ? "dark" : "light";
   const drawing = drawTimeline(zone.timeline, { width: sheetPictureWidth, theme, title: pictureTitle(zone) });
   const address = await placePicture(zone.selection.sheetId, drawing);
-  return `Placed on ${zone.selection.sheetName} at ${address}, beside everything that is filled.`;
+  return pictureWords.placed(zone.selection.sheetName, address);
 }

@@ -1,0 +1,28 @@
+import { type Act, type PotJudgement } from "../src/index";
+
+/** What the pane can open for a step of the course. */
+export type Tool = "flush sheet" | "mix sheet";
+
+/** The tool that carries out an act; an act that is missing here is done at the pot and in no sheet. */
+const toolFor: Partial<Record<Act, Tool>> = {
+  flush: "flush sheet",
+  "go on flushing": "flush sheet",
+  "reset the pH": "flush sheet",
+  "feed by the ramp": "mix sheet",
+  "lower the feed": "mix sheet",
+  "raise the feed": "mix sheet",
+  "mend the input pH": "mix sheet",
+  "treat the alkalinity": "mix sheet",
+  "steer the pH": "mix sheet",
+  "dilute the tank": "mix sheet",
+  "change the tank": "mix sheet",
+};
+
+/** The one thing to press: the tool of the first step that has one, and that step's act. */
+export function nextThing({ course }: PotJudgement): { readonly tool: Tool; readonly act: Act } | undefined {
+  for (const { act } of course) {
+    const tool = toolFor[act];
+    if (tool !== undefined) return { tool, act };
+  }
+  return undefined;
+}

@@ -1,0 +1,8 @@
+/** What is said of the page itself. */
+export const pageWords = {
+  work: "Work on the sheet",
+  notLoaded: "This part of the pane could not be loaded. Try again when the network is back.",
+  fault: (what: string): string => `Something in the pane failed (${what}). Look at the sheet before you go on; reading the selection starts afresh.`,
+} as const;
+
+export const answerWords = { takeBack: "Take it back" } as const;

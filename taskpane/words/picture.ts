@@ -1,0 +1,8 @@
+/** The words around the timeline. */
+export const pictureWords = {
+  title: "Recovery timeline",
+  titleOf: (sheet: string, pot: string | undefined): string => `Recovery timeline: ${sheet}${pot === undefined ? "" : `, ${pot}`}`,
+  place: "Place on sheet",
+  placed: (sheet: string, address: string): string => `Placed on ${sheet} at ${address}, beside everything that is filled.`,
+  howToRead: "Touch or point at a reading, or use the arrow keys. Enter selects its row.",
+} as const;

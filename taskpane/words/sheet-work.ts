@@ -1,0 +1,24 @@
+/** The words of the work on the sheet. */
+export const workWords = {
+  title: "Work on the sheet",
+  promise: "Nothing here writes over a filled cell.",
+  columnsIntoTable: "Columns to put into the Table",
+  columnsBeside: "Columns to put beside the log",
+  uncompensated: "The meter does not correct EC to 25 C",
+  addColumns: "Add the ticked columns",
+  extend: "Carry on into new rows",
+  mark: "Mark flagged rows",
+  unmark: "Remove the marks",
+  newMix: "New mix sheet",
+  newFlush: "New flush sheet",
+  looking: "Looking at the functions ...",
+  lookAgain: "Look again",
+  reenter: "Enter stuck formulas again",
+  valuesOnly: "Keep values only",
+  askValuesOnly: (alive: number): string =>
+    `Turn ${alive === 1 ? "the one formula" : `all ${alive} formulas`} of this workbook that use the functions into the values they show? They no longer follow the readings then.`,
+  turn: "Turn into values",
+  leave: "Leave them",
+  takeBack: "Take back the last step",
+  tickFirst: "Tick a column that is not there yet and that the log has the readings for.",
+} as const;
