@@ -57,3 +57,22 @@ export function dewpoint(air_c: any[][], humidity_percent: any[][]): any[][] {
 export function dli(ppfd: any[][], hours: any[][]): any[][] {
   return eachCell(engine.dailyLight, reading(ppfd, engine.photonFlux, "PPFD"), reading(hours, engine.hours, "hours of light"));
 }
+
+/**
+ * Hours a day that lamps must burn to give a daily light integral: to ask less of a plant whose roots are in trouble.
+ * @customfunction LIGHTHOURS
+ * @helpurl https://localhost:3000/docs/functions.html#lighthours
+ * @param ppfd umol/m2 s at the leaves, cell or range
+ * @param dli mol/m2 a day wanted, cell or range
+ * @returns h a day, 0 to 24
+ * @remarks The inverse of DLI. Light from outside is not taken off. A 0 counts as not measured. Refuses what a day of 24 hours cannot give.
+ * @example =RUNOFF.LIGHTHOURS(400, 17.28) -> 12
+ * @see definition
+ */
+export function lighthours(ppfd: any[][], dli: any[][]): any[][] {
+  return eachCell(
+    engine.lightHours,
+    reading(ppfd, engine.photonFlux, "PPFD"),
+    reading(dli, engine.dailyLightIntegral, "daily light integral"),
+  );
+}

@@ -1,6 +1,6 @@
 import * as engine from "../src/index";
 import { eachCell } from "./answers";
-import { type Argument, type Cells, content, reading, word } from "./cells";
+import { amount, type Argument, type Cells, content, reading, word } from "./cells";
 
 const coefficient = (cells: Cells | null | undefined): Argument<engine.Percent> =>
   reading(cells, engine.percentPerCelsius, "temperature coefficient", engine.standardPercentPerCelsius);
@@ -58,25 +58,50 @@ export function ecattemp(ec25: any[][], temp_c: any[][], percent_per_c?: any[][]
 }
 
 /**
- * EC in another unit: mS/cm, uS/cm, dS/m, mS/m or S/m.
+ * EC in another unit: mS/cm, uS/cm, dS/m, mS/m, S/m or CF.
  * @customfunction ECUNIT
  * @helpurl https://localhost:3000/docs/functions.html#ecunit
  * @param value EC in the unit named next, cell or range
- * @param from unit of the value: "mS/cm", "uS/cm", "dS/m", "mS/m" or "S/m"
+ * @param from unit of the value: "mS/cm", "uS/cm", "dS/m", "mS/m", "S/m" or "CF" (tenths of a mS/cm)
  * @param to unit of the answer, one of the same
  * @returns EC in the unit asked for
  * @remarks Either micro sign and any case will do. Refuses an unknown unit with the list, and an EC above 200 mS/cm.
  * @example =RUNOFF.ECUNIT(1413, "uS/cm", "mS/cm") -> 1.413
  * @example =RUNOFF.ECUNIT(2.4, "mS/cm", "S/m") -> 0.24
- * @see [si-brochure]
+ * @example =RUNOFF.ECUNIT(24, "CF", "mS/cm") -> 2.4
+ * @see [si-brochure]; CF common practice
  */
 export function ecunit(value: any[][], from: any[][], to: any[][]): any[][] {
-  const anyNumber = (given: number): number => given;
   return eachCell(
     (ec: number, unit: string, wanted: string) => engine.ecInUnit(ec, engine.ecUnitNamed(unit), engine.ecUnitNamed(wanted)),
     reading(value, anyNumber, "EC"),
     word(from, "EC unit"),
     word(to, "EC unit"),
+  );
+}
+
+const anyNumber = (given: number): number => given;
+
+/**
+ * Alkalinity in another unit, as water reports print it: mg/L CaCO3, mg/L HCO3, meq/L, mmol/L HCO3 or dH (degrees of carbonate hardness).
+ * @customfunction ALKUNIT
+ * @helpurl https://localhost:3000/docs/functions.html#alkunit
+ * @param value alkalinity in the unit named next, cell or range
+ * @param from unit of the value: "mg/L CaCO3", "mg/L HCO3", "meq/L", "mmol/L HCO3" or "dH"
+ * @param to unit of the answer, one of the same
+ * @returns alkalinity in the unit asked for
+ * @remarks A bare mg/L or mmol/L is refused: of CaCO3 and of HCO3 it means different waters. Refuses more than 5000 mg/L as CaCO3. A 0 is a value: rain water.
+ * @example =RUNOFF.ALKUNIT(244, "mg/L HCO3", "mg/L CaCO3") -> 200.1
+ * @example =RUNOFF.ALKUNIT(5.6, "dH", "meq/L") -> 1.997
+ * @see [iupac-weights-2021]; the degree by its definition, 10 mg/L of CaO
+ */
+export function alkunit(value: any[][], from: any[][], to: any[][]): any[][] {
+  return eachCell(
+    (given: number, unit: string, wanted: string) =>
+      engine.alkalinityInUnit(given, engine.alkalinityUnitNamed(unit), engine.alkalinityUnitNamed(wanted)),
+    amount(value, anyNumber, "alkalinity"),
+    word(from, "alkalinity unit"),
+    word(to, "alkalinity unit"),
   );
 }
 

@@ -1,4 +1,4 @@
-import { type Litres, litres, recoveryTrend, uptake as uptakeOf } from "../src/index";
+import { leachingShare, type Litres, litres, recoveryTrend, type Share, uptake as uptakeOf, watering as wateringOf } from "../src/index";
 import { eachCell, judged, single, whole } from "./answers";
 import { amount, flag, one, reading } from "./cells";
 import { anyValue, datedReadings } from "./dated";
@@ -20,6 +20,25 @@ export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: an
   const [poured, drained] = [reading(input_litres, litres, "input volume"), amount(runoff_litres, litres, "runoff volume")];
   if (hours == null) return eachCell((input: Litres, runoff: Litres) => uptakeOf(input, runoff), poured, drained);
   return eachCell(uptakeOf, poured, drained, reading(hours, anyValue, "time between irrigations"));
+}
+
+/**
+ * Litres to pour each time, so that the plant has its uptake and the wanted share drains.
+ * @customfunction WATERING
+ * @helpurl https://localhost:3000/docs/functions.html#watering
+ * @param uptake_litres_a_day L a day the pot takes up, as UPTAKE finds it, cell or range
+ * @param leaching_fraction 0 to 0.6, the share of each watering that is to drain, cell or range
+ * @param [waterings_a_day] 1 if the argument is left out, 0.5 for one every second day, cell or range; a blank cell gives a blank
+ * @returns L each time
+ * @remarks Follow the uptake as the plant grows. A fraction of 0 lets nothing drain, and salt stays; a fraction above 0.6 is refused.
+ * @example =RUNOFF.WATERING(1.2, 0.2, 3) -> 0.5
+ * @see water balance
+ */
+export function watering(uptake_litres_a_day: any[][], leaching_fraction: any[][], waterings_a_day?: any[][]): any[][] {
+  const uptakeADay = reading(uptake_litres_a_day, litres, "uptake a day");
+  const fraction = amount(leaching_fraction, leachingShare, "leaching fraction");
+  if (waterings_a_day == null) return eachCell((taken: Litres, drained: Share) => wateringOf(taken, drained), uptakeADay, fraction);
+  return eachCell(wateringOf, uptakeADay, fraction, reading(waterings_a_day, anyValue, "waterings a day"));
 }
 
 /**

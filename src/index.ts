@@ -3,10 +3,10 @@
 // Saying no, and the quantities
 export { Refusal, type RefusalCode, type RefusalDetails } from "./refusal";
 export {
-  airCelsius, alkalinity, days, ec25, ecAsRead, gramsPerLitre, hours, humidityPercent, isPlausible, labelPercent, leachingShare,
+  airCelsius, alkalinity, dailyLightIntegral, days, ec25, ecAsRead, gramsPerLitre, hours, humidityPercent, isPlausible, labelPercent, leachingShare,
   litres, millivolts, percentPerCelsius, ph, photonFlux, ppm, ppmScale, quantities, rounded, sheetDate, solutionCelsius,
   stockStrength, written,
-  type Alkalinity, type Celsius, type Days, type Ec25, type EcAsRead, type GramsPerLitre, type Hours, type Litres,
+  type Alkalinity, type Celsius, type DailyLight, type Days, type Ec25, type EcAsRead, type GramsPerLitre, type Hours, type Litres,
   type Millivolts, type Percent, type Ph, type PhotonFlux, type Ppm, type PpmScale, type Quantity, type QuantityName, type Share,
   type SheetDate, type StockStrength,
 } from "./quantities";
@@ -19,6 +19,8 @@ export { interpolated } from "./maths/interpolate";
 export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
 export { celsiusFromFahrenheit } from "./readings/temperature";
 export { litresFrom, litresPerUnit, type VolumeUnit } from "./readings/volume";
+export { alkalinityInUnit } from "./readings/alkalinity-unit";
+export { type AlkalinityUnit, alkalinityUnitNamed, alkalinityUnits } from "./readings/alkalinity-units";
 export { type BufferName } from "./readings/buffer-table";
 export { calibrationDue } from "./readings/calibration-due";
 export { ecMeter, type MeterCheck, type MeterConditions } from "./readings/ec-meter";
@@ -102,6 +104,7 @@ export { swapOut } from "./mix/swap-out";
 // Recovery: is it working
 export { recoveryTrend, type RecoveryTrend } from "./recovery/recovery-trend";
 export { uptake } from "./recovery/uptake";
+export { watering } from "./recovery/watering";
 
 export { thin } from "./recovery/timeline/thin";
 export {
@@ -114,7 +117,7 @@ export { type TimelinePoint } from "./recovery/timeline/segments";
 export { type Watch } from "./recovery/timeline/watch";
 
 // Environment: light and air
-export { dailyLight } from "./environment/daily-light";
+export { dailyLight, lightHours } from "./environment/daily-light";
 export { dewPoint } from "./environment/dew-point";
 export { saturationPressure } from "./environment/saturation-pressure";
 export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";

@@ -40,6 +40,8 @@ export const quantities = {
   days: { called: "days", unit: "days", physical: [0, 36_525], plausible: [0, 3_650], decimals: 0, resolution: 1 },
   hours: { called: "hours", unit: "h", physical: [0, 24], plausible: [4, 24], decimals: 1, resolution: 0.1 },
   photonFlux: { called: "PPFD", unit: "umol/m2 s", physical: [0, 5_000], plausible: [10, 2_200], decimals: 0, resolution: 1 },
+  dailyLight: { called: "daily light integral", unit: "mol/m2 a day", physical: [0, 100], plausible: [1, 65], decimals: 1, resolution: 0.1 },
+  waterings: { called: "waterings a day", unit: "", physical: [0, 100], plausible: [0.1, 50], decimals: 1, resolution: 0.1 },
   labelPercent: { called: "label analysis", unit: "%", physical: [0, 100], plausible: [0.01, 65], decimals: 2, resolution: 0.01 },
   gramsPerLitre: { called: "fertiliser", unit: "g/L", physical: [0, 1_000], plausible: [0.05, 300], decimals: 2, resolution: 0.01 },
   stockStrength: { called: "EC per mL of stock per L", unit: "mS/cm", physical: [0, 100], plausible: [0.05, 2], decimals: 3, resolution: 0.001 },
@@ -72,6 +74,8 @@ export type Days = Measured<"days">;
 export type Hours = Measured<"h">;
 /** Photons for photosynthesis reaching a square metre in a second, umol. */
 export type PhotonFlux = Measured<"umol/m2 s">;
+/** Photons for photosynthesis reaching a square metre in a day. */
+export type DailyLight = Measured<"mol/m2 a day">;
 export type GramsPerLitre = Measured<"g/L">;
 /** mS/cm that one mL of a concentrate adds to one litre. */
 export type StockStrength = Measured<"mS/cm per mL/L">;
@@ -123,6 +127,7 @@ export const sheetDate = checked<SheetDate>(quantities.sheetDate);
 export const days = checked<Days>(quantities.days);
 export const hours = checked<Hours>(quantities.hours);
 export const photonFlux = checked<PhotonFlux>(quantities.photonFlux);
+export const dailyLightIntegral = checked<DailyLight>(quantities.dailyLight);
 export const labelPercent = checked<Percent>(quantities.labelPercent);
 export const gramsPerLitre = checked<GramsPerLitre>(quantities.gramsPerLitre);
 export const stockStrength = checked<StockStrength>(quantities.stockStrength);

@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { type FunctionsMetadata } from "../workbench/host/functions-host";
 import { buildIfStale } from "../workbench/build-if-stale";
+import { functionNamesFile } from "./docs/function-names";
 import { type DocumentedPart, functionsPage, parts } from "./docs/functions-page";
 import { withFunctionsTable } from "./docs/readme-table";
 import { docTags } from "./docs/tags";
@@ -27,6 +28,7 @@ export function madeDocuments(): Record<string, string> {
   return {
     "docs/functions.md": functionsPage(functions),
     "README.md": withFunctionsTable(read("README.md"), functions),
+    "taskpane/formulas/function-names.ts": functionNamesFile(functions.flatMap((part) => part.functions.map(({ id }) => id))),
   };
 }
 
@@ -35,5 +37,5 @@ if (process.argv[1] === import.meta.filename) {
   for (const [file, text] of Object.entries(madeDocuments())) {
     if (read(file) !== text) writeFileSync(path.join(root, file), text);
   }
-  process.stdout.write("docs/functions.md and the table in README.md are up to date\n");
+  process.stdout.write("docs/functions.md, the table in README.md and the pane's names of functions are up to date\n");
 }

@@ -1,4 +1,5 @@
-import { type Hours, type PhotonFlux } from "../quantities";
+import { type DailyLight, type Hours, type PhotonFlux } from "../quantities";
+import { Refusal } from "../refusal";
 
 const secondsPerHour = 3600;
 const micromolesPerMole = 1_000_000;
@@ -17,3 +18,30 @@ const micromolesPerMole = 1_000_000;
  * @example dailyLight(photonFlux(400), hours(12)) // 17.28
  */
 export const dailyLight = (ppfd: PhotonFlux, hours: Hours): number => (ppfd * hours * secondsPerHour) / micromolesPerMole;
+
+const hoursInADay = 24;
+
+/**
+ * Hours a day that a lamp must burn to give a daily light integral: the inverse of `dailyLight`.
+ *
+ * Feeds easing the load of a plant whose roots are in trouble: fewer moles a day for some days. Light that comes in from
+ * outside is not taken off.
+ *
+ * Formula:  hours = DLI x 1 000 000 / (PPFD x 3600)
+ * Valid:    up to 24 hours; beyond: refuses
+ * Source:   definition
+ *
+ * @param ppfd umol/m2 s at the leaves
+ * @param light mol/m2 a day
+ * @returns h a day, 0 to 24
+ * @throws {Refusal} `impossible` without light; `outside-validity` when a day is too short for it
+ * @example lightHours(photonFlux(400), dailyLightIntegral(17.28)) // 12
+ */
+export function lightHours(ppfd: PhotonFlux, light: DailyLight): Hours {
+  if (!(ppfd > 0)) throw new Refusal("impossible", { quantity: "PPFD", given: ppfd, unit: "umol/m2 s", allowed: "above 0" });
+  const hours = (light * micromolesPerMole) / (ppfd * secondsPerHour);
+  if (hours <= hoursInADay) return hours as Hours;
+  const most = Number(((ppfd * hoursInADay * secondsPerHour) / micromolesPerMole).toFixed(2));
+  const allowed = `a light integral of at most ${most} at this PPFD, all a day has`;
+  throw new Refusal("outside-validity", { quantity: "daily light integral", given: light, unit: "mol/m2 a day", allowed });
+}

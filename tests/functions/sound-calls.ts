@@ -52,6 +52,7 @@ export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
   ECAT25: [cells(1.305), cells(21), cells(1.91, otherwise)],
   ECATTEMP: [cells(1.413), cells(21), cells(1.91, otherwise)],
   ECUNIT: [cells(1413), word("uS/cm"), word("mS/cm")],
+  ALKUNIT: [cells(150, zeroCounts), word("mg/L CaCO3"), word("meq/L")],
   PPM: [cells(1.15), scale],
   ECFROMPPM: [cells(1000), scale],
   PPMRESCALE: [cells(1000), scale, scale],
@@ -95,8 +96,10 @@ export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
   CATIONS: [one(200), one(100), one(50), flag],
   RECOVERYFEED: [cells(2), cells(0.4, zeroCounts), cells(3, zeroCounts), cells(0.5, zeroRefused), cells(7, zeroRefused)],
   UPTAKE: [cells(2), cells(0.5, zeroCounts), cells(24)],
+  WATERING: [cells(1.2), cells(0.2, zeroCounts), cells(3)],
   RECOVERYTREND: [dates, climbing, one(2, { ...anyNumber, ...zeroCounts }), one(3.5), flag],
   VPD: [cells(25), cells(60), cells(23)],
   DEWPOINT: [cells(25), cells(60)],
   DLI: [cells(400), cells(12)],
+  LIGHTHOURS: [cells(400), cells(12)],
 };

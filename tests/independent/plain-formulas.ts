@@ -12,7 +12,11 @@ export interface PlainFormula {
   readonly at?: readonly [row: number, column: number];
 }
 
-const ecFactor = (unit: string): string => `CHOOSE(MATCH(${unit},{"mS/cm","uS/cm","dS/m","mS/m","S/m"},0),1,0.001,1,0.01,10)`;
+const ecFactor = (unit: string): string => `CHOOSE(MATCH(${unit},{"mS/cm","uS/cm","dS/m","mS/m","S/m","CF"},0),1,0.001,1,0.01,10,0.1)`;
+
+/** meq/L in each unit: CaCO3 and CaO of two equivalents a mole, HCO3 of one; a degree is 10 mg/L of CaO. */
+const alkFactor = (unit: string): string =>
+  `CHOOSE(MATCH(${unit},{"mg/L CaCO3","mg/L HCO3","meq/L","mmol/L HCO3","dH"},0),2/100.087,1/61.017,1,1,10/(56.077/2))`;
 
 /** Atomic weights of IUPAC 2021 to six figures. */
 const share = (name: string): string =>
@@ -69,7 +73,9 @@ export const plainFormulas: readonly PlainFormula[] = [
   { id: "ECATTEMP", formula: "A*(1+0.0191*(B-25))", rows: [[1.413, 21], [2.8, 12.5]] },
   { id: "ECATTEMP", formula: "A*(1+C/100*(B-25))", rows: [[1.413, 21, 2.1]] },
   { id: "ECUNIT", formula: `A*${ecFactor("B")}/${ecFactor("C")}`,
-    rows: [[1413, "uS/cm", "mS/cm"], [2.4, "dS/m", "mS/m"], [0.24, "S/m", "uS/cm"]] },
+    rows: [[1413, "uS/cm", "mS/cm"], [2.4, "dS/m", "mS/m"], [0.24, "S/m", "uS/cm"], [18, "CF", "uS/cm"]] },
+  { id: "ALKUNIT", formula: `A*${alkFactor("B")}/${alkFactor("C")}`,
+    rows: [[150, "mg/L CaCO3", "meq/L"], [5, "dH", "mg/L HCO3"], [3.1, "mmol/L HCO3", "dH"]] },
   { id: "PPM", formula: "A*B", rows: [[1.15, 640], [2.37, 500], [1.9, 700]] },
   { id: "ECFROMPPM", formula: "A/B", rows: [[1000, 500], [1234, 700]] },
   { id: "PPMRESCALE", formula: "A/B*C", rows: [[1000, 500, 700], [873, 640, 500]] },
@@ -132,6 +138,8 @@ export const plainFormulas: readonly PlainFormula[] = [
   { id: "VPD", formula: `${saturated("A")}*(1-B/100)`, rows: [[25, 60], [18.5, 83]] },
   { id: "VPD", formula: `${saturated("C")}-${saturated("A")}*B/100`, rows: [[25, 60, 23], [28, 55, 29.5]] },
   { id: "DEWPOINT", formula: `237.3*${dewGamma}/(17.27-${dewGamma})`, rows: [[25, 60], [18.5, 83]] },
+  { id: "WATERING", formula: "A/(1-B)/C", rows: [[1.2, 0.2, 3], [2.7, 0.35, 0.5]] },
+  { id: "LIGHTHOURS", formula: "B*1000000/(A*3600)", rows: [[400, 17.28], [655, 21.3]] },
   { id: "DLI", formula: "A*B*3600/1000000", rows: [[400, 12], [655, 16.5]] },
 ];
 

@@ -9,6 +9,7 @@ export const catalogue: Readonly<Record<string, string>> = {
   ECAT25: "ec, temp_c, [percent_per_c]",
   ECATTEMP: "ec25, temp_c, [percent_per_c]",
   ECUNIT: "value, from, to",
+  ALKUNIT: "value, from, to",
   PPM: "ec, scale",
   ECFROMPPM: "ppm, scale",
   PPMRESCALE: "ppm, from_scale, to_scale",
@@ -48,8 +49,10 @@ export const catalogue: Readonly<Record<string, string>> = {
   RECOVERYFEED: "full_ec, water_ec, days_since_flush, [start_share], [days_to_full]",
   // Recovery and environment
   UPTAKE: "input_litres, runoff_litres, [hours]",
+  WATERING: "uptake_litres_a_day, leaching_fraction, [waterings_a_day]",
   RECOVERYTREND: "dates, values, low, high, [explain]",
   VPD: "air_c, humidity_percent, [leaf_c]",
   DEWPOINT: "air_c, humidity_percent",
   DLI: "ppfd, hours",
+  LIGHTHOURS: "ppfd, dli",
 };

@@ -1,9 +1,9 @@
 import { type Alkalinity, type Ph } from "../../quantities";
+import { alkalinityUnits } from "../../readings/alkalinity-units";
 import { Refusal } from "../../refusal";
 import { type CarbonateConstants } from "./constants";
 
-/** Milligrams of CaCO3 in a milliequivalent: 100.087 / 2, IUPAC atomic weights. [iupac-weights-2021] */
-const mgCaco3PerMilliequivalent = 50.0435;
+const mgCaco3PerMilliequivalent = alkalinityUnits["mg/L CaCO3"];
 
 /** meq/L of alkalinity. */
 export const milliequivalents = (alkalinity: Alkalinity): number => alkalinity / mgCaco3PerMilliequivalent;
