@@ -22,6 +22,7 @@ const shared: BuildOptions = { bundle: true, minify: true, target: "es2022", out
 async function bundle(): Promise<void> {
   rmSync(outdir, { recursive: true, force: true });
   await build({ ...shared, entryPoints: { workbench: path.join(page, "main.ts") }, format: "esm", splitting: true });
-  await build({ ...shared, entryPoints: [path.join(page, "office-stand-in.ts")], format: "iife" });
+  const aroundLibrary = ["before-host-library.ts", "after-host-library.ts"].map((name) => path.join(page, name));
+  await build({ ...shared, entryPoints: aroundLibrary, format: "iife" });
   cpSync(path.join(page, "index.html"), path.join(outdir, "index.html"));
 }

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import path from "node:path";
@@ -6,7 +7,10 @@ import sirv from "sirv";
 import { projectRoot as root } from "./project-root";
 
 const folders = { page: path.join(root, "workbench", "dist"), addIn: path.join(root, "dist"), samples: path.join(root, "sample-workbooks") };
-const hostScript = /https:\/\/appsforoffice\.microsoft\.com\/lib\/1\/hosted\/office\.js/g;
+const hostScript = /<script src="?https:\/\/appsforoffice\.microsoft\.com\/lib\/1\/hosted\/office\.js"?><\/script>/;
+/** The host's own client library as it is published, between what it asks of a host. */
+const hostLibrary = createRequire(import.meta.url).resolve("@microsoft/office-js/dist/excel-web-16.00.js");
+const hostScripts = ["before-host-library", "host-library", "after-host-library"].map((name) => `<script src="/${name}.js"></script>`).join("");
 
 /** The pane may load its own scripts and styles, draw pictures it made itself, and reach nothing else. */
 const panePolicy =
@@ -43,6 +47,7 @@ function answering(): Answer {
   const [page, addIn, samples] = [files(folders.page, pagePolicy), files(folders.addIn, panePolicy), files(folders.samples, pagePolicy)];
   const parts: readonly (readonly [RegExp, Answer])[] = [
     [/^\/add-in\/taskpane\.html(\?|$)/, (_, response) => { send(response, "text/html", paneOnWorkbench(), panePolicy); }],
+    [/^\/host-library\.js$/, (_, response) => { send(response, "text/javascript", readFileSync(hostLibrary), panePolicy); }],
     [/^\/samples\.json(\?|$)/, (_, response) => { send(response, "application/json", JSON.stringify(sampleNames()), pagePolicy); }],
     [/^\/add-in(?=\/)/, addIn],
     [/^\/samples(?=\/[^/]+\.(xlsx|csv)$)/, samples],
@@ -56,9 +61,9 @@ function answering(): Answer {
   };
 }
 
-/** The built pane, unchanged but for the address of the host's script: there the stand-in answers. */
+/** The built pane, unchanged but for the address of the host's script: it comes from this machine, with the workbench around it. */
 function paneOnWorkbench(): string {
-  return readFileSync(path.join(folders.addIn, "taskpane.html"), "utf8").replaceAll(hostScript, "/office-stand-in.js");
+  return readFileSync(path.join(folders.addIn, "taskpane.html"), "utf8").replace(hostScript, hostScripts);
 }
 
 function sampleNames(): string[] {
@@ -69,7 +74,7 @@ function xlsxFirst(a: string, b: string): number {
   return Number(b.endsWith(".xlsx")) - Number(a.endsWith(".xlsx")) || (a < b ? -1 : 1);
 }
 
-function send(response: ServerResponse, type: string, text: string, policy: string): void {
+function send(response: ServerResponse, type: string, text: string | Buffer, policy: string): void {
   response.writeHead(200, { "Content-Type": `${type}; charset=utf-8`, "Content-Security-Policy": policy, "Cache-Control": "no-cache" });
   response.end(text);
 }

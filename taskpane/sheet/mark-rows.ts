@@ -31,7 +31,7 @@ export const markRows = (zone: RootZone): Promise<Done> =>
     await removeOurs(context, sheet);
     const left = Math.min(place.firstColumn, flags);
     const block = { row: row + 1, column: left, rows: Math.max(1, corner.row - row), columns: Math.max(place.lastColumn, flags) - left + 1 };
-    for (const rule of rules) addRule(rangeOf(sheet, block), rule, `$${columnLetters(flags)}${row + 2}`);
+    for (const place of rules.keys()) addRule(rangeOf(sheet, block), place, `$${columnLetters(flags)}${row + 2}`);
     await context.sync();
     return { words: `Marked the rows of ${sheetName} at ${blockAddress(block)} whose flags say more than "in band".`, takeBack: () => removeMarks(sheetId) };
   });
@@ -45,8 +45,13 @@ export const removeMarks = (sheetId: string): Promise<string> =>
     return removed === 0 ? `There are no marks of ours on ${sheet.name}.` : `The marks on ${sheet.name} are gone; other formats stay.`;
   });
 
-function addRule(range: Excel.Range, { says, italic, bold, line, fill, color }: (typeof rules)[number], flag: string): void {
-  const { custom } = range.conditionalFormats.add("Custom");
+/** The host puts a new rule before all others: it is given its place, and keeps those after it from adding to its look. */
+function addRule(range: Excel.Range, place: number, flag: string): void {
+  const { says, italic, bold, line, fill, color } = rules[place] ?? rules[0];
+  const added = range.conditionalFormats.add("Custom");
+  added.priority = place;
+  added.stopIfTrue = true;
+  const { custom } = added;
   custom.rule.formula = `=AND(${signature},ISTEXT(${flag}),${says.replaceAll("FLAG", flag)})`;
   const { format } = custom;
   format.fill.color = fill;

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { createServer } from "node:net";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { serveWorkbench, type Workbench } from "../../workbench/server";
@@ -16,10 +18,11 @@ describe("the workbench's server", () => {
     expect(new URL(workbench.address).hostname).toBe("127.0.0.1");
   });
 
-  it("serves the pane with the host's script answered by the stand-in, under a policy that lets nothing else in", async () => {
+  it("serves the pane with the host's own library from this machine, under a policy that lets nothing else in", async () => {
     const answer = await get("add-in/taskpane.html");
     const text = await answer.text();
-    expect(text).toMatch(/<script src="?\/office-stand-in\.js"?><\/script>/);
+    const scripts = [...text.matchAll(/<script src="?([^">\s]+)/g)].map(([, src]) => src?.replace(/\?.*/, ""));
+    expect(scripts).toEqual(["/before-host-library.js", "/host-library.js", "/after-host-library.js", "functions.js", "taskpane.js"]);
     expect(text).not.toContain("appsforoffice.microsoft.com/lib");
     const policy = answer.headers.get("content-security-policy") ?? "";
     expect(policy).toContain("default-src 'none'");
@@ -27,7 +30,7 @@ describe("the workbench's server", () => {
     expect(policy).not.toContain("unsafe");
   });
 
-  it.each(["", "workbench.js", "office-stand-in.js", "add-in/functions.js", "add-in/functions.json", "add-in/taskpane.js", "samples/salt-buildup.xlsx"])(
+  it.each(["", "workbench.js", "before-host-library.js", "after-host-library.js", "add-in/functions.js", "add-in/functions.json", "add-in/taskpane.js", "samples/salt-buildup.xlsx"])(
     "serves /%s",
     async (place) => {
       const answer = await get(place);
@@ -35,6 +38,11 @@ describe("the workbench's server", () => {
       expect((await answer.arrayBuffer()).byteLength).toBeGreaterThan(100);
     },
   );
+
+  it("serves the host's library just as it is published", async () => {
+    const published = readFileSync(createRequire(import.meta.url).resolve("@microsoft/office-js/dist/excel-web-16.00.js"));
+    expect(Buffer.from(await (await get("host-library.js")).arrayBuffer()).equals(published)).toBe(true);
+  });
 
   it.each(["package.json", "samples/index.ts", "samples/../package.json", "add-in/..%2f..%2fpackage.json", "nowhere"])("has no /%s", async (place) => {
     expect((await get(place)).status).toBe(404);

@@ -95,6 +95,6 @@ function scrolledAway(sheet: FWorksheet, box: Placed): Pick<Box, "left" | "top">
 function picture(shape: ShapeRecord): HTMLImageElement {
   const image = new Image();
   image.alt = shape.altTextDescription;
-  image.src = shape.kind === "svg" ? `data:image/svg+xml,${encodeURIComponent(shape.content)}` : `data:image/png;base64,${shape.content}`;
+  image.src = `data:${shape.content.startsWith("/9j/") ? "image/jpeg" : "image/png"};base64,${shape.content}`;
   return image;
 }

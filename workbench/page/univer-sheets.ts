@@ -47,6 +47,17 @@ export abstract class UniverSheets {
     else sheet.showRows(area.row, area.rowCount);
   }
 
+  hiddenColumns(sheetId: string): ReadonlySet<number> {
+    const hidden = this.sheet(sheetId).getSheet().getHiddenCols();
+    return new Set(hidden.flatMap(({ startColumn, endColumn }) => Array.from({ length: endColumn - startColumn + 1 }, (_, i) => startColumn + i)));
+  }
+
+  setColumnsHidden(area: Area, hidden: boolean): void {
+    const sheet = this.sheet(area.sheetId);
+    if (hidden) sheet.hideColumns(area.column, area.columnCount);
+    else sheet.showColumns(area.column, area.columnCount);
+  }
+
   box(area: Area): Box { return boxOf(this.sheet(area.sheetId), area); }
   setColumnWidth(area: Area, points: number): void { setWidths(this.sheet(area.sheetId), area, points); }
   fitColumns(area: Area): void { this.sheet(area.sheetId).autoResizeColumns(area.column, area.columnCount); }

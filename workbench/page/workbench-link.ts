@@ -1,10 +1,13 @@
-import type { HostTheme } from "../host/excel/office";
+import type { NativeBridge } from "../host/client/bridge";
+import type { HostWindow } from "../host/client/office";
 import type { SheetStore } from "../host/excel/sheet-store";
 
-/** What the page hands to the pane's frame: the grid as a store, and the theme around the pane. */
+/** What the page hands to the pane's frame: the document behind the host's library, and the greeting of the host. */
 export interface WorkbenchLink {
   readonly store: SheetStore;
-  readonly theme: () => HostTheme;
+  /** A fresh bridge, in place of the one that an earlier pane had. */
+  readonly openBridge: () => NativeBridge;
+  readonly greet: (pane: HostWindow) => void;
 }
 
 declare global {

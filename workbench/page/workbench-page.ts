@@ -1,6 +1,7 @@
 import type { Book } from "../book";
 import type { UniverFunction } from "../engine/univer-functions";
-import { themes } from "../host/excel/office";
+import { DocumentBridge } from "../host/client/bridge";
+import { greet, themes } from "../host/client/office";
 import { startGrid, type Grid } from "./grid";
 import { fillRecords, openWorkbook } from "./open-workbook";
 import { Overlay } from "./overlay";
@@ -42,8 +43,21 @@ export class WorkbenchPage {
     new Overlay(grid.api, store.records, (listener) => store.subscribe(listener));
     this.grid = grid;
     this.store = store;
-    window.runoffLedgerWorkbench = { store, theme: () => themes[this.theme] };
+    this.link(store);
     this.pane.open();
+  }
+
+  private link(store: UniverStore): void {
+    let bridge: DocumentBridge | undefined;
+    window.runoffLedgerWorkbench = {
+      store,
+      openBridge: () => {
+        bridge?.close();
+        bridge = new DocumentBridge(store);
+        return bridge;
+      },
+      greet: (pane) => { greet(pane, store, () => themes[this.theme]); },
+    };
   }
 
   /** The host tells its theme when a pane loads: it is loaded anew. */

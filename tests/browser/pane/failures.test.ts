@@ -66,7 +66,7 @@ describe.skipIf(!hasBrowser)("what is in the way is said in words", () => {
   it.each<[string, Scene, OpenOptions, RegExp, boolean]>([
     ["a host older than ExcelApi 1.9", { cells: log, switches: { missingApi: "ExcelApi 1.9" } }, {}, /^This version of Excel is too old for the pane: it needs Excel 2021/, false],
     ["the host's script missing", { cells: log }, { missing: ["office.js"] }, /^Excel's own script could not be loaded, so the sheet cannot be read\. When the network is back/, false],
-    ["no worksheet functions in this host", { cells: log, withoutFunctions: true }, { missing: ["functions.js"] }, /^This version of Excel does not run worksheet functions of add-ins\. The pane works/, true],
+    ["no worksheet functions in this host", { cells: log, switches: { missingApi: "CustomFunctionsRuntime 1.1" } }, { missing: ["functions.js"] }, /^This version of Excel does not run worksheet functions of add-ins\. The pane works/, true],
     ["functions.js not loaded", { cells: log }, { missing: ["functions.js"] }, /^The worksheet functions were not loaded: cells with RUNOFF formulas show #NAME\? or #BUSY!/, true],
   ])("%s", async (_, scene, options, words, works) => {
     const page = await pane.open(scene, options);

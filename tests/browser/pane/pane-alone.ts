@@ -1,4 +1,6 @@
+import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
+import { createRequire } from "node:module";
 import type { AddressInfo } from "node:net";
 import path from "node:path";
 import { build } from "esbuild";
@@ -7,7 +9,7 @@ import sirv from "sirv";
 import { openBrowser } from "../browser";
 import type { Scene } from "./stand-in";
 
-const hostScript = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+const hostAddress = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 
 export interface OpenOptions {
   readonly width?: number;
@@ -26,13 +28,14 @@ export interface PaneAlone {
   close(): Promise<void>;
 }
 
-/** Serves dist as it is; the host's script alone is answered by the stand-in. */
+/** Serves dist as it is; the host's script alone comes from its package, with a workbook in memory around it. */
 export async function paneAlone(): Promise<PaneAlone> {
   const { outputFiles } = await build({
     entryPoints: [path.join(import.meta.dirname, "stand-in.ts")],
     bundle: true, write: false, target: "es2022", format: "iife", logLevel: "warning",
   });
-  const standIn = outputFiles[0]?.text ?? "";
+  const library = readFileSync(createRequire(import.meta.url).resolve("@microsoft/office-js/dist/excel-web-16.00.js"), "utf8");
+  const hostScript = `${outputFiles[0]?.text ?? ""};${library};window.sheet.greet();`;
   const server = createServer(sirv(path.resolve(import.meta.dirname, "../../../dist"), { dev: true }));
   await new Promise<void>((resolve) => { server.listen(0, "127.0.0.1", resolve); });
   const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/taskpane.html`;
@@ -47,7 +50,7 @@ export async function paneAlone(): Promise<PaneAlone> {
       page.on("console", (message) => { if (message.type() === "error" && missing.length === 0) failures.push(message.text()); });
       await page.setViewportSize({ width, height });
       await page.addInitScript((given) => { window.scene = given; }, scene);
-      await page.route(hostScript, (route) => missing.includes("office.js") ? route.abort() : route.fulfill({ contentType: "text/javascript", body: standIn }));
+      await page.route(hostAddress, (route) => missing.includes("office.js") ? route.abort() : route.fulfill({ contentType: "text/javascript", body: hostScript }));
       if (missing.includes("functions.js")) await page.route("**/functions.js*", (route) => route.abort());
       await page.goto(address);
       return page;

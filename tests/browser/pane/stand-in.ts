@@ -1,10 +1,9 @@
+import { DocumentBridge } from "../../../workbench/host/client/bridge";
+import { greet, themes } from "../../../workbench/host/client/office";
 import { areaAt } from "../../../workbench/host/excel/area";
-import { hostOver } from "../../../workbench/host/excel/host-globals";
 import { MemoryStore } from "../../../workbench/host/excel/memory-store";
-import { themes } from "../../../workbench/host/excel/office";
 import type { Scalar } from "../../../workbench/host/excel/sheet-store";
 import type { HostSwitches } from "../../../workbench/host/excel/switches";
-import { FunctionsHost } from "../../../workbench/host/functions-host";
 
 /** What a test has on the sheet when the pane opens. */
 export interface Scene {
@@ -17,8 +16,6 @@ export interface Scene {
   readonly isDark?: boolean;
   readonly settings?: Readonly<Record<string, unknown>>;
   readonly switches?: Partial<HostSwitches>;
-  /** Leaves out what the host gives worksheet functions. */
-  readonly withoutFunctions?: boolean;
 }
 
 export type Place = readonly [row: number, column: number, rows: number, columns: number];
@@ -26,16 +23,23 @@ export type Place = readonly [row: number, column: number, rows: number, columns
 declare global {
   interface Window {
     scene?: Scene;
-    sheet: { readonly store: MemoryStore; readonly id: string; select(places: readonly Place[]): void; type(row: number, column: number, value: Scalar): void };
+    sheet: {
+      readonly store: MemoryStore;
+      readonly id: string;
+      select(places: readonly Place[]): void;
+      type(row: number, column: number, value: Scalar): void;
+      greet(): void;
+    };
   }
 }
 
-/** Takes the place of the host's own script: the strict host over a workbook in memory, as a test has set it up. */
-function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isProtected, isDark, settings = {}, switches, withoutFunctions }: Scene): void {
+/** Stands around the host's own library: a workbook in memory, as a test has set it up, and the greeting after the library. */
+function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isProtected, isDark, settings = {}, switches }: Scene): void {
   const store = new MemoryStore({}, "Log");
   const id = store.activeSheetId();
   const width = Math.max(0, ...cells.map((row) => row.length));
-  if (width > 0) store.write(areaAt(id, 0, 0, cells.length, width), cells.map((row) => Array.from({ length: width }, (_, column) => row[column] ?? "")));
+  const filled = cells.map((row) => Array.from({ length: width }, (_, column) => row[column] ?? ""));
+  if (width > 0) store.write(areaAt(id, 0, 0, cells.length, width), filled);
   const select = (places: readonly Place[]): void => { store.select(places.map((place) => areaAt(id, ...place))); };
   select(selected);
   const { records } = store;
@@ -48,9 +52,12 @@ function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isPro
   records.sheet(id).protected = isProtected === true;
   for (const [key, value] of Object.entries(settings)) records.settings.set(key, value);
   Object.assign(records.switches, switches);
-  const host = hostOver(store, () => themes[isDark === true ? "dark" : "light"]);
-  Object.assign(window, host, withoutFunctions === true ? {} : { CustomFunctions: new FunctionsHost().runtime });
-  window.sheet = { store, id, select, type: (row, column, value) => { store.type(areaAt(id, row, column), value); } };
+  Object.assign(window, { _richApiNativeBridge: new DocumentBridge(store) });
+  window.sheet = {
+    store, id, select,
+    type: (row, column, value) => { store.type(areaAt(id, row, column), value); },
+    greet: () => { greet(window as object, store, () => themes[isDark === true ? "dark" : "light"]); },
+  };
 }
 
 raise(window.scene ?? { cells: [] });

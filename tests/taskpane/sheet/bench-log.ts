@@ -22,7 +22,7 @@ type Bench = ReturnType<typeof strictHost>;
 /** The pane's own actions on a workbook in memory. */
 export function bench(cells: readonly (readonly (string | number | boolean)[])[] = benchLog, options?: MemoryOptions): Bench {
   const host = strictHost(cells, options);
-  vi.stubGlobal("Excel", { run: host.run });
+  vi.stubGlobal("Excel", host.Excel);
   vi.stubGlobal("Office", host.Office);
   return host;
 }

@@ -1,6 +1,7 @@
 /// <reference types="office-js" />
 import { describe, expect, it } from "vitest";
-import { addSvg, codeOf, strictHost } from "./strict-host";
+import type { Fault } from "../../../workbench/host/excel/switches";
+import { codeOf, smallPng, strictHost } from "./strict-host";
 
 const log = [["Date", "In", "Out"], [46000, 1.5, 3], [46001, 1.5, 3.3]];
 
@@ -31,7 +32,7 @@ describe("a failure switched on", () => {
       (sheet) => { sheet.getRange("E1").values = [[1]]; },
       (sheet) => { sheet.getRange("E1").numberFormat = [["0.0"]]; },
       (sheet) => { sheet.getRange("E1").format.fill.color = "#FF0000"; },
-      (sheet) => { addSvg(sheet, "<svg xmlns='http://www.w3.org/2000/svg'/>"); },
+      (sheet) => { sheet.shapes.addImage(smallPng); },
       (sheet) => { sheet.getRange("A1:C3").clear(); },
       (sheet) => { sheet.getRange("E1").conditionalFormats.add("CellValue"); },
     ];
@@ -65,6 +66,39 @@ describe("a failure switched on", () => {
     expect(requirements.isSetSupported("SharedRuntime", "1.1")).toBe(true);
     expect(requirements.isSetSupported("ExcelApi", "99.1")).toBe(false);
     expect(requirements.isSetSupported("Telepathy", "1.1")).toBe(false);
+  });
+
+  it("any sync can be made to fail, before anything of it, after all of it, or at its second write, the first standing", async () => {
+    const written = async (fault: Fault): Promise<unknown> => {
+      const { run, store, sheetId, switches } = strictHost();
+      switches.onSync = ({ writes }) => (writes === 2 ? fault : undefined);
+      const code = await codeOf(() => run(async (context) => {
+        const sheet = context.workbook.worksheets.getActiveWorksheet().load("name");
+        await context.sync();
+        for (const address of ["A1", "A2"]) sheet.getRange(address).values = [[1]];
+        await context.sync();
+      }));
+      return [code, store.values({ sheetId, row: 0, column: 0, rowCount: 2, columnCount: 1 }).flat()];
+    };
+    expect(await written({ at: "before" })).toEqual(["GeneralException", ["", ""]]);
+    expect(await written({ at: "after", code: "InvalidOperation" })).toEqual(["InvalidOperation", [1, 1]]);
+    expect(await written({ at: "write", write: 1 })).toEqual(["GeneralException", [1, ""]]);
+  });
+
+  it("a person can type between two syncs: the second sync reads what they typed", async () => {
+    const { run, store, sheetId, switches } = strictHost(log);
+    switches.onSync = ({ number }) => {
+      if (number === 1) store.type({ sheetId, row: 1, column: 1, rowCount: 1, columnCount: 1 }, 1.9);
+      return undefined;
+    };
+    await run(async (context) => {
+      const cell = context.workbook.worksheets.getItem("Log").getRange("B2").load("values");
+      await context.sync();
+      expect(cell.values).toEqual([[1.5]]);
+      cell.load("values");
+      await context.sync();
+      expect(cell.values).toEqual([[1.9]]);
+    });
   });
 
   it("slow sync: takes the 60 ms asked for", async () => {

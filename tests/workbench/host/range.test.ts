@@ -78,9 +78,6 @@ describe("writing values", () => {
     ["two rows into one", [["x"], ["y"]]],
     ["a row too long", [["x", "y"]]],
     ["a ragged matrix", [[]]],
-    ["NaN", [[Number.NaN]]],
-    ["Infinity", [[Number.POSITIVE_INFINITY]]],
-    ["undefined", [[undefined]]],
     ["an object", [[{ v: 1 }]]],
   ])("%s is InvalidArgument", async (_, values) => {
     const host = strictHost(log);
@@ -89,6 +86,15 @@ describe("writing values", () => {
       return context.sync();
     }))).toBe("InvalidArgument");
     expect(await read(host, (sheet) => sheet.getRange("E1:F2"), "values")).toEqual([["", ""], ["", ""]]);
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, undefined])("%s travels as null: the cell stays as it is, and nothing is said", async (value) => {
+    const host = strictHost(log);
+    expect(await codeOf(() => host.run((context) => {
+      context.workbook.worksheets.getItem("Log").getRange("B2").values = [[value]];
+      return context.sync();
+    }))).toBe("none");
+    expect(await read(host, (sheet) => sheet.getRange("B2"), "values")).toEqual([[1.5]]);
   });
 
   it.each([
@@ -181,6 +187,18 @@ describe("formats", () => {
       both.load("bold");
       await context.sync();
       expect([one.bold, both.bold]).toEqual([true, null]);
+    });
+  });
+
+  it("where the first column is hidden its visible view is empty, and rowHidden tells of rows all the same", async () => {
+    const host = strictHost(log);
+    await host.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Log");
+      sheet.getRange("A:A").columnHidden = true;
+      const view = sheet.getRange("A1:A3").getVisibleView().load("rowCount, cellAddresses");
+      const rows = sheet.getRange("A1:C3").load("rowHidden, columnHidden");
+      await context.sync();
+      expect([view.rowCount, view.cellAddresses, rows.rowHidden, rows.columnHidden]).toEqual([0, [], false, null]);
     });
   });
 

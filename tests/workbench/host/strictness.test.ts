@@ -32,12 +32,12 @@ describe("a property", () => {
     }))).toBe("PropertyNotLoaded");
   });
 
-  it("is InvalidArgument when no such property exists", async () => {
+  it("that no table of the workbench holds is refused under its own name", async () => {
     const { run } = strictHost(log);
     expect(await codeOf(() => run(async (context) => {
       context.workbook.getSelectedRange().load("adress");
       await context.sync();
-    }))).toBe("InvalidArgument");
+    }))).toBe("NotInWorkbench: Range.adress");
   });
 
   it.each([
@@ -134,17 +134,21 @@ describe("a null object", () => {
     const { run } = strictHost();
     await run(async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject("Nowhere");
-      expect(() => sheet.isNullObject).toThrow(/load\(\) and context.sync\(\)/);
+      expect(() => sheet.isNullObject).toThrow(/'isNullObject' is not available/);
       await context.sync();
       expect(sheet.isNullObject).toBe(true);
     });
   });
 
-  it("cannot be used: a range of it is InvalidObjectPath", async () => {
-    const { run } = strictHost();
-    expect(await codeOf(() => run(async (context) => {
-      context.workbook.worksheets.getItemOrNullObject("Nowhere").getRange("A1");
+  it("gives null objects, and what is asked of it is not done: deleting a sheet that may be there needs no question before", async () => {
+    const { run, store } = strictHost(log);
+    await run(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.getItemOrNullObject("Nowhere").delete();
+      const range = worksheets.getItemOrNullObject("Nowhere").getRange("A1").load("values");
       await context.sync();
-    }))).toBe("InvalidObjectPath");
+      expect(range.isNullObject).toBe(true);
+    });
+    expect(store.sheets()).toHaveLength(1);
   });
 });

@@ -1,6 +1,6 @@
 /// <reference types="office-js" />
 import { describe, expect, it, vi } from "vitest";
-import { addSvg, codeOf, strictHost } from "./strict-host";
+import { codeOf, smallPng, strictHost } from "./strict-host";
 
 const log = [["Date", "In", "Out"], [46000, 1.5, 3], [46001, 1.5, 3.3]];
 
@@ -124,22 +124,22 @@ describe("names and settings", () => {
 });
 
 describe("pictures, rules and validation", () => {
-  it("an SVG is placed with its own size and an alt text; text that is no SVG is InvalidArgument", async () => {
+  it("a PNG of 2 by 1 pixels is placed 1.5 by 0.75 points large with an alt text; text that is no picture is InvalidArgument", async () => {
     const { run, records } = strictHost();
-    const add = (xml: string) => codeOf(() => run((context) => {
-      const shape = addSvg(context.workbook.worksheets.getActiveWorksheet(), xml);
+    const add = (base64: string) => codeOf(() => run((context) => {
+      const shape = context.workbook.worksheets.getActiveWorksheet().shapes.addImage(base64);
       shape.altTextDescription = "Runoff EC falls after the flush.";
       shape.left = 200;
       return context.sync();
     }));
-    expect(await add('<svg xmlns="http://www.w3.org/2000/svg" width="320" height="180"/>')).toBe("none");
+    expect(await add(smallPng)).toBe("none");
     expect(await add("<p>")).toBe("InvalidArgument");
     expect(records.shapes.map(({ width, height, left, altTextDescription }) => [width, height, left, altTextDescription])).toEqual([
-      [320, 180, 200, "Runoff EC falls after the flush."],
+      [1.5, 0.75, 200, "Runoff EC falls after the flush."],
     ]);
   });
 
-  it("conditional formats keep rule and colour per kind, and clearAll takes them away", async () => {
+  it("a new conditional format comes before those that are there, until its priority is set; clearAll takes all away", async () => {
     const { run, records } = strictHost(log);
     await run(async (context) => {
       const range = context.workbook.worksheets.getItem("Log").getRange("C2:C3");
@@ -149,11 +149,14 @@ describe("pictures, rules and validation", () => {
       range.conditionalFormats.add("ContainsText").textComparison.rule = { operator: "Contains", text: "salt" };
       range.conditionalFormats.add("Custom").custom.rule.formula = "=$C2>2";
       await context.sync();
-      expect(records.conditionalFormats.map(({ type, rule, fill }) => [type, rule, fill])).toEqual([
-        ["CellValue", { formula1: "=2", operator: "GreaterThan" }, "#FFCCCC"],
-        ["ContainsText", { operator: "Contains", text: "salt" }, undefined],
-        ["Custom", { formula: "=$C2>2" }, undefined],
-      ]);
+      const inOrder = (): unknown[] => records.conditionalFormats.map(({ type, rule, fill }) => [type, rule, fill]);
+      const cellValue = ["CellValue", { formula1: "=2", operator: "GreaterThan" }, "#FFCCCC"];
+      const text = ["ContainsText", { operator: "Contains", text: "salt" }, undefined];
+      const custom = ["Custom", { formula: "=$C2>2" }, undefined];
+      expect(inOrder()).toEqual([custom, text, cellValue]);
+      above.priority = 0;
+      await context.sync();
+      expect(inOrder()).toEqual([cellValue, custom, text]);
       range.conditionalFormats.clearAll();
       await context.sync();
       expect(records.conditionalFormats).toEqual([]);
@@ -168,7 +171,7 @@ describe("pictures, rules and validation", () => {
       await context.sync();
       cell.dataValidation.load("rule, type");
       await context.sync();
-      expect([cell.dataValidation.type, cell.dataValidation.rule]).toEqual(["list", { list: { inCellDropDown: true, source: "coir,peat" } }]);
+      expect([cell.dataValidation.type, cell.dataValidation.rule]).toEqual(["List", { list: { inCellDropDown: true, source: "coir,peat" } }]);
     });
   });
 });
@@ -211,8 +214,7 @@ describe("events", () => {
       return context.sync();
     });
     store.select([{ sheetId, row: 2, column: 0, rowCount: 1, columnCount: 1 }]);
-    await soon();
-    expect(heard).toHaveBeenCalledTimes(1);
+    await vi.waitFor(() => { expect(heard).toHaveBeenCalledTimes(1); });
   });
 });
 

@@ -14,8 +14,7 @@ export interface TableRecord {
 export interface ShapeRecord {
   readonly id: string;
   readonly sheetId: string;
-  readonly kind: "svg" | "image";
-  /** SVG text, or base64 of the image. */
+  /** A PNG or JPEG in base64. */
   readonly content: string;
   name: string;
   altTextTitle: string;
@@ -40,7 +39,7 @@ export interface ChartRecord {
   height: number;
 }
 
-/** A rule and the look it gives; which of the fields count follows from `type`. */
+/** A rule and the look it gives, the first of a sheet counting first; which of the fields count follows from `type`. */
 export interface ConditionalFormatRecord {
   readonly id: string;
   readonly type: "CellValue" | "ContainsText" | "Custom";
@@ -76,6 +75,8 @@ export interface SheetRecord {
   frozen: { rows: number; columns: number };
   pageLayout: Record<string, unknown>;
   tabColor: string;
+  /** What the add-in keeps with the sheet. */
+  readonly custom: Map<string, string>;
 }
 
 /** What belongs to the workbook beside its cells. One list each, in the order of making. */
@@ -86,6 +87,8 @@ export class BookRecords {
   readonly conditionalFormats: ConditionalFormatRecord[] = [];
   readonly validations: ValidationRecord[] = [];
   readonly names: NameRecord[] = [];
+  /** Cells made one by a person. */
+  readonly merged: Area[] = [];
   readonly settings = new Map<string, unknown>();
   readonly switches: HostSwitches = { ...noFailure };
   date1904 = false;
@@ -105,10 +108,21 @@ export class BookRecords {
   sheet(id: string): SheetRecord {
     const known = this.sheetRecords.get(id);
     if (known !== undefined) return known;
-    const fresh: SheetRecord = { protected: false, frozen: { rows: 0, columns: 0 }, pageLayout: {}, tabColor: "" };
+    const fresh: SheetRecord = { protected: false, frozen: { rows: 0, columns: 0 }, pageLayout: {}, tabColor: "", custom: new Map() };
     this.sheetRecords.set(id, fresh);
     return fresh;
   }
+
+  /** With a sheet goes all that lies on it. */
+  forgetSheet(id: string): void {
+    for (const list of [this.tables, this.conditionalFormats, this.validations]) keepOnly<{ area: Area }>(list, ({ area }) => area.sheetId !== id);
+    for (const list of [this.shapes, this.charts, this.merged]) keepOnly<{ sheetId: string }>(list, ({ sheetId }) => sheetId !== id);
+    this.sheetRecords.delete(id);
+  }
+}
+
+function keepOnly<Item>(list: Item[], isKept: (item: Item) => boolean): void {
+  list.splice(0, list.length, ...list.filter(isKept));
 }
 
 /** Takes one record out of its list. */

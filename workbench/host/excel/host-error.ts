@@ -34,28 +34,21 @@ const texts: Record<HostErrorCode, string> = {
   UnsupportedOperation: "The operation being attempted is not supported.",
 };
 
-/** What a call of the host fails with: the shape of OfficeExtension.Error. */
-export class HostError extends Error {
-  override readonly name = "RichApi.Error";
-  readonly debugInfo: { readonly code: string; readonly message: string; readonly errorLocation: string };
+/** What the workbench lacks is told by its own code, so that nobody takes it for a refusal of the host. */
+export type NotInWorkbench = `NotInWorkbench: ${string}`;
 
+/** A refusal of the document side; the host's library makes its own error of it, with the same code. */
+export class HostError extends Error {
   constructor(
-    readonly code: HostErrorCode,
+    readonly code: HostErrorCode | NotInWorkbench,
     detail = "",
-    errorLocation = "",
   ) {
-    const message = detail === "" ? texts[code] : `${texts[code]} (${detail})`;
-    super(message);
-    this.debugInfo = { code, message, errorLocation };
+    const text = code in texts ? texts[code as HostErrorCode] : "The workbench does not know it: add it to workbench/host/objects.";
+    super(detail === "" ? text : `${text} (${detail})`);
   }
 }
 
-/** Any failure, also one born in another frame, as this frame's own HostError. */
+/** Any failure as a refusal. */
 export function asHostError(problem: unknown): HostError {
-  if (problem instanceof HostError) return problem;
-  if (problem instanceof Error) {
-    const code = "code" in problem ? String(problem.code) : "";
-    return code in texts ? new HostError(code as HostErrorCode, problem.message) : new HostError("GeneralException", problem.message);
-  }
-  return new HostError("GeneralException", String(problem));
+  return problem instanceof HostError ? problem : new HostError("GeneralException", problem instanceof Error ? problem.message : String(problem));
 }

@@ -16,7 +16,8 @@ const keyOf = (row: number, column: number): string => `${row},${column}`;
 /** One sheet of a workbook in memory. */
 export class MemorySheet implements SheetInfo {
   visibility: Visibility = "Visible";
-  readonly hidden = new Set<number>();
+  readonly hiddenRows = new Set<number>();
+  readonly hiddenColumns = new Set<number>();
   private readonly columnWidths = new Map<number, number>();
   private readonly cells = new Map<string, MemoryCell>();
   private readonly formats = new Map<string, string>();

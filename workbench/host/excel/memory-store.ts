@@ -91,11 +91,15 @@ export class MemoryStore implements SheetStore {
 
   filledArea(sheetId: string, onlyValues: boolean): Area | undefined { return this.page(sheetId).filled(onlyValues); }
   spillOver(row: number, column: number, sheetId: string): Area | undefined { return this.page(sheetId).spillOver(row, column); }
-  hiddenRows(sheetId: string): ReadonlySet<number> { return this.page(sheetId).hidden; }
+  hiddenRows(sheetId: string): ReadonlySet<number> { return this.page(sheetId).hiddenRows; }
+  hiddenColumns(sheetId: string): ReadonlySet<number> { return this.page(sheetId).hiddenColumns; }
 
   setRowsHidden(area: Area, hidden: boolean): void {
-    const rows = this.page(area.sheetId).hidden;
-    for (let row = area.row; row < area.row + area.rowCount; row += 1) if (hidden) rows.add(row); else rows.delete(row);
+    hide(this.page(area.sheetId).hiddenRows, area.row, area.rowCount, hidden);
+  }
+
+  setColumnsHidden(area: Area, hidden: boolean): void {
+    hide(this.page(area.sheetId).hiddenColumns, area.column, area.columnCount, hidden);
   }
 
   box(area: Area): Box { return this.page(area.sheetId).box(area); }
@@ -141,3 +145,6 @@ export class MemoryStore implements SheetStore {
   }
 }
 
+function hide(lines: Set<number>, first: number, count: number, hidden: boolean): void {
+  for (let line = first; line < first + count; line += 1) if (hidden) lines.add(line); else lines.delete(line);
+}

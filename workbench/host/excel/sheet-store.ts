@@ -74,6 +74,8 @@ export interface SheetStore {
 
   hiddenRows(sheetId: string): ReadonlySet<number>;
   setRowsHidden(area: Area, hidden: boolean): void;
+  hiddenColumns(sheetId: string): ReadonlySet<number>;
+  setColumnsHidden(area: Area, hidden: boolean): void;
   box(area: Area): Box;
   setColumnWidth(area: Area, points: number): void;
   /** Makes columns as wide as their longest text. */

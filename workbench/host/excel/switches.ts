@@ -1,3 +1,18 @@
+import type { HostErrorCode } from "./host-error";
+
+/** One sync of the add-in, as it is about to be carried out. */
+export interface Sync {
+  /** Counted from 0 since the workbook was opened. */
+  readonly number: number;
+  /** How many of its actions change the workbook. */
+  readonly writes: number;
+}
+
+/** How one sync fails: before anything of it is carried out, after all of it, or in place of one of its writes, counted from 0. */
+export type Fault =
+  | { readonly at: "before" | "after"; readonly code?: HostErrorCode }
+  | { readonly at: "write"; readonly write: number };
+
 /** Failures a person or a test can switch on, to see how the pane takes them. */
 export interface HostSwitches {
   /** Somebody is typing into a cell: the host refuses until they are done. */
@@ -8,6 +23,8 @@ export interface HostSwitches {
   syncDelay: number;
   /** The most cells one sync may hand over. */
   cellsPerSync: number;
+  /** Called before each sync: what it does to the store is a person's edit between two syncs; the fault it answers befalls the sync. */
+  onSync: ((sync: Sync) => Fault | undefined) | undefined;
 }
 
 /** About what 5 MB, the limit of the host on the web, hold at ten characters a cell. */
@@ -18,6 +35,7 @@ export const noFailure: Readonly<HostSwitches> = {
   missingApi: undefined,
   syncDelay: 0,
   cellsPerSync: cellsInFiveMegabytes,
+  onSync: undefined,
 };
 
 const highestSet = 1.17;
@@ -27,7 +45,7 @@ export function hasSet(switches: Readonly<HostSwitches>, name: string, version =
   const [missingName, missingVersion = "1.1"] = switches.missingApi?.split(" ") ?? [];
   if (name === missingName && order(version) >= order(missingVersion)) return false;
   if (name === "ExcelApi") return order(version) <= order(highestSet.toString());
-  return ["SharedRuntime", "RibbonApi", "CustomFunctionsRuntime", "DialogApi", "AddinCommands"].includes(name);
+  return ["SharedRuntime", "RibbonApi", "CustomFunctionsRuntime", "DialogApi", "AddinCommands", "DelayForCellEdit"].includes(name);
 }
 
 function order(version: string): number {

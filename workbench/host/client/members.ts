@@ -1,0 +1,80 @@
+import { HostError } from "../excel/host-error";
+import { type HostDocument, HostObject, type Kind, object } from "../objects/kind";
+import { kinds } from "../objects/kinds";
+
+/** Calls the tables' own functions: they take just what objects of their kind stand for. */
+type AnyKind = Kind<never>;
+
+const kindOf = ({ kind }: HostObject): AnyKind => kinds[kind];
+
+/** What the tables lack is said under its name, so that nobody takes it for a fault of the host. */
+const unknown = ({ kind }: HostObject, member: string): HostError =>
+  new HostError(`NotInWorkbench: ${kind}.${member}`);
+
+export const idOf = (target: HostObject): string | number | undefined => kindOf(target).id?.(target.it as never);
+export const scalarNames = (target: HostObject): string[] => Object.keys(kindOf(target).properties ?? {});
+export const hasScalar = (target: HostObject, name: string): boolean => Object.hasOwn(kindOf(target).properties ?? {}, name);
+
+export function itemsOf(target: HostObject, document: HostDocument): readonly HostObject[] | undefined {
+  return kindOf(target).items?.(target.it as never, document);
+}
+
+export function readScalar(target: HostObject, name: string, document: HostDocument): unknown {
+  const property = kindOf(target).properties?.[name];
+  if (property?.get === undefined) throw unknown(target, name);
+  return property.get(target.it as never, document);
+}
+
+export function writeScalar(target: HostObject, name: string, value: unknown, document: HostDocument): void {
+  const property = kindOf(target).properties?.[name];
+  if (property?.set === undefined) throw unknown(target, name);
+  property.set(target.it as never, value, document);
+}
+
+export function partOf(target: HostObject, name: string, document: HostDocument): HostObject | null {
+  const part = kindOf(target).parts?.[name];
+  if (part === undefined) throw unknown(target, name);
+  return part(target.it as never, document);
+}
+
+const isCalled = (item: HostObject, key: unknown, document: HostDocument): boolean => {
+  const { id, alsoCalled } = kindOf(item);
+  if (id?.(item.it as never) === key) return true;
+  return typeof key === "string" && alsoCalled?.(item.it as never, document).toLowerCase() === key.toLowerCase();
+};
+
+/** The item with this id or name. */
+export function itemCalled(target: HostObject, key: unknown, document: HostDocument): HostObject | null {
+  const items = itemsOf(target, document);
+  if (items === undefined) throw unknown(target, "getItem");
+  return items.find((item) => isCalled(item, key, document)) ?? null;
+}
+
+function there(item: HostObject | null | undefined, key: unknown): HostObject {
+  if (item === null || item === undefined) throw new HostError("ItemNotFound", String(key));
+  return item;
+}
+
+/** What every collection of the host offers. */
+const ofCollections: Readonly<Record<string, (target: HostObject, document: HostDocument, key: unknown) => unknown>> = {
+  getItem: (target, document, key) => there(itemCalled(target, key, document), key),
+  getItemOrNullObject: (target, document, key) => itemCalled(target, key, document),
+  getItemAt: (target, document, index) => there(itemsOf(target, document)?.[Number(index)], index),
+  getFirst: (target, document) => there(itemsOf(target, document)?.[0], "the first"),
+  getCount: (target, document) => itemsOf(target, document)?.length,
+};
+
+/** Carries a method out: an object, null for a null object, or a plain answer. */
+export function callMethod(target: HostObject, name: string, given: readonly unknown[], document: HostDocument): unknown {
+  const { finds, acts, shows, items } = kindOf(target);
+  const method = finds?.[name] ?? acts?.[name] ?? shows?.[name];
+  if (method !== undefined) return method(target.it as never, document, ...given);
+  const ofCollection = items === undefined ? undefined : ofCollections[name];
+  if (ofCollection === undefined) throw unknown(target, name);
+  return ofCollection(target, document, given[0]);
+}
+
+/** The names of all methods that change the workbook. */
+export const writingMethods: ReadonlySet<string> = new Set(Object.values<AnyKind>(kinds).flatMap(({ acts }) => Object.keys(acts ?? {})));
+
+export const workbook = object("Workbook", true);

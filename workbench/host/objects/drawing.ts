@@ -1,0 +1,110 @@
+import type { Area } from "../excel/area";
+import { bounding } from "../excel/area-maths";
+import { type ChartRecord, removeRecord, type ShapeRecord } from "../excel/book-records";
+import { HostError } from "../excel/host-error";
+import { assertWritable } from "../excel/sheet-access";
+import { areaGiven } from "./areas-given";
+import { fixed, type HostDocument, type HostObject, type Kinds, object, type Property } from "./kind";
+import { pictureSize } from "./picture-size";
+
+interface Drawn {
+  readonly id: string;
+  readonly sheetId: string;
+}
+
+/** A property that is a field of the record, and keeps its type. */
+const field = <Record extends Drawn>(name: keyof Record & string): Property<Record> => ({
+  get: (record) => record[name],
+  set: (record, value, document) => {
+    assertWritable(document, record.sheetId);
+    if (typeof value !== typeof record[name] || Number.isNaN(value)) throw new HostError("InvalidArgument", name);
+    Object.assign(record, { [name]: value });
+    document.records.onChange();
+  },
+});
+
+const fields = <Record extends Drawn>(...names: readonly (keyof Record & string)[]): { [name: string]: Property<Record> } =>
+  Object.fromEntries(names.map((name) => [name, field<Record>(name)]));
+
+function remove<Record extends Drawn>(list: Record[], record: Record, document: HostDocument): void {
+  assertWritable(document, record.sheetId);
+  removeRecord(list, record);
+  document.records.onChange();
+}
+
+const pixelsPerPoint = 96 / 72;
+
+/** A picture from the base64 text of a PNG or JPEG, in its own size. */
+function addImage(sheetId: string, document: HostDocument, base64: unknown): HostObject {
+  assertWritable(document, sheetId);
+  const size = pictureSize(String(base64));
+  if (size === undefined) throw new HostError("InvalidArgument", "no PNG and no JPEG in base64");
+  const { records } = document;
+  const made: ShapeRecord = {
+    id: records.newId("shape"), sheetId, content: String(base64), name: `Picture ${records.shapes.length + 1}`,
+    altTextTitle: "", altTextDescription: "", left: 0, top: 0, visible: true,
+    width: size.width / pixelsPerPoint, height: size.height / pixelsPerPoint,
+  };
+  records.shapes.push(made);
+  records.onChange();
+  return object("Shape", made);
+}
+
+function addChart(sheetId: string, document: HostDocument, type: unknown, source: unknown): HostObject {
+  assertWritable(document, sheetId);
+  const { records } = document;
+  const made: ChartRecord = {
+    id: records.newId("chart"), sheetId, type: String(type), source: areaGiven(document, source, sheetId),
+    name: `Chart ${records.charts.length + 1}`, title: "", left: 0, top: 0, width: 360, height: 216,
+  };
+  records.charts.push(made);
+  records.onChange();
+  return object("Chart", made);
+}
+
+function lieOver(record: ChartRecord, document: HostDocument, start: unknown, end: unknown): void {
+  assertWritable(document, record.sheetId);
+  const area = (given: unknown): Area => areaGiven(document, given, record.sheetId);
+  Object.assign(record, document.store.box(end === null || end === undefined ? area(start) : bounding(area(start), area(end))));
+  document.records.onChange();
+}
+
+export const drawingKinds: Pick<Kinds, "ShapeCollection" | "Shape" | "ChartCollection" | "Chart" | "ChartTitle"> = {
+  /** The pictures of a sheet. */
+  ShapeCollection: {
+    items: (id, { records }) => records.shapes.filter(({ sheetId }) => sheetId === id).map((each) => object("Shape", each)),
+    acts: { addImage },
+  },
+  Shape: {
+    id: ({ id }) => id,
+    alsoCalled: ({ name }) => name,
+    properties: {
+      id: { get: ({ id }) => id },
+      type: fixed("Image"),
+      ...fields<ShapeRecord>("name", "altTextTitle", "altTextDescription", "left", "top", "width", "height", "visible"),
+      lockAspectRatio: fixed(true),
+      placement: fixed("TwoCell"),
+    },
+    acts: { delete: (record, document) => { remove(document.records.shapes, record, document); } },
+  },
+  ChartCollection: {
+    items: (id, { records }) => records.charts.filter(({ sheetId }) => sheetId === id).map((each) => object("Chart", each)),
+    acts: { add: addChart },
+  },
+  /** A chart of the host: what it shows and where; nothing is drawn. */
+  Chart: {
+    id: ({ id }) => id,
+    alsoCalled: ({ name }) => name,
+    properties: {
+      id: { get: ({ id }) => id },
+      chartType: { get: ({ type }) => type },
+      ...fields<ChartRecord>("name", "left", "top", "width", "height"),
+    },
+    parts: { title: (record) => object("ChartTitle", record) },
+    acts: {
+      setPosition: lieOver,
+      delete: (record, document) => { remove(document.records.charts, record, document); },
+    },
+  },
+  ChartTitle: { properties: { text: field<ChartRecord>("title"), visible: fixed(true) } },
+};

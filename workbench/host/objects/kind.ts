@@ -1,0 +1,116 @@
+import type { Area } from "../excel/area";
+import type { BookRecords, ChartRecord, ConditionalFormatRecord, NameRecord, ShapeRecord, TableRecord } from "../excel/book-records";
+import type { SheetStore } from "../excel/sheet-store";
+
+/** Each kind of object of the host that the workbench knows, by the name of its class, and what such an object stands for. */
+export interface Targets {
+  Workbook: true;
+  Application: true;
+  Runtime: true;
+  Functions: true;
+  FunctionResult: number;
+  WorksheetCollection: true;
+  /** By the sheet's id. */
+  Worksheet: string;
+  WorksheetProtection: string;
+  WorksheetFreezePanes: string;
+  WorksheetCustomPropertyCollection: string;
+  WorksheetCustomProperty: { readonly sheetId: string; readonly key: string };
+  PageLayout: string;
+  Range: Area;
+  RangeView: Area;
+  RangeAreas: readonly Area[];
+  RangeCollection: readonly Area[];
+  RangeFormat: Area;
+  RangeFill: Area;
+  RangeFont: Area;
+  RangeBorderCollection: Area;
+  RangeBorder: { readonly area: Area; readonly edge: string };
+  DataValidation: Area;
+  ConditionalFormatCollection: Area;
+  ConditionalFormat: ConditionalFormatRecord;
+  ConditionalRule: ConditionalFormatRecord;
+  CustomConditionalFormat: ConditionalFormatRecord;
+  ConditionalFormatRule: ConditionalFormatRecord;
+  ConditionalRangeFormat: ConditionalFormatRecord;
+  ConditionalRangeFill: ConditionalFormatRecord;
+  ConditionalRangeFont: ConditionalFormatRecord;
+  ConditionalRangeBorderCollection: ConditionalFormatRecord;
+  ConditionalRangeBorder: { readonly record: ConditionalFormatRecord; readonly edge: string };
+  /** Of the workbook, of one sheet, or those that touch an area. */
+  TableCollection: { readonly sheetId?: string; readonly touching?: Area; readonly fullyContained?: boolean };
+  Table: TableRecord;
+  TableColumnCollection: TableRecord;
+  TableColumn: { readonly table: TableRecord; readonly index: number };
+  TableRowCollection: TableRecord;
+  TableRow: { readonly table: TableRecord; readonly index: number };
+  NamedItemCollection: true;
+  NamedItem: NameRecord;
+  SettingCollection: true;
+  /** By its key. */
+  Setting: string;
+  ShapeCollection: string;
+  Shape: ShapeRecord;
+  ChartCollection: string;
+  Chart: ChartRecord;
+  ChartTitle: ChartRecord;
+}
+
+export type KindName = keyof Targets;
+
+/** An object of the host: which kind it is, and what it stands for. */
+export class HostObject {
+  constructor(
+    readonly kind: KindName,
+    readonly it: unknown,
+  ) {}
+}
+
+export const object = <Name extends KindName>(kind: Name, it: Targets[Name]): HostObject => new HostObject(kind, it);
+
+/** As `object`; of nothing it makes nothing: the null object of the host. */
+export const objectIfAny = <Name extends KindName>(kind: Name, it: Targets[Name] | undefined): HostObject | null =>
+  it === undefined ? null : new HostObject(kind, it);
+
+/** What the objects of the host are read from and written to. */
+export interface HostDocument {
+  readonly store: SheetStore;
+  readonly records: BookRecords;
+  /** Counts cells handed over in one answer. @throws {HostError} `ResponsePayloadSizeLimitExceeded` */
+  handOver(cells: number): void;
+}
+
+/** One property: how it is read and how it is written. */
+export interface Property<It> {
+  readonly get?: (it: It, document: HostDocument) => unknown;
+  readonly set?: (it: It, value: unknown, document: HostDocument) => void;
+}
+
+type Named<Answer, It> = Readonly<Record<string, (it: It, document: HostDocument, ...given: readonly unknown[]) => Answer>>;
+
+/**
+ * All that the workbench knows of one kind, under the names that the host's library uses. An argument that is an object of the
+ * host arrives as such. What stands here in no table is an error that names it, never a silent blank.
+ */
+export interface Kind<It> {
+  /** What the library finds the object again by. */
+  readonly id?: (it: It) => string | number;
+  /** Another name it answers to, whatever the case. */
+  readonly alsoCalled?: (it: It, document: HostDocument) => string;
+  readonly properties?: Readonly<Record<string, Property<It>>>;
+  /** Objects that belong to it. */
+  readonly parts?: Named<HostObject | null, It>;
+  /** Methods that look something up: an object, nothing, or a plain answer. */
+  readonly finds?: Named<unknown, It>;
+  /** Methods that change the workbook, with the object they make, if any. */
+  readonly acts?: Named<unknown, It>;
+  /** Methods that change what is seen, and nothing that a file would keep. */
+  readonly shows?: Named<void, It>;
+  /** Of a collection: its items in order. */
+  readonly items?: (it: It, document: HostDocument) => readonly HostObject[];
+}
+
+export type Kinds = { readonly [Name in KindName]: Kind<Targets[Name]> };
+
+/** A property that is set and forgotten: it shows in no grid. */
+export const fixed = (value: unknown): Property<unknown> => ({ get: () => value, set: () => undefined });

@@ -1,0 +1,76 @@
+import { addressOf } from "../excel/area";
+import { type NameRecord, removeRecord } from "../excel/book-records";
+import { areaCalled, sheetOf } from "../excel/sheet-access";
+import { assertTableName } from "../excel/table-names";
+import { areaGiven } from "./areas-given";
+import { fixed, type HostDocument, type HostObject, type Kinds, object } from "./kind";
+
+/** As a formula names it: `=Log!$B$2:$B$40`. */
+function formulaFor(document: HostDocument, reference: unknown): string {
+  if (typeof reference === "string") return reference.startsWith("=") ? reference : `=${reference}`;
+  const area = areaGiven(document, reference, document.store.activeSheetId());
+  return `=${addressOf(area, sheetOf(document, area.sheetId).name).replace(/([A-Z]+)(\d+)(?=$|:)/g, "$$$1$$$2")}`;
+}
+
+function add(_: true, document: HostDocument, name: unknown, reference: unknown, comment: unknown): HostObject {
+  assertTableName(document, String(name));
+  const { records } = document;
+  const made: NameRecord = {
+    id: records.newId("name"), name: String(name), formula: formulaFor(document, reference), comment: typeof comment === "string" ? comment : "",
+  };
+  records.names.push(made);
+  records.onChange();
+  return object("NamedItem", made);
+}
+
+const copied = (value: unknown): unknown => (value === undefined ? undefined : JSON.parse(JSON.stringify(value)));
+
+/** Defined names, and what the add-in keeps inside the workbook. */
+export const namedKinds: Pick<Kinds, "NamedItem" | "NamedItemCollection" | "Setting" | "SettingCollection"> = {
+  NamedItemCollection: {
+    items: (_, { records }) => records.names.map((each) => object("NamedItem", each)),
+    acts: { add },
+  },
+  NamedItem: {
+    id: ({ name }) => name,
+    properties: {
+      name: { get: ({ name }) => name },
+      formula: {
+        get: ({ formula }) => formula,
+        set: (record, formula, { records }) => {
+          record.formula = String(formula);
+          records.onChange();
+        },
+      },
+      comment: { get: ({ comment }) => comment, set: (record, comment) => { record.comment = String(comment); } },
+      visible: fixed(true),
+    },
+    finds: { getRange: ({ name }, document) => object("Range", areaCalled(document, name, document.store.activeSheetId())) },
+    acts: {
+      delete: (record, { records }) => {
+        removeRecord(records.names, record);
+        records.onChange();
+      },
+    },
+  },
+  SettingCollection: {
+    items: (_, { records }) => [...records.settings.keys()].map((key) => object("Setting", key)),
+    acts: {
+      add: (_, { records }, key, value) => {
+        records.settings.set(String(key), copied(value));
+        return object("Setting", String(key));
+      },
+    },
+  },
+  Setting: {
+    id: (key) => key,
+    properties: {
+      key: { get: (key) => key },
+      value: {
+        get: (key, { records }) => copied(records.settings.get(key)),
+        set: (key, value, { records }) => { records.settings.set(key, copied(value)); },
+      },
+    },
+    acts: { delete: (key, { records }) => { records.settings.delete(key); } },
+  },
+};

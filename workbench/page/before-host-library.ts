@@ -1,0 +1,6 @@
+import type {} from "./workbench-link";
+
+/** Runs in the pane's frame before the host's own library: the library looks for this bridge when it loads. */
+const link = window.parent.runoffLedgerWorkbench;
+if (link === undefined) throw new Error("The pane stands outside the workbench: open the workbench's own page.");
+Object.assign(window, { _richApiNativeBridge: link.openBridge() });
