@@ -35,7 +35,7 @@ describe("the workbench's server", () => {
     async (place) => {
       const answer = await get(place);
       expect(answer.status).toBe(200);
-      expect((await answer.arrayBuffer()).byteLength).toBeGreaterThan(100);
+      expect((await answer.arrayBuffer()).byteLength).toBeGreaterThan(50);
     },
   );
 
