@@ -1,5 +1,15 @@
-/** Told of one run of places that all stand before `after` although their values are greater. */
-export type OnInversions = (greaterBefore: Int32Array, after: number) => void;
+/**
+ * Told of one run of pairs in the wrong order: the places `run[start]` to `run[end - 1]` all stand before `after`, although
+ * their values are greater.
+ */
+export type OnInversions = (run: Int32Array, start: number, end: number, after: number) => void;
+
+export interface Inversions {
+  /** How many pairs stand in the wrong order. */
+  readonly count: number;
+  /** The places by rising value, equal values as they stood. */
+  readonly order: Int32Array;
+}
 
 /**
  * How many pairs stand in the wrong order: an earlier value strictly greater than a later one. Equal values are in order.
@@ -10,43 +20,43 @@ export type OnInversions = (greaterBefore: Int32Array, after: number) => void;
  *           left half
  * Source:   [knight-1966]
  *
- * @param onInversions is told of every such pair, as places in `values`; costs one step for each of them
- * @example inversions([2, 3, 1]) // 2
+ * @param onInversions is told of every such pair
+ * @example inversions(Float64Array.of(2, 3, 1)).count // 2
  */
-export function inversions(values: Float64Array, onInversions?: OnInversions): number {
+export function inversions(values: Float64Array, onInversions?: OnInversions): Inversions {
   const { length } = values;
-  let from: Int32Array = Int32Array.from(values, (_, place) => place);
-  let to: Int32Array = new Int32Array(length);
+  let from: Ranked = { values: Float64Array.from(values), places: Int32Array.from(values, (_, place) => place) };
+  let to: Ranked = { values: new Float64Array(length), places: new Int32Array(length) };
   let count = 0;
   for (let width = 1; width < length; width *= 2) {
     for (let start = 0; start < length; start += 2 * width) {
       const middle = Math.min(start + width, length);
-      count += merge(values, from, to, [start, middle, Math.min(middle + width, length)], onInversions);
+      count += merge(from, to, start, middle, Math.min(middle + width, length), onInversions);
     }
     [from, to] = [to, from];
   }
-  return count;
+  return { count, order: from.places };
 }
 
-function merge(
-  values: Float64Array,
-  from: Int32Array,
-  to: Int32Array,
-  [start, middle, end]: readonly [start: number, middle: number, end: number],
-  onInversions: OnInversions | undefined,
-): number {
-  let [left, right, count] = [start, middle, 0];
+/** Values and where they stood, side by side: read one after the other, which is what a processor is quick at. */
+interface Ranked {
+  readonly values: Float64Array;
+  readonly places: Int32Array;
+}
+
+function merge(from: Ranked, to: Ranked, start: number, middle: number, end: number, onInversions?: OnInversions): number {
+  let left = start;
+  let right = middle;
+  let count = 0;
   for (let place = start; place < end; place++) {
-    const leftPlace = from[left] ?? 0;
-    const rightPlace = from[right] ?? 0;
-    const takeRight = left >= middle || (right < end && (values[rightPlace] ?? 0) < (values[leftPlace] ?? 0));
-    if (takeRight) {
+    const takeRight = left >= middle || (right < end && (from.values[right] ?? 0) < (from.values[left] ?? 0));
+    if (takeRight && left < middle) {
       count += middle - left;
-      if (left < middle) onInversions?.(from.subarray(left, middle), rightPlace);
+      onInversions?.(from.places, left, middle, from.places[right] ?? 0);
     }
-    to[place] = takeRight ? rightPlace : leftPlace;
-    if (takeRight) right++;
-    else left++;
+    const taken = takeRight ? right++ : left++;
+    to.values[place] = from.values[taken] ?? 0;
+    to.places[place] = from.places[taken] ?? 0;
   }
   return count;
 }

@@ -25,25 +25,26 @@ export interface TrendTest {
  */
 export function mannKendall(readings: readonly Dated[]): TrendTest {
   const ordered = inOrder(readings);
-  const days = tieSizes(ordered.map(({ day }) => day));
-  const values = tieSizes(ordered.map(({ value }) => value).sort((a, b) => a - b));
-  const both = tieSizes(ordered.map(({ day, value }) => `${day} ${value}`));
-  const untied = pairs([ordered.length]) - pairs(days) - pairs(values) + pairs(both);
-  const falling = inversions(Float64Array.from(ordered, ({ value }) => value));
-  const s = untied - 2 * falling;
-  const oneSided = chanceOfTrend(Math.abs(s), ordered, [days, values]);
+  const [days, inTime] = [Float64Array.from(ordered, ({ day }) => day), Float64Array.from(ordered, ({ value }) => value)];
+  const values = Float64Array.from(inTime).sort();
+  const isRepeated = (column: Float64Array) => (place: number): boolean => column[place] === column[place - 1];
+  const [sameDay, sameValue, sameBefore] = [isRepeated(days), isRepeated(values), isRepeated(inTime)];
+  const ties = [tieSizes(days.length, sameDay), tieSizes(days.length, sameValue)] as const;
+  const both = tieSizes(days.length, (place) => sameDay(place) && sameBefore(place));
+  const untied = pairs([ordered.length]) - pairs(ties[0]) - pairs(ties[1]) + pairs(both);
+  const s = untied - 2 * inversions(inTime).count;
+  const oneSided = chanceOfTrend(Math.abs(s), ordered, ties);
   return { s, oneSided, twoSided: Math.min(1, 2 * oneSided) };
 }
 
-/** The sizes of the runs of equal neighbours that are longer than one. */
-function tieSizes(sorted: readonly (number | string)[]): number[] {
+/** The sizes of the runs, longer than one, in which each is told to equal the one before. */
+function tieSizes(length: number, equalsBefore: (place: number) => boolean): number[] {
   const sizes: number[] = [];
-  let size = 0;
-  for (const [place, each] of sorted.entries()) {
-    size++;
-    if (each === sorted[place + 1]) continue;
-    if (size > 1) sizes.push(size);
-    size = 0;
+  for (let start = 0; start < length; ) {
+    let end = start + 1;
+    while (end < length && equalsBefore(end)) end++;
+    if (end - start > 1) sizes.push(end - start);
+    start = end;
   }
   return sizes;
 }

@@ -10,7 +10,7 @@ import { Refusal } from "../refusal";
  * @throws {Refusal} `not-enough-readings` of no values, `not-a-number` of a value that is not finite
  * @example median([4, 1, 3, 2]) // 2.5
  */
-export function median(values: readonly number[]): number {
+export function median(values: readonly number[] | Float64Array): number {
   const sorted = Float64Array.from(values).sort();
   const low = sorted[Math.floor((sorted.length - 1) / 2)];
   const high = sorted[Math.floor(sorted.length / 2)];

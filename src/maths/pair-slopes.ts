@@ -1,84 +1,111 @@
-import { type Dated } from "./dated";
-import { inversions } from "./inversions";
+import { inversions, type OnInversions } from "./inversions";
+import { aboveAll, belowAll, edgesAt, type Slope, type SlopeEdge, type SlopePoints } from "./slope-edge";
 
-/** The slopes of pairs that lie in one narrow interval, sorted, and how many of all pairs are less steep than these. */
-export interface SlopeListing {
-  readonly below: number;
-  readonly slopes: Float64Array;
+/** Some of the slopes of all pairs: those with ranks from `from`, up to but without `upTo`. */
+export interface RankedSlopes {
+  readonly from: number;
+  readonly upTo: number;
+  readonly slopeAt: (rank: number) => Slope;
 }
 
-/** The search stops when an interval holds this many slopes for each reading: as much work as one more count. */
-const listedPerReading = 8;
-/** Slopes closer together than this are one slope: what rounding leaves of 15 digits. */
-const sameSlope = 1e-13;
+/** So many slopes are looked at in one go: a sample of an interval, or all of it. Larger samples cost more and narrow more. */
+const sampleSize = 32_768;
+/** Standard deviations of a rank in a sample that the next interval spans on each side: 3 miss once in 370. */
+const spanned = 3;
 
-/** How many pairs of readings stand on different days. */
-export function pairsOfDifferentDays(ordered: readonly Dated[]): number {
-  let [pairs, before] = [0, 0];
-  for (const [place, { day }] of ordered.entries()) {
-    if (day !== ordered[place - 1]?.day) before = place;
-    pairs += before;
-  }
-  return pairs;
-}
+type Interval = readonly [low: SlopeEdge, high: SlopeEdge];
+
+const slopesIn = ([low, high]: Interval): number => high.rank - low.rank;
 
 /**
  * The slopes near a rank among the slopes of all pairs of readings, without listing all pairs.
  *
- * Formula:  a pair is less steep than m where its later residual v - m d is the smaller one, so a count of inversions says
- *           how many slopes lie below m; m is found by halving, and the last few slopes are listed and sorted
- * Source:   [cole-1989] for the counting; halving in place of its parametric search
+ * Formula:  a sample of the slopes between two edges gives two slopes close around the rank; the slopes below each are
+ *           counted, and the two become the edges, until so few are left between them that all can be listed. A slope that
+ *           thousands of pairs share is met as soon as the sample holds it
+ * Source:   [dillencourt-1992]
  *
- * @param ordered by day, then by value
- * @param rank counted from 0, below `pairsOfDifferentDays`
+ * @param rank counted from 0, below the number of pairs on different days
  */
-export function slopesAround(ordered: readonly Dated[], rank: number): SlopeListing {
-  const { steepest, finest } = slopeScale(ordered);
-  if (steepest === 0) return { below: 0, slopes: Float64Array.of(0) };
-  const enough = listedPerReading * ordered.length;
-  let [low, high] = [-steepest, steepest];
-  let [below, upTo] = [0, pairsOfDifferentDays(ordered)];
-  while (upTo - below > enough && high - low > finest + sameSlope * Math.abs(low + high)) {
-    const middle = low + (high - low) / 2;
-    const lessSteep = inversions(residuals(ordered, middle));
-    if (lessSteep <= rank) [low, below] = [middle, lessSteep];
-    else [high, upTo] = [middle, lessSteep];
+export function slopesAround(points: SlopePoints, rank: number): RankedSlopes {
+  const uniform = minimalStandard();
+  let interval: Interval = [belowAll(points), aboveAll(points)];
+  while (slopesIn(interval) > sampleSize) {
+    const sample = rising(sampled(points, interval, uniform));
+    const found = narrowed(points, interval, sample, rank);
+    if ("slopeAt" in found) return found;
+    // In numbers with rounding in them, slopes that cannot be told apart are one.
+    if (slopesIn(found) >= slopesIn(interval)) return shared(interval, sample.at(Math.floor(sample.count / 2)));
+    interval = found;
   }
-  return { below, slopes: slopesBetween(ordered, [low, high], 2 * enough) };
+  const [{ rank: from }, { rank: upTo }] = interval;
+  const { at, count } = rising(sampled(points, interval, uniform));
+  return { from, upTo, slopeAt: (wanted) => at(Math.min(Math.max(0, wanted - from), count - 1)) };
 }
 
-/** A slope beyond that of any pair, and a difference of slopes too fine for the numbers to carry. */
-function slopeScale(ordered: readonly Dated[]): { steepest: number; finest: number } {
-  let [lowest, highest, gap] = [Infinity, -Infinity, Infinity];
-  for (const [place, { day, value }] of ordered.entries()) {
-    lowest = Math.min(lowest, value);
-    highest = Math.max(highest, value);
-    const since = day - (ordered[place - 1]?.day ?? day);
-    if (since > 0) gap = Math.min(gap, since);
+/** A slope that all pairs between two edges have. */
+function shared([low, high]: Interval, slope: Slope): RankedSlopes {
+  return { from: low.rank, upTo: high.rank, slopeAt: () => slope };
+}
+
+/** The interval cut at two slopes of the sample, or the ranks of one that is asked for. */
+function narrowed(points: SlopePoints, interval: Interval, sample: Rising, rank: number): Interval | RankedSlopes {
+  let [low, high] = interval;
+  const place = ((rank - low.rank) / slopesIn(interval)) * sample.count;
+  const span = (spanned * Math.sqrt(sample.count)) / 2;
+  for (const at of [Math.floor(place - span), Math.ceil(place + span)]) {
+    if (at < 0 || at >= sample.count) continue;
+    const slope = sample.at(at);
+    const [below, above] = edgesAt(points, slope);
+    if (below.rank <= rank && rank < above.rank) return shared([below, above], slope);
+    if (above.rank <= rank) low = above.rank > low.rank ? above : low;
+    else high = below.rank < high.rank ? below : high;
   }
-  const days = (ordered.at(-1)?.day ?? 0) - (ordered[0]?.day ?? 0);
-  return { steepest: (2 * (highest - lowest)) / gap, finest: (sameSlope * (highest - lowest)) / days };
+  return [low, high];
 }
 
-/** Heights above a line of that slope through the first reading. */
-function residuals(ordered: readonly Dated[], slope: number): Float64Array {
-  const first = ordered[0] ?? { day: 0, value: 0 };
-  return Float64Array.from(ordered, ({ day, value }) => value - first.value - slope * (day - first.day));
-}
-
-/** The slopes of the pairs that are not yet inverted at the low slope but are at the high one; at most about `most` of them. */
-function slopesBetween(ordered: readonly Dated[], [low, high]: readonly [number, number], most: number): Float64Array {
-  const atLow = residuals(ordered, low);
-  const atHigh = residuals(ordered, high);
-  const places = Int32Array.from(ordered, (_, place) => place).sort((a, b) => (atLow[a] ?? 0) - (atLow[b] ?? 0) || a - b);
-  const slopes: number[] = [];
-  inversions(Float64Array.from(places, (place) => atHigh[place] ?? 0), (before, after) => {
-    const later = ordered[places[after] ?? 0];
-    for (const each of before) {
-      const earlier = ordered[places[each] ?? 0];
-      if (slopes.length >= most || later === undefined || earlier === undefined) return;
-      if (later.day > earlier.day) slopes.push((later.value - earlier.value) / (later.day - earlier.day));
+/** One out of each of equal parts of the slopes between two edges; where there are few, each of them. */
+function sampled(points: SlopePoints, [low, high]: Interval, uniform: () => number): readonly Slope[] {
+  const part = Math.max(1, slopesIn([low, high]) / sampleSize);
+  const chosen = (count: number): number => Math.floor(part * count + (part > 1 ? part * uniform() : 0));
+  const sample: Slope[] = [];
+  let [seen, next] = [0, chosen(0)];
+  pairsBetween(low, high, (run, start, end, after) => {
+    for (; next < seen + end - start; next = chosen(sample.length)) {
+      sample.push(slopeOf(points, low.order[run[start + next - seen] ?? 0], low.order[after]));
     }
+    seen += end - start;
   });
-  return Float64Array.from(slopes).sort();
+  return sample;
+}
+
+function slopeOf({ days, values }: SlopePoints, earlier = 0, later = 0): Slope {
+  return { rise: (values[later] ?? NaN) - (values[earlier] ?? NaN), run: (days[later] ?? NaN) - (days[earlier] ?? NaN) };
+}
+
+/** The pairs turned round at the high edge and not yet at the low one, by their places in the low edge's order. */
+function pairsBetween(low: SlopeEdge, high: SlopeEdge, onPairs: OnInversions): void {
+  const placeAtHigh = new Float64Array(high.order.length);
+  for (const [at, place] of high.order.entries()) placeAtHigh[place] = at;
+  inversions(Float64Array.from(low.order, (place) => placeAtHigh[place] ?? 0), onPairs);
+}
+
+interface Rising {
+  readonly count: number;
+  readonly at: (place: number) => Slope;
+}
+
+/** Slopes in rising order; only the few that are asked for are looked up again by their size. */
+function rising(slopes: readonly Slope[]): Rising {
+  const size = ({ rise, run }: Slope): number => rise / run;
+  const sizes = Float64Array.from(slopes, size).sort();
+  const level: Slope = { rise: 0, run: 1 };
+  return { count: sizes.length, at: (place) => slopes.find((slope) => size(slope) === sizes[place]) ?? level };
+}
+
+/** Numbers from 0 to 1 by the minimal standard generator [park-miller-1988]: the same log gives the same answer everywhere. */
+function minimalStandard(): () => number {
+  const [multiplier, modulus] = [48_271, 2_147_483_647];
+  let state = 1;
+  return () => (state = (state * multiplier) % modulus) / modulus;
 }

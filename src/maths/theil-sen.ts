@@ -1,7 +1,9 @@
 import { Refusal } from "../refusal";
 import { type Dated, inOrder } from "./dated";
 import { median } from "./median";
-import { pairsOfDifferentDays, slopesAround } from "./pair-slopes";
+import { commonStep } from "./common-step";
+import { slopesAround } from "./pair-slopes";
+import { pairsOfDifferentDays, type Slope } from "./slope-edge";
 
 export interface RobustLine {
   /** Change of the value a day. */
@@ -26,33 +28,34 @@ export interface RobustLine {
  */
 export function theilSen(readings: readonly Dated[]): RobustLine {
   const ordered = inOrder(readings);
-  const pairs = pairsOfDifferentDays(ordered);
+  const days = Float64Array.from(ordered, ({ day }) => day);
+  const values = Float64Array.from(ordered, ({ value }) => value);
+  const pairs = pairsOfDifferentDays(days);
   if (!(pairs > 0)) {
     const given = Math.min(1, ordered.length);
     throw new Refusal("not-enough-readings", { quantity: "days with a reading", given, allowed: "2" });
   }
-  const slope = medianSlope(ordered, pairs);
-  const [day, value] = [median(ordered.map((each) => each.day)), median(ordered.map((each) => each.value))];
+  const slope = medianSlope(days, values, pairs);
+  const [day, value] = [median(days), median(values)];
   return { slope, at: (onDay) => value + slope * (onDay - day) };
 }
 
-function medianSlope(ordered: readonly Dated[], pairs: number): number {
-  const lowRank = Math.floor((pairs - 1) / 2);
-  const highRank = Math.floor(pairs / 2);
-  const listing = slopesAround(ordered, lowRank);
-  const low = atRank(listing, lowRank);
+function medianSlope(days: Float64Array, values: Float64Array, pairs: number): number {
+  const [inDays, inValues] = [inSteps(days, days), inSteps(values, Float64Array.from(values).sort())];
+  const points = { days: inDays.counts, values: inValues.counts };
+  const size = ({ rise, run }: Slope): number => (rise * inValues.step) / (run * inDays.step);
+  const [lowRank, highRank] = [Math.floor((pairs - 1) / 2), Math.floor(pairs / 2)];
+  const around = slopesAround(points, lowRank);
+  const low = size(around.slopeAt(lowRank));
   if (highRank === lowRank) return low;
-  const high = atRank(highRank - listing.below < listing.slopes.length ? listing : slopesAround(ordered, highRank), highRank);
+  const high = size((highRank < around.upTo ? around : slopesAround(points, highRank)).slopeAt(highRank));
   return low + (high - low) / 2;
 }
 
-/** The slope at a rank; where thousands of pairs share one slope the listing is cut short, and its last is that slope too. */
-function atRank({ below, slopes }: ReturnType<typeof slopesAround>, rank: number): number {
-  const slope = slopes[Math.min(rank - below, slopes.length - 1)];
-  if (slope !== undefined) return slope;
-  throw new Refusal("outside-validity", {
-    quantity: "a change between readings",
-    given: "at almost the same moment",
-    allowed: "moments a second apart or more",
-  });
+/** Distances from the first, in whole steps where there is a common one. */
+function inSteps(values: Float64Array, sorted: Float64Array): { readonly counts: Float64Array; readonly step: number } {
+  const first = sorted[0] ?? NaN;
+  const step = commonStep(sorted);
+  if (step === undefined) return { counts: values.map((value) => value - first), step: 1 };
+  return { counts: values.map((value) => Math.round((value - first) / step)), step };
 }
