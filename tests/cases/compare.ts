@@ -42,5 +42,6 @@ function actFaults(acts: readonly Act[], say: Expected): string[] {
 
 function textFaults(found: PotJudgement, say: Expected): string[] {
   const text = textOf(found);
-  return (say.tells ?? []).filter((each) => !new RegExp(each, "i").test(text)).map((each) => `says nothing of /${each}/`);
+  const silent = (say.tells ?? []).filter((each) => !new RegExp(each, "i").test(text));
+  return silent.map((each) => `says nothing of /${each}/`);
 }

@@ -30,10 +30,11 @@ export function cropFigures(crop: OpenCrop): CropFigures {
   const judgements = said.map(({ judgement }) => judgement);
   const count = (fits: (each: PotJudgement) => boolean): number => judgements.filter(fits).length;
   const buildup = said.filter(({ date }) => crop.buildup?.includes(date));
+  const times = verdictWords.map((word) => [word, count(({ verdict }) => verdict === word)] as const);
   return {
     name: crop.name,
     days: rows.length,
-    verdicts: new Map(verdictWords.map((word) => [word, count(({ verdict }) => verdict === word)] as const).filter(([, days]) => days > 0)),
+    verdicts: new Map(times.filter(([, days]) => days > 0)),
     toldToFlush: count(({ course }) => course.some(({ act }) => act === "flush")),
     flaggedForSalt: count(speaksOfSalt),
     flaggedForPh: count(speaksOfPh),
