@@ -1,4 +1,4 @@
-import { inEngineUnit, measureOf, numberCell, Refusal, type WrittenUnit } from "../src/index";
+import { inEngineUnit, isReadable, measureOf, numberCell, Refusal, type WrittenUnit } from "../src/index";
 
 /** An error value in an input cell goes on as that error: the host's #N/A stays #N/A. */
 export class CellError extends Error {
@@ -67,7 +67,7 @@ const isAmbiguous = (value: string | boolean): boolean => typeof value === "stri
 function inUnit({ value, unit }: { readonly value: number; readonly unit?: WrittenUnit }, wanted: string): number | undefined {
   if (unit === undefined || unit === wanted) return value;
   const measure = isEngineUnit(wanted) ? measureOf(wanted) : undefined;
-  return measure !== undefined && unit !== "ppm" && unit !== "mV" && unit !== "per" && measureOf(unit) === measure ? inEngineUnit(value, unit) : undefined;
+  return measure !== undefined && isReadable(unit) && measureOf(unit) === measure ? inEngineUnit(value, unit) : undefined;
 }
 
 /** The units that the engine's own formulas take. */

@@ -128,7 +128,7 @@ export { inEngineUnit } from "./cells/engine-unit";
 export { logUnitNamed, logUnits, type NamedLogUnit } from "./cells/log-unit";
 export { numberCell, type NumberCell } from "./cells/number-cell";
 export {
-  type EcLogUnit, type LogUnit, measureOf, type TemperatureLogUnit, type VolumeLogUnit, type WrittenUnit,
+  type EcLogUnit, isReadable, type LogUnit, measureOf, type TemperatureLogUnit, type VolumeLogUnit, type WrittenUnit,
 } from "./cells/units";
 
 // Log: the sheet the grower already keeps

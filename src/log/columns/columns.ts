@@ -2,7 +2,7 @@ import { type LogUnit } from "../../cells/units";
 import { columnUnit } from "./column-unit";
 import { type ColumnHeader } from "./header-rows";
 import { type LogQuantity } from "../log";
-import { type Measure, propose, type Proposal } from "./propose";
+import { isBare, type Measure, propose, type Proposal } from "./propose";
 import { type Asked, columnQuestion, unitQuestion } from "../questions";
 import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogQuestion, type LogQuestionKind } from "../reading";
 import { type ColumnSample } from "./sample";
@@ -44,10 +44,7 @@ function firstLook(column: number, header: ColumnHeader, sample = noSample, answ
 /** A pH beside a runoff pH is the input's: the only one whose side is not said, beside one whose side is. */
 function byElimination(column: Column, all: readonly Column[]): Column {
   const { measure } = column;
-  const { concepts } = column.header.meaning;
-  const spoken = (["runoff", "input", "medium", "vessel", "tank"] as const).some((concept) => concepts.has(concept));
-  const open = column.quantity === undefined && !spoken;
-  if (!open || measure === undefined) return column;
+  if (column.quantity !== undefined || measure === undefined || !isBare(column.header.meaning)) return column;
   const same = all.filter((other) => other.measure === measure && other !== column);
   const sides = new Set(same.map((other) => other.quantity));
   const [said] = sides;

@@ -117,6 +117,7 @@ function merged(own: HeaderMeaning, rest: readonly HeaderMeaning[], scale: numbe
     unit: own.unit ?? rest.find((other) => other.unit !== undefined)?.unit,
     scale,
     strangers: own.strangers,
+    numbered: own.numbered,
     dateOrder: own.dateOrder ?? rest.find((other) => other.dateOrder !== undefined)?.dateOrder,
   };
 }

@@ -1,60 +1,121 @@
 /**
- * The words over a column, lower case and without accents. English first; German, Spanish, French and Dutch where a word
- * means one thing only. Common practice, no source.
+ * The words over a column, lower case and without accents: English, German, Dutch, French, Spanish, Italian, Portuguese and
+ * Polish where a word means one thing only; a word of any other language is asked about. Common practice, no source.
  */
+
+const words = (...lines: readonly string[]): readonly string[] => lines.flatMap((line) => line.split(" "));
 
 /** What a word over a column speaks of. */
 export const headerWords = {
-  ec: "ec ecs conductivity cond leitfahigkeit leitfaehigkeit leitwert conductividad ce conductivite geleidbaarheid",
-  ph: "ph phs",
-  tds: "tds",
-  temperature: "t temp temps temperature temperatures temperatur temperatura temperatuur",
-  humidity: "rh humidity hum luftfeuchte luftfeuchtigkeit feuchte feuchtigkeit humedad humidite luchtvochtigheid rlf rv",
-  volume: "volume volumes vol vols amount amounts quantity qty menge volumen cantidad quantite hoeveelheid",
-  date: "date dates day datum fecha dia jour dag datetime timestamp",
-  time: "time times clock hour uhrzeit zeit hora heure tijd",
-  vessel: "pot pots plant plants vessel container bucket planter bag bed beds bench tray topf pflanze kubel eimer maceta planta plante emmer",
-  medium: "medium media substrate substrat sustrato substraat soil slab rootzone root roots",
-  notes:
-    "note notes comment comments remark remarks observation observations action actions event events activity memo bemerkung " +
-    "bemerkungen notiz notizen anmerkung anmerkungen kommentar kommentare nota notas observaciones comentario comentarios " +
-    "remarque remarques commentaire commentaires opmerking opmerkingen notities",
-  input: "in input inputs inflow influent inlet applied poured zulauf eingang entrada aporte entree apport ingang aanvoer",
-  feed:
-    "feed feeds feeding fed nutrient nutrients nute nutes fertigation irrigation irrigated water watered watering given drip " +
-    "dripper solution reservoir res tank giesswasser nahrlosung naehrloesung wasser dungung riego solucion agua arrosage eau " +
-    "voeding gietwater",
-  tank: "reservoir res tank mix barrel fass deposito reservorio cuve bac",
-  runoff:
-    "runoff runoffs drain drains drained drainage leachate leachates out output outlet outflow effluent collected pourthrough " +
-    "ablauf auslauf ausgang drainwasser drenaje lixiviado salida lixiviat sortie drainwater uitgang afvoer",
-  air: "air room ambient tent luft raum raumluft aire ambiente ambiant salle lucht kamer",
-  elsewhere: "leaf leaves canopy outside outdoor blatt hoja feuille blad",
-  uncompensated: "uncompensated uncorrected raw",
-  filler: "total totals daily of the at per each reading readings value values measured",
-  noReading:
-    "target targets goal aim ratio difference diff delta change min max minimum maximum limit limits average avg mean median " +
-    "sum shift vpd deficit setpoint height weight size count age stage week weeks woche semana semaine dose dosing slope offset " +
-    "fraction uptake stock concentrate cal calibration buffer standard flag status trend up down dew dewpoint bulb " +
-    "tap source ro osmosis mains rain rainwater leitungswasser",
-} as const;
+  ec: words(
+    "ec ecs conductivity cond leitfahigkeit leitfaehigkeit leitwert ce conductividad conductivite geleidbaarheid",
+    "conducibilita conduttivita condutividade przewodnosc",
+  ),
+  /** Conductivity factor: ten times mS/cm. */
+  cf: words("cf"),
+  ph: words("ph phs"),
+  tds: words("tds"),
+  temperature: words(
+    "t temp temps temperature temperatures temperatur temperatura temperatuur temperaturen temperaturas",
+  ),
+  humidity: words(
+    "rh humidity hum luftfeuchte luftfeuchtigkeit feuchte feuchtigkeit humedad humidite luchtvochtigheid rlf rv hr",
+    "umidita umidade humidade wilgotnosc ur",
+  ),
+  volume: words(
+    "volume volumes vol vols amount amounts quantity qty menge volumen cantidad quantite hoeveelheid quantita quantidade",
+    "objetosc ilosc",
+  ),
+  date: words("date dates day datum fecha dia jour dag datetime timestamp data giorno dzien tag"),
+  time: words("time times clock hour uhrzeit zeit hora heure tijd ora orario godzina godz"),
+  vessel: words(
+    "pot pots plant plants vessel container bucket planter bag topf pflanze kubel kuebel eimer maceta planta plante emmer",
+    "vaso pianta doniczka roslina bed beds bench tray",
+  ),
+  /** Tells rows apart only where the log needs it: a kind of plant, or where it stands. */
+  place: words(
+    "strain variety varieties cultivar crop crops species site tent bay zone line lines spot location position where label",
+    "name id house greenhouse compartment section block table shelf sorte art kultur ort platz reihe haus abteil variedad",
+    "cultivo sitio zona carpa nave lugar variete culture emplacement serre ras gewas plek kas afdeling varieta coltura serra",
+    "posto variedade estufa local odmiana uprawa miejsce namiot rzad row rack room",
+  ),
+  medium: words(
+    "medium media substrate substrat sustrato substraat soil slab slabs rootzone root roots substrato podloze matte bag",
+    "coir peat",
+  ),
+  notes: words(
+    "note notes comment comments remark remarks observation observations action actions event events activity memo bemerkung",
+    "bemerkungen notiz notizen anmerkung anmerkungen kommentar kommentare nota notas observaciones comentario comentarios",
+    "remarque remarques commentaire commentaires opmerking opmerkingen notities osservazioni commenti observacoes",
+    "comentarios uwagi notatki",
+  ),
+  input: words(
+    "in input inputs inflow influent inlet applied poured zulauf eingang entrada aporte entree apport ingang aanvoer ingresso",
+    "apporto doplyw",
+  ),
+  feed: words(
+    "feed feeds feeding fed nutrient nutrients nute nutes fertigation irrigation irrigated water watered watering given drip",
+    "dripper dripped drippers solution giesswasser giess giessen gabe nahrlosung naehrloesung wasser dungung tropfer riego",
+    "solucion agua gotero goteo arrosage eau goutteur solution gift voeding gietwater gieten druppel druppelwater water",
+    "irrigazione fertirrigazione soluzione acqua gocciolatore alimentazione rega alimentacao solucao gotejador podlewanie",
+    "pozywka woda kroplownik",
+  ),
+  tank: words("reservoir res tank mix barrel fass deposito reservorio cuve bac serbatoio vasca tanque zbiornik"),
+  runoff: words(
+    "runoff runoffs drain drains drained drainage leachate leachates out output outlet outflow effluent collected",
+    "pourthrough ablauf auslauf ausgang drainwasser draenage drenaje drenado lixiviado escurrido salida lixiviat sortie",
+    "percolat drainwater uitgang afvoer drenaggio scarico percolato lisciviato uscita drenagem saida escorrimento drenaz",
+    "wyciek odciek przelew dran draen leaching",
+  ),
+  air: words(
+    "air room ambient tent luft raum raumluft aire ambiente ambiant salle lucht kamer aria ar powietrze sala klima climate",
+  ),
+  /** Measured in the plant, or where the pot is not. */
+  elsewhere: words(
+    "leaf leaves foliar canopy outside outdoor blatt hoja feuille blad sap xylem petiole tissue plantsap bladsap foglia folha",
+    "lisc aussen buiten",
+  ),
+  /** Taken from the medium in another way than by running off. */
+  method: words(
+    "extract extracted extraction press pressed squeeze slurry paste saturated sme spw suspension pore porewater bulk",
+    "presswasser extrakt extracto extrait extractie estratto extrato",
+  ),
+  /** Water before any feed is in it. */
+  sourceWater: words(
+    "tap base source ro osmosis mains rain rainwater leitungswasser well borehole bore city makeup background plain",
+    "regenwasser brunnenwasser brunnen grondwater regenwater kraanwater pozo lluvia robinet pluie forage rubinetto pozzo",
+    "pioggia poco chuva kranowka studnia deszczowka butt raw",
+  ),
+  uncompensated: words("uncompensated uncorrected raw"),
+  /** Which meter, not which water. */
+  device: words(
+    "sensor sensors probe probes pen meter meters device logger handheld instrument electrode sonde messgerat medidor sensore",
+    "capteur czujnik channel ch port",
+  ),
+  /** Before or after something: only its keeper knows which of the two the pot got. */
+  moment: words("after before post pre nach vor apres avant despues antes dopo prima depois po przed na voor"),
+  filler: words(
+    "total totals daily of the at per each reading readings value values measured today the and from my del de la il do da",
+    "des du van von der scale ppm am heute ist gemessen measurement measurements level unit units electrical elektrische",
+    "electrica electrique elektrische eletrica elettrica relative relativ relativa relative rel solucao is on for",
+  ),
+  noReading: words(
+    "target targets goal aim ratio difference diff delta \u03b4 change min max minimum maximum limit limits average avg mean",
+    "median sum shift vpd deficit setpoint set setpt desired want wanted wish ideal optimum optimal recommended guideline",
+    "planned plan expected predicted forecast estimate estimated est calc calculated recipe threshold alarm tolerance",
+    "previous yesterday last error accuracy correction factor upper lower low high rise increase gain drop",
+    "fall loss decrease deviation stdev std sd height weight size count age stage week weeks woche semana semaine dose dosing",
+    "slope offset fraction uptake stock concentrate cal calibration buffer standard flag status trend up down dew dewpoint",
+    "bulb soll sollwert ziel zielwert grenze grenzwert differenz defizit objetivo meta consigna limite diferencia consigne",
+    "cible objectif difference doel streef streefwaarde limiet verschil gestern obiettivo differenza alvo diferenca cel",
+    "roznica zadana absolute abs saturation battery voltage signal rssi pressure flow rate minutes shots shot pulses",
+    "acid absolut maximo minimo massimo moyenne media promedio mittelwert gemiddelde gemiddeld srednia",
+  ),
+  /** One element or ion: a laboratory's figure, never a conductivity. */
+  element: words(
+    "n p k ca mg s na cl fe mn zn cu b mo si no nh calcium magnesium potassium sodium nitrate nitrogen ammonium phosphate",
+    "phosphorus chloride sulphate sulfate iron kalium natrium nitrat bicarbonate hco alkalinity hardness oxygen",
+  ),
+} as const satisfies Record<string, readonly string[]>;
 
 export type Concept = keyof typeof headerWords;
-
-/** Words grown together. */
-export const compoundWords: Readonly<Record<string, readonly Concept[]>> = {
-  ecin: ["ec", "input"],
-  inec: ["ec", "input"],
-  ecout: ["ec", "runoff"],
-  outec: ["ec", "runoff"],
-  phin: ["ph", "input"],
-  inph: ["ph", "input"],
-  phout: ["ph", "runoff"],
-  outph: ["ph", "runoff"],
-  lufttemperatur: ["air", "temperature"],
-  wassertemperatur: ["feed", "temperature"],
-  giessmenge: ["feed", "volume"],
-  drainmenge: ["runoff", "volume"],
-  ablaufmenge: ["runoff", "volume"],
-  zulaufmenge: ["input", "volume"],
-};

@@ -1,6 +1,6 @@
-import { type HeaderMeaning } from "./header-meaning";
-import { type LogQuantity } from "../log";
 import { measureOf } from "../../cells/units";
+import { type LogQuantity } from "../log";
+import { type HeaderMeaning } from "./header-meaning";
 import { type Concept } from "./header-words";
 
 export type Measure = "EC" | "pH" | "volume" | "temperature" | "humidity";
@@ -16,40 +16,63 @@ export interface Proposal {
 
 type Side = "input" | "runoff" | "both" | undefined;
 
-const settled = (quantity: LogQuantity, why: string, measure?: Measure): Proposal => ({ quantity, measure, why, choices: [] });
+const settled = (quantity: LogQuantity, why: string, measure?: Measure): Proposal =>
+  ({ quantity, measure, why, choices: [] });
+const open = (measure: Measure | undefined, why: string, choices: readonly LogQuantity[]): Proposal =>
+  ({ quantity: undefined, measure, why, choices });
 const inWords = "the words over it";
+
+/** Words after which a column is never a reading of the log, whatever else stands there; in the order in which they speak. */
+const neverRead: readonly (readonly [Concept, string])[] = [
+  ["noReading", "not a reading of the log"],
+  ["elsewhere", "measured in the plant or outdoors"],
+  ["method", "another method than the runoff"],
+  ["uncompensated", "not corrected to 25 C: make it EC at 25 C first"],
+  ["sourceWater", "the water before any feed is in it"],
+];
 
 /** What a column is, from its words alone. */
 export function propose(meaning: HeaderMeaning): Proposal {
   const has = (concept: Concept): boolean => meaning.concepts.has(concept);
   if (has("notes")) return settled("notes", inWords);
+  if (meaning.unit === "mV" || meaning.unit === "per") return settled("other", "not a reading of the log");
   const measures = measuresIn(meaning);
-  if (has("noReading") || meaning.unit === "mV" || meaning.unit === "per") return settled("other", "not a reading of the log");
-  if (has("uncompensated")) return settled("other", "not corrected to 25 C: make it EC at 25 C first");
+  const never = neverRead.find(([concept]) => has(concept) && !(concept === "sourceWater" && measures.length === 0));
+  if (never !== undefined) return settled("other", never[1]);
   if (measures.length > 1) return settled("other", `names ${measures.join(" and ")} in one column`);
   const [measure] = measures;
   if (measure !== undefined) return clashes(measure, meaning) ? settled("other", `its unit is not one of ${measure}`) : measured(measure, meaning);
+  return unmeasured(meaning);
+}
+
+/** Dates, names and what else is no figure of a meter. */
+function unmeasured(meaning: HeaderMeaning): Proposal {
+  const has = (concept: Concept): boolean => meaning.concepts.has(concept);
+  if (meaning.unit === "each") return open("volume", "a volume of one plant or area is not the pot's", ["input volume", "runoff volume"]);
   if (has("date")) return settled("date", inWords);
   if (has("time")) return settled("time", inWords);
-  if (has("vessel")) return settled("vessel", inWords);
+  if (has("vessel") && meaning.unit === undefined) return settled("vessel", inWords);
   if (has("medium")) return settled("other", "the medium is chosen beside the log");
+  if (has("place")) return settled("other", "a kind or a place");
   return sideOnly(meaning);
 }
 
 function measuresIn({ concepts, unit, strangers }: HeaderMeaning): Measure[] {
   const named: Measure[] = [];
-  if (concepts.has("ec") || concepts.has("tds")) named.push("EC");
+  if (concepts.has("ec") || concepts.has("tds") || concepts.has("cf")) named.push("EC");
   if (concepts.has("ph")) named.push("pH");
   if (concepts.has("temperature")) named.push("temperature");
   if (concepts.has("humidity")) named.push("humidity");
   if (named.length > 0) return named;
   if (concepts.has("volume")) return ["volume"];
   const byUnit = unit === undefined ? undefined : measureOf(unit);
-  const sure = byUnit === "EC" && unit !== "ppm";
+  if (unit === "ppm" && concepts.has("element")) return [];
+  const sure = byUnit === "EC" && (unit !== "ppm" || concepts.has("device"));
   return byUnit !== undefined && byUnit !== "humidity" && (sure || (strangers === 0 && !concepts.has("vessel"))) ? [byUnit] : [];
 }
 
-const clashes = (measure: Measure, { unit }: HeaderMeaning): boolean => unit !== undefined && measureOf(unit) !== measure;
+const clashes = (measure: Measure, { unit }: HeaderMeaning): boolean =>
+  unit !== undefined && unit !== "each" && measureOf(unit) !== measure;
 
 function sideOf({ concepts }: HeaderMeaning): Side {
   if (concepts.has("runoff")) return concepts.has("input") ? "both" : "runoff";
@@ -58,27 +81,38 @@ function sideOf({ concepts }: HeaderMeaning): Side {
 
 function measured(measure: Measure, meaning: HeaderMeaning): Proposal {
   const has = (concept: Concept): boolean => meaning.concepts.has(concept);
-  if (has("elsewhere")) return settled("other", "measured on the leaf or outdoors");
   if (measure === "humidity") return has("medium") ? settled("other", "moisture of the medium") : settled("humidity", inWords, measure);
   const side = sideOf(meaning);
   if (measure === "temperature") return temperature(side, meaning);
   const choices = [`input ${measure}`, `runoff ${measure}`] as const;
+  if (has("moment")) return open(measure, "before or after something: which of them the pot got is not said", choices);
+  if (meaning.unit === "each") return open(measure, "a volume of one plant or area is not the pot's", choices);
   // What is in the tank is what goes in, but how much is in it is not what was poured.
-  if (measure === "volume" && has("tank")) return { quantity: undefined, measure, why: "a tank's volume is not what was poured", choices };
+  if (measure === "volume" && has("tank")) return open(measure, "a tank's volume is not what was poured", choices);
+  // "EC in slab", "EC in pot": the little word is no side.
+  const littleWord = (has("medium") || has("vessel")) && has("input") && !has("feed");
+  if (littleWord) return open(measure, "input, or measured in the pot, is not said", choices);
   if (side === "input" || side === "runoff") return settled(`${side} ${measure}`, inWords, measure);
-  return { quantity: undefined, measure, why: side === "both" ? "names both sides" : "input or runoff is not said", choices };
+  return open(measure, side === "both" ? "names both sides" : "input or runoff is not said", choices);
 }
 
 function temperature(side: Side, { concepts }: HeaderMeaning): Proposal {
   if (concepts.has("air")) return settled("air temperature", inWords, "temperature");
   if (concepts.has("medium")) return settled("other", "temperature of the medium");
   if (side !== undefined) return settled("solution temperature", inWords, "temperature");
-  return { quantity: undefined, measure: "temperature", why: "of the air or of the solution is not said", choices: ["solution temperature", "air temperature"] };
+  return open("temperature", "of the air or of the solution is not said", ["solution temperature", "air temperature"]);
 }
 
 function sideOnly(meaning: HeaderMeaning): Proposal {
   const side = sideOf(meaning);
   if (side !== "input" && side !== "runoff") return settled("other", "not a column of the log");
   if (meaning.unit !== undefined || meaning.strangers > 0) return settled("other", "not a reading of the log");
-  return { quantity: undefined, measure: undefined, why: "what was measured is not said", choices: [`${side} EC`, `${side} pH`, `${side} volume`] };
+  return open(undefined, "what was measured is not said", [`${side} EC`, `${side} pH`, `${side} volume`]);
 }
+
+/** Words that say more than a measure: what is left when the other side is taken is no evidence for such a column. */
+const speaking: readonly Concept[] = ["runoff", "input", "medium", "vessel", "tank", "place", "device", "moment", "feed"];
+
+/** Whether a column names its measure and nothing else at all. */
+export const isBare = ({ concepts, strangers, numbered }: HeaderMeaning): boolean =>
+  strangers === 0 && !numbered && !speaking.some((concept) => concepts.has(concept));

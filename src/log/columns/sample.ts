@@ -3,7 +3,7 @@ import { dateCell } from "../dates/date-cell";
 import { numberCell } from "../../cells/number-cell";
 import { type LogGrid } from "../reading";
 import { isBlank } from "../../cells/text";
-import { findUnit, type LogUnit, type WrittenUnit } from "../../cells/units";
+import { findUnit, isReadable, type LogUnit, type WrittenUnit } from "../../cells/units";
 
 /** Cells looked at in one column to learn its magnitude: enough for a median, few enough for a long log. */
 const cellsSampled = 400;
@@ -70,8 +70,7 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number): C
 export const usualIn = ({ figures }: ColumnSample, unit: LogUnit): number | undefined =>
   middle(figures.map((figure) => inEngineUnit(figure.value, ownUnit(figure, unit))));
 
-const ownUnit = ({ unit }: Figure, columnUnit: LogUnit): LogUnit =>
-  unit === undefined || unit === "ppm" || unit === "mV" || unit === "per" ? columnUnit : unit;
+const ownUnit = ({ unit }: Figure, columnUnit: LogUnit): LogUnit => (isReadable(unit) ? unit : columnUnit);
 
 const isCertainDate = (cell: unknown, format: string | undefined): boolean =>
   typeof cell === "number" ? isDateFormat(format) && cell >= 1 : typeof cell === "string" && cell.length >= 6 && dateCell(cell, false).kind !== "none";
