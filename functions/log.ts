@@ -7,7 +7,7 @@ import { content, word } from "./cells";
  * @customfunction READING
  * @helpurl https://localhost:3000/docs/functions.html#reading
  * @param cell what stands in the log, cell or range
- * @param unit of the log's column: mS/cm, uS/cm, dS/m, mS/m, S/m, ppm 500, ppm 640, ppm 700, pH, L, mL, gal, qt, fl oz, C, F, %
+ * @param unit of the log's column: mS/cm, uS/cm, dS/m, mS/m, S/m, CF, ppm 500, ppm 640, ppm 700, pH, L, mL, gal, qt, fl oz, C, F, %, share
  * @returns mS/cm, pH, L, C or %
  * @remarks A 0 counts as not measured, but for volumes. It sees one cell: a reading that stands out from its neighbours is for the pane to find.
  * @example =RUNOFF.READING("1800 uS/cm", "mS/cm") -> 1.8

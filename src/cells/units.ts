@@ -23,6 +23,7 @@ const free = (pattern: string): RegExp => new RegExp(`(?<![a-z])(?:${pattern})(?
 const patterns: readonly (readonly [RegExp, WrittenUnit])[] = [
   [free(`(?:ml|l|lit(?:er|re)s?|gal)\\s?(?:/|per|a|pro|par|por|je)\\s?(?:plants?|pots?|pflanze|topf|planta?e?|m2|sqm|maceta)`), "each"],
   [free("(?:ml|l|g|mg|gal|tsp)\\s?/\\s?(?:gal|h|hr|min|day|d|m3|kg|plants?)|(?:ml|g|tsp)\\s?/\\s?l"), "per"],
+  [free("(?:mmol|meq|umol|mol)(?:\\s?/\\s?(?:l|m2.*|s|kg))?|g\\s?/\\s?m3|(?:g|mg)\\s?/\\s?kg"), "per"],
   [free("umhos?\\s?/\\s?cm"), "uS/cm"],
   [free("mmhos?\\s?/\\s?cm"), "mS/cm"],
   [free("us(?:\\s?/\\s?cm|\\s?cm-1)?|micro\\s?s(?:iemens)?(?:\\s?/\\s?cm)?"), "uS/cm"],
@@ -30,6 +31,7 @@ const patterns: readonly (readonly [RegExp, WrittenUnit])[] = [
   [free("ms(?:\\s?/\\s?cm|\\s?cm-1)?|milli\\s?s(?:iemens)?(?:\\s?/\\s?cm)?"), "mS/cm"],
   [free("ds\\s?/\\s?m|ds m-1"), "dS/m"],
   [free("s\\s?/\\s?m"), "S/m"],
+  [free("cf"), "CF"],
   [free("ppm|mg\\s?/\\s?l"), "ppm"],
   [free("mv|millivolts?"), "mV"],
   [/\u00b0\s?c(?![a-z])|(?<![a-z])(?:deg\.?\s?c|celsius|c)(?![a-z])/, "C"],
@@ -40,7 +42,7 @@ const patterns: readonly (readonly [RegExp, WrittenUnit])[] = [
   [free("fl\\.?\\s?oz"), "fl oz"],
   [free("l|lt|ltr|ltrs|lit(?:er|re)s?|litros?"), "L"],
   [/%/, "%"],
-  [free("(?:mmol|meq|umol|mol)(?:\\s?/\\s?(?:l|m2.*|s|kg))?|[km]?pa|h?pa|mbar|lux|mm|(?<!/\\s?)cm|inch(?:es)?|kg|g"), "per"],
+  [free("[km]?pa|hpa|mbar|lux|mm|cm|inch(?:es)?|kg|g"), "per"],
 ];
 
 /** A ppm scale beside the word ppm: 500, 640, 700, or as a factor. */

@@ -1,5 +1,5 @@
 import { readBody } from "./rows/body";
-import { readColumns } from "./columns/columns";
+import { readColumns } from "./columns/read-columns";
 import { type ColumnHeader, columnHeader, findHeader, type Header } from "./columns/header-rows";
 import { headerMeaning } from "./columns/header-meaning";
 import { otherLayout } from "./columns/layout";
@@ -38,7 +38,7 @@ function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswer
   const width = widthOf(grid);
   const headers: ColumnHeader[] = Array.from({ length: width }, (_, column) => header === undefined ? noHeader(grid, column) : columnHeader(grid, header, column));
   const samples = headers.map((_, column) => sampleColumn(grid, column, firstRow));
-  const { columns, questions } = readColumns(headers, samples, answers);
+  const { columns, questions } = readColumns({ headers, samples, answers, grid, firstRow });
   const date = columns.find(({ quantity, read }) => read && quantity === "date");
   const statedOrder = date === undefined ? undefined : headers[date.column]?.meaning.dateOrder;
   const reader = rowReader({ grid, firstRow, columns, samples, answers, statedOrder });

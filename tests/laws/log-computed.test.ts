@@ -5,7 +5,7 @@ import { logUnits, loggedReading, type LogQuantity, type LogUnit, type NamedLogU
 const quantityIn = (unit: NamedLogUnit): LogQuantity => {
   if (unit === "pH") return "runoff pH";
   if (unit === "C" || unit === "F") return "air temperature";
-  if (unit === "%") return "humidity";
+  if (unit === "%" || unit === "share") return "humidity";
   return ["L", "mL", "gal", "qt", "fl oz"].includes(unit) ? "input volume" : "runoff EC";
 };
 

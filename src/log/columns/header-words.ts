@@ -29,13 +29,25 @@ export const headerWords = {
   date: words("date dates day datum fecha dia jour dag datetime timestamp data giorno dzien tag"),
   time: words("time times clock hour uhrzeit zeit hora heure tijd ora orario godzina godz"),
   vessel: words(
-    "pot pots plant plants vessel container bucket planter bag topf pflanze kubel kuebel eimer maceta planta plante emmer",
-    "vaso pianta doniczka roslina bed beds bench tray",
+    "pot plant vessel container bucket planter bag topf pflanze kubel kuebel eimer maceta planta plante emmer",
+    "vaso pianta doniczka roslina bed bench tray",
+  ),
+  /** Several of them: over figures it is a count. */
+  several: words("pots plants beds buckets bags pflanzen macetas plantas plantes planten vasi piante rosliny doniczki heads"),
+  number: words("no nr number numbers num anzahl aantal nombre numero numeros liczba quantidade"),
+  person: words("by who whom person operator staff grower initials name signed wer von qui quien wie chi"),
+  /** The day on which the reading itself was taken. */
+  readingDay: words("read reading measured measurement sampled sample logged recorded tested gemessen messdatum meetdatum"),
+  /** The day of something else. */
+  otherDay: words(
+    "sowing sown seeded planting planted transplant transplanted transplanting potted repotted start started end ended finish",
+    "harvest harvested calibration calibrated cal flush flushed last next due expiry expires expected germination born aussaat",
+    "gesat gepflanzt ernte siembra semis recolte zaai oogst semina raccolta",
   ),
   /** Tells rows apart only where the log needs it: a kind of plant, or where it stands. */
   place: words(
     "strain variety varieties cultivar crop crops species site tent bay zone line lines spot location position where label",
-    "name id house greenhouse compartment section block table shelf sorte art kultur ort platz reihe haus abteil variedad",
+    "id house greenhouse compartment section block table shelf sorte art kultur ort platz reihe haus abteil variedad",
     "cultivo sitio zona carpa nave lugar variete culture emplacement serre ras gewas plek kas afdeling varieta coltura serra",
     "posto variedade estufa local odmiana uprawa miejsce namiot rzad row rack room",
   ),

@@ -1,8 +1,9 @@
 import { inEngineUnit } from "../../cells/engine-unit";
+import { weekdayWord } from "../dates/date-words";
 import { dateCell } from "../dates/date-cell";
 import { numberCell } from "../../cells/number-cell";
 import { type LogGrid } from "../reading";
-import { isBlank } from "../../cells/text";
+import { isBlank, plain } from "../../cells/text";
 import { findUnit, isReadable, type LogUnit, type WrittenUnit } from "../../cells/units";
 
 /** Cells looked at in one column to learn its magnitude: enough for a median, few enough for a long log. */
@@ -18,6 +19,12 @@ export interface ColumnSample {
   readonly median: number | undefined;
   /** The unit typed into most of its number cells, or shown by their number format. */
   readonly unit: WrittenUnit | undefined;
+  /** How many cells are dates, perhaps without a format, without a year or without sense. */
+  readonly dateLike: number;
+  /** Whether its words are days of the week. */
+  readonly weekdays: boolean;
+  /** Whether two of its cells differ. */
+  readonly changes: boolean;
   /** Its numbers above 0, each with the unit typed into its cell. */
   readonly figures: readonly Figure[];
 }
@@ -48,12 +55,20 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number): C
   const units = new Map<WrittenUnit, number>();
   let filled = 0;
   let dates = 0;
+  let dateLike = 0;
+  let weekdays = 0;
+  let first: unknown;
+  let changes = false;
   for (let row = firstRow; row < grid.cells.length; row += step) {
     const cell = grid.cells[row]?.[column];
     if (isBlank(cell)) continue;
     filled += 1;
     const format = grid.numberFormats?.[row]?.[column];
+    first ??= cell;
+    if (cell !== first) changes = true;
     if (isCertainDate(cell, format)) dates += 1;
+    if (isLikeDate(cell)) dateLike += 1;
+    if (typeof cell === "string" && weekdayWord.test(plain(cell))) weekdays += 1;
     const read = numberCell(cell, false);
     if (read === undefined || !("value" in read)) continue;
     figures.push({ value: read.value, unit: read.unit });
@@ -63,7 +78,9 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number): C
   const above0 = figures.filter(({ value }) => value > 0);
   const bare = above0.filter((figure) => figure.unit === undefined);
   const median = middle((bare.length > 0 ? bare : above0).map(({ value }) => value));
-  return { filled, dates, numbers: figures.length, median, unit: mostly(units, figures.length), figures: above0 };
+  return {
+    filled, dates, dateLike, changes, weekdays: weekdays > 0 && weekdays * 2 > filled, numbers: figures.length, median, unit: mostly(units, figures.length), figures: above0,
+  };
 }
 
 /** The middle of a column's figures in the engine's unit; a cell's own unit goes before the column's. */
@@ -71,6 +88,12 @@ export const usualIn = ({ figures }: ColumnSample, unit: LogUnit): number | unde
   middle(figures.map((figure) => inEngineUnit(figure.value, ownUnit(figure, unit))));
 
 const ownUnit = ({ unit }: Figure, columnUnit: LogUnit): LogUnit => (isReadable(unit) ? unit : columnUnit);
+
+/** Also a serial number without a format, and a date that lacks its year or that no calendar has. */
+function isLikeDate(cell: unknown): boolean {
+  const read = dateCell(cell, false);
+  return read.kind !== "none" || (typeof cell === "string" && read.reason !== "is not a date");
+}
 
 const isCertainDate = (cell: unknown, format: string | undefined): boolean =>
   typeof cell === "number" ? isDateFormat(format) && cell >= 1 : typeof cell === "string" && cell.length >= 6 && dateCell(cell, false).kind !== "none";

@@ -2,7 +2,7 @@ import { days1904, isDay, serialOf } from "../../cells/serial-date";
 import { type DateOrder } from "../reading";
 import { plain } from "../../cells/text";
 import { timeCell } from "./time-cell";
-import { monthWords } from "./date-words";
+import { monthWords, weekdayBefore } from "./date-words";
 
 /** A date as written: known, or waiting for the column to say which figure is the day. */
 export type DateCell =
@@ -22,7 +22,6 @@ const figuresText = /^(\d{1,2})\s?([-/.])\s?(\d{1,2})\s?\2\s?'?(\d{4}|\d{2})(?:,
 const dayMonthText = /^(\d{1,2})(?:\.|st|nd|rd|th)?[\s-]*(?:de\s)?([a-z]{3,10})\.?[\s,-]*(?:de\s)?'?(\d{4}|\d{2})(?:,?\s+(.*))?$/;
 const monthDayText = /^([a-z]{3,10})\.?\s*(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:,?\s+(.*))?$/;
 const noYearText = /^(?:\d{1,2}[./-]\d{1,2}\.?|\d{1,2}\.?[\s-]*[a-z]{3,10}|[a-z]{3,10}\s\d{1,2})$/;
-const weekday = /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mie|jue|vie|sab|dom|mer|jeu|ven|sam|dim|ma|wo|vr|za|zo)[a-z]*\.?,?\s+(?=\d|[a-z]{3,}\s*\d)/;
 
 const none = (reason: string): DateCell => ({ kind: "none", reason });
 
@@ -30,7 +29,7 @@ const none = (reason: string): DateCell => ({ kind: "none", reason });
 export function dateCell(cell: unknown, date1904: boolean): DateCell {
   if (typeof cell === "number") return dateOfNumber(cell, date1904);
   if (typeof cell !== "string") return none("is not a date");
-  const text = plain(cell).replace(weekday, "");
+  const text = plain(cell).replace(weekdayBefore, "");
   if (/^(?:\d{8}|\d{5}(?:\.\d+)?)$/.test(text)) return dateOfNumber(Number(text), date1904);
   const iso = isoText.exec(text);
   if (iso) return civil(Number(iso[1]), Number(iso[2]), Number(iso[3]), iso[4]);

@@ -24,3 +24,20 @@ export const dateOrderPatterns = {
 
 /** Parts of the day in a time column: they order nothing to the minute, and nothing is lost by leaving them. */
 export const partsOfDay: ReadonlySet<string> = new Set("am pm morning noon midday afternoon evening night".split(" "));
+
+/** The names of the weekdays and what they are shortened to. */
+const weekdayNames =
+  "mon(?:day)?|tues?(?:day)?|wed(?:nesday)?|thu(?:rs?(?:day)?)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?|" +
+  "mo(?:ntag)?|di(?:enstag)?|mi(?:ttwoch)?|do(?:nnerstag)?|fr(?:eitag)?|sa(?:mstag)?|so(?:nntag)?|" +
+  "lun(?:es|di|edi)?|martes|mardi|martedi|mie(?:rcoles)?|mer(?:credi|coledi)?|jue(?:ves)?|jeu(?:di)?|gio(?:vedi)?|vie(?:rnes)?|" +
+  "ven(?:dredi|erdi)?|sab(?:ado|ato)?|sam(?:edi)?|dom(?:ingo|enica)?|dim(?:anche)?|" +
+  "ma(?:andag)?|dinsdag|wo(?:ensdag)?|donderdag|vr(?:ijdag)?|za(?:terdag)?|zo(?:ndag)?|" +
+  "segunda|terca|quarta|quinta|sexta|pon(?:iedzialek)?|wt(?:orek)?|sr(?:oda)?|czw(?:artek)?|pt|piatek|sob(?:ota)?|nd|niedziela";
+
+/** A cell that is a weekday and nothing else. */
+export const weekdayWord = new RegExp(`^(?:${weekdayNames})\\.?$`);
+
+/** A weekday in front of a date; "mar 3" is the third of March and not a Tuesday. */
+export const weekdayBefore = new RegExp(
+  `^(?:${weekdayNames}|mar(?=\\.?,?\\s+\\d{1,2}(?:[./-]\\d|\\.?\\s(?:de\\s)?[a-z])))\\.?,?\\s+(?=\\d|[a-z]{3,}\\.?\\s*\\d)`,
+);

@@ -1,38 +1,42 @@
 import { type LogUnit } from "../../cells/units";
 import { columnUnit } from "./column-unit";
+import { type Column } from "./column";
+import { settleDates } from "./date-columns";
+import { settleVessels } from "./vessel-columns";
 import { type ColumnHeader } from "./header-rows";
 import { type LogQuantity } from "../log";
-import { isBare, type Measure, propose, type Proposal } from "./propose";
+import { isBare, type Measure, propose } from "./propose";
 import { type Asked, columnQuestion, unitQuestion } from "../questions";
-import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogQuestion, type LogQuestionKind } from "../reading";
+import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogGrid, type LogQuestion, type LogQuestionKind } from "../reading";
 import { type ColumnSample } from "./sample";
-
-/** One column on its way: what its words and its cells say. */
-export interface Column extends Proposal {
-  readonly column: number;
-  readonly header: ColumnHeader;
-  readonly sample: ColumnSample;
-  readonly answer: ColumnAnswer | undefined;
-}
 
 const measureOfQuantity = (quantity: LogQuantity): Measure | undefined =>
   (["EC", "pH", "volume", "temperature", "humidity"] as const).find((measure) => quantity.endsWith(measure));
 
+export interface ColumnSource {
+  readonly headers: readonly ColumnHeader[];
+  readonly samples: readonly ColumnSample[];
+  readonly answers: LogAnswers;
+  readonly grid: LogGrid;
+  /** The first row below the header. */
+  readonly firstRow: number;
+}
+
 /** What each column holds, and what has to be asked. */
 export function readColumns(
-  headers: readonly ColumnHeader[], samples: readonly ColumnSample[], answers: LogAnswers,
+  { headers, samples, answers, grid, firstRow }: ColumnSource,
 ): { readonly columns: readonly ColumnReading[]; readonly questions: readonly LogQuestion[] } {
   let columns = headers.map((header, column) => firstLook(column, header, samples[column], answers.columns?.[column]));
   columns = columns.map((column) => byElimination(column, columns));
   columns = columns.map((column) => besideHumidity(column, columns));
-  columns = withDate(columns.map((column) => unlessDayCount(column, columns)));
+  columns = settleVessels(settleDates(columns), grid, firstRow);
   columns = columns.map((column) => onlyOnce(column, columns));
   const asked = columns.filter(isOpen).map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
   const units = columns.map((column) => withUnit(column, answers));
   return { columns: units.map(({ reading }) => reading), questions: [...asked, ...unitQuestions(units)] };
 }
 
-const noSample: ColumnSample = { filled: 0, numbers: 0, dates: 0, median: undefined, unit: undefined, figures: [] };
+const noSample: ColumnSample = { filled: 0, numbers: 0, dates: 0, median: undefined, unit: undefined, figures: [], dateLike: 0, weekdays: false, changes: false };
 
 function firstLook(column: number, header: ColumnHeader, sample = noSample, answer: ColumnAnswer | undefined): Column {
   const proposal = propose(header.meaning);
@@ -62,29 +66,6 @@ function besideHumidity(column: Column, all: readonly Column[]): Column {
   return beside ? { ...column, quantity: "air temperature", choices: [], why: "it stands beside the humidity" } : column;
 }
 
-/** Below the serial numbers of any log's dates: such a column counts its days from a start that the sheet does not tell. */
-const lowestSerial = 20_000;
-
-const countsDays = ({ quantity, answer, sample }: Column): boolean =>
-  quantity === "date" && answer === undefined && sample.dates === 0 && sample.median !== undefined && sample.median < lowestSerial;
-
-function unlessDayCount(column: Column, all: readonly Column[]): Column {
-  if (!countsDays(column)) return column;
-  const dated = all.some((other) => other.quantity === "date" && !countsDays(other));
-  if (dated) return { ...column, quantity: "other", why: "it counts days" };
-  return { ...column, quantity: undefined, why: "it counts days; put the dates into a column of their own", choices: ["date"] };
-}
-
-/** Without a word for it, a column whose cells are nearly all dates is the date. */
-function withDate(columns: readonly Column[]): Column[] {
-  const dated = columns.some((column) => column.quantity === "date");
-  const candidates = columns.filter(({ quantity, answer, sample }) =>
-    quantity === "other" && answer === undefined && sample.dates > 0 && sample.dates >= sample.filled * 0.8);
-  const [first] = candidates;
-  if (dated || first === undefined) return [...columns];
-  return columns.map((column) => (column === first ? { ...column, quantity: "date", why: "its cells are dates" } : column));
-}
-
 const inSeveral: ReadonlySet<LogQuantity> = new Set<LogQuantity>(["other", "notes", "vessel"]);
 
 /** A quantity is read from one column: the first, unless a person says otherwise. Notes and names (bed and pot) may stand in several. */
@@ -100,7 +81,8 @@ function onlyOnce(column: Column, all: readonly Column[]): Column {
 }
 
 /** A column is asked about when it holds figures; words and empty columns can stay unread. */
-const isOpen = (column: Column): boolean => column.quantity === undefined && column.sample.numbers > 0;
+const isOpen = (column: Column): boolean =>
+  column.quantity === undefined && (column.sample.numbers > 0 || column.insists === true);
 
 const asking = ({ column, header }: Column): Asked => ({ column, letters: header.letters, header: header.text });
 const sentence = (why: string): string => why.charAt(0).toUpperCase() + why.slice(1);
