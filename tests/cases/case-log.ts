@@ -14,3 +14,9 @@ export const readText = (log: readonly string[]): LogReading => readLog(gridOf(l
 
 export const caseGrid = ({ log }: PotCase): PlacedGrid => gridOf(log);
 export const readCase = ({ log }: PotCase): LogReading => readText(log);
+
+/** The cells of a case as they were typed, for a page. */
+export function caseCells({ log }: PotCase): string[][] {
+  const sign = log[0]?.includes(",") === true ? "," : ";";
+  return log.map((line) => line.split(sign));
+}
