@@ -9,7 +9,7 @@ const bands = cases.flatMap(({ band }) => band ?? []);
 
 const fields = "title band limits log worst order say why source pending".split(" ");
 const sayFields = "verdict urgency phase causes notCauses first must anyOf mustNot tells".split(" ");
-const howFar = /read|common practice|memory|copy|abstract|balance|not seen/;
+const howFar = /read|common practice|memory|cop(y|ies)|abstract|balance|not seen/;
 const strangers = (object: object, known: readonly string[]): string[] =>
   Object.keys(object).filter((key) => !known.includes(key));
 
