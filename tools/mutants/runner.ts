@@ -45,7 +45,7 @@ async function fails(of: Vitest, filters: readonly string[]): Promise<boolean> {
 }
 
 async function isKilled(task: Task): Promise<boolean> {
-  for (const changed of [current, task]) if (changed !== undefined) vitest.invalidateFile(path.join(root, changed.file));
+  for (const { file } of [current ?? task, task]) vitest.invalidateFile(path.join(root, file));
   current = task;
   const tests = testsOf(task.file);
   if (await fails(vitest, tests.source)) return true;
