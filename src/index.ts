@@ -133,7 +133,7 @@ export {
 
 // Log: the sheet the grower already keeps
 export { logInTime, type LogInTime, type PlacedRow } from "./log/in-time";
-export { logQuantities, type LogEvent, type LogEventKind, type LogQuantity, type LogRow, type PlantLook } from "./log/log";
+export { deeds, logQuantities, sights, type LogEvent, type LogEventKind, type LogQuantity, type LogRow, type PlantLook } from "./log/log";
 export {
   type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid,
   type LogQuestion, type LogQuestionKind, type LogReading, type SetAside,

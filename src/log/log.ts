@@ -7,8 +7,20 @@ export const logQuantities = [
 ] as const;
 export type LogQuantity = (typeof logQuantities)[number];
 
-/** What a note, or a row, says was done to the pot. */
-export type LogEventKind = "flush" | "feed change" | "calibration" | "repotting" | "light change";
+/** What a note says was done to the pot. */
+export const deeds = [
+  "flush", "pH reset", "drench", "feed change", "plain water", "tank diluted", "tank changed", "topped up", "calibration", "repotting",
+  "light change",
+] as const;
+
+/** What a note says was seen at the plant, its roots or its pot. */
+export const sights = [
+  "wilting", "drooping", "not drinking", "tip burn", "leaf spots", "interveinal yellowing", "pale new growth", "pale old leaves",
+  "pale leaves", "purple leaves", "stunted", "clean new growth", "brown roots", "bad smell", "pests", "light pot", "heavy pot", "crust",
+  "slow-release mixed in", "slow-release on top", "slow-release",
+] as const;
+
+export type LogEventKind = (typeof deeds)[number] | (typeof sights)[number];
 
 export interface LogEvent {
   readonly kind: LogEventKind;

@@ -2,13 +2,14 @@ import { type LogEventKind } from "../log";
 
 /**
  * What in a note says that something was done to the pot. A word of `alone` says it by itself; otherwise a word of `thing`
- * and a word of `done` must stand in one clause. Common practice, no source.
+ * and a word of `done` must stand in one clause, or the clause holds the `phrase`. Common practice, no source.
  */
 export interface EventWords {
   readonly kind: LogEventKind;
   readonly alone?: RegExp;
   readonly thing?: RegExp;
   readonly done?: RegExp;
+  readonly phrase?: RegExp;
 }
 
 const changed =
@@ -19,13 +20,32 @@ export const eventWords: readonly EventWords[] = [
     kind: "flush",
     alone:
       /^(?:flush(?:ed|es|ing)?|leached|leaching|rinsed?|gespult|gespuelt|spulung|lavado|lave|enjuagado|rincage|rince|gespoeld|doorgespoeld)$/,
+    phrase: /\bportion\b/,
   },
+  { kind: "pH reset", phrase: /\bph (?:reset|rinse|flush)\b|\breset (?:the )?ph\b|\brins(?:ed|ing) for (?:the )?ph\b/ },
+  { kind: "drench", alone: /^(?:drench(?:ed)?)$/ },
   {
     kind: "feed change",
     thing: /^(?:feed|nutrients?|nutes|fertili[sz]er|reservoir|recipe|stock|dunger|duenger|nahrlosung|abono|nutrientes|engrais|voeding)$/,
     done: new RegExp(`${changed.source}|^(?:half|quarter|full|stronger|weaker|bloom|mixed)$`),
   },
-  { kind: "calibration", alone: /^(?:re)?(?:calibrat(?:ed|ion|ing)|kalibriert|kalibrierung|calibrado|calibracion|etalonn(?:e|age)|gekalibreerd|geijkt)$/ },
+  {
+    kind: "plain water",
+    phrase:
+      /\b(?:plain|only|just|tap|rain|clear|pure|well|ro|osmosis|irrigation|distilled) (?:tap )?water\b|\bwater only\b|\b(?:klares|nur) wasser\b|\bagua sola\b|\beau (?:claire|pure)\b|\balleen water\b/,
+  },
+  { kind: "tank diluted", alone: /^(?:diluted|thinned|verdunnt|diluido|verdund)$/ },
+  {
+    kind: "tank changed",
+    thing: /^(?:tank|reservoir|res|tanque|deposito|cuve)$/,
+    done: /^(?:chang(?:e|ed|ing)|new|fresh|dump(?:ed)?|empti(?:ed)|drained|refilled|mixed|gewechselt|neuer?|cambiado|nuevo|changee?|gewisseld|nieuwe?)$/,
+  },
+  { kind: "topped up", phrase: /\btopp?(?:ed|ing)? (?:up|off)\b|\b(?:nachgefullt|aufgefullt|rellenado|bijgevuld|aangevuld)\b/ },
+  {
+    kind: "calibration",
+    phrase: /\b(?:check|test|verif)\w*\b.*\b(?:standards?|buffers?|puffer|tampon|ijkvloeistof)\b/,
+    alone: /^(?:re)?(?:calibrat(?:ed|ion|ing)|kalibriert|kalibrierung|calibrado|calibracion|etalonn(?:e|age)|gekalibreerd|geijkt)$/,
+  },
   {
     kind: "repotting",
     alone: /^(?:repot(?:ted|ting)?|uppot(?:ted)?|transplant(?:ed|ing)?|umgetopft|trasplantado|trasplante|rempote|rempotage|verpot)$/,

@@ -2,12 +2,14 @@ import { eventWords, type EventWords, clauseEnds, notDone, notToday, onlyBefore 
 import { plain } from "../../cells/text";
 import { type LogEvent } from "../log";
 
+import { signsIn } from "./signs";
+
 /** So many words back, and after the word so many ahead, a "no" still speaks of it. */
 const reachBack = 3;
 const reachAhead = 2;
 
 /**
- * The events that a note tells of. "no flush yet", "flush tomorrow?" and "two days after flush" tell of none: an event that
+ * The events that a note tells of: what was done, then what was seen. "no flush yet", "flush tomorrow?" and "two days after flush" tell of none: an event that
  * is not certain is left out, for an invented flush would hide what the next readings say.
  */
 export function eventsIn(note: string): readonly LogEvent[] {
@@ -17,7 +19,7 @@ export function eventsIn(note: string): readonly LogEvent[] {
       if (!events.some(({ kind }) => kind === words.kind) && tells(clause, words)) events.push({ kind: words.kind, words: note });
     }
   }
-  return events;
+  return events.concat(signsIn(note));
 }
 
 /** A note's statements, each a list of plain words; a question is none. */
@@ -33,7 +35,9 @@ function clausesOf(note: string): readonly (readonly string[])[] {
     .filter((clause) => clause.length > 0);
 }
 
-function tells(clause: readonly string[], { alone, thing, done }: EventWords): boolean {
+function tells(clause: readonly string[], { alone, thing, done, phrase }: EventWords): boolean {
+  const said = phrase?.exec(clause.join(" "));
+  if (said != null && happened(clause, clause.join(" ").slice(0, said.index).split(" ").length - 1)) return true;
   const lone = clause.findIndex((word) => alone?.test(word));
   if (lone >= 0) return happened(clause, lone);
   const named = clause.findIndex((word) => thing?.test(word));

@@ -12,7 +12,7 @@ describe("notes of a log", () => {
     ["Flush #2, stopped at EC 1.4", ["flush"]],
     ["flushed after lunch", ["flush"]],
     ["no runoff so flushed again", ["flush"]],
-    ["leached with 5 L of plain water", ["flush"]],
+    ["leached with 5 L of plain water", ["flush", "plain water"]],
     ["rinsed through", ["flush"]],
     ["started the flush", ["flush"]],
     ["new feed EC 1.2", ["feed change"]],

@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { readLog } from "../../../../src/index";
+
+const eventsOf = (note: string): string[] =>
+  (readLog({ cells: [["Date", "Runoff EC mS/cm", "Notes"], [45_383, 2.1, note]] }).rows[0]?.events ?? []).map(({ kind }) => kind);
+
+// What a person would say that the note tells of. Common practice, no source.
+describe("notes on the plant", () => {
+  it.each([
+    ["wilting at noon though the pot is heavy", ["wilting", "heavy pot"]],
+    ["leaves limp", ["wilting"]],
+    ["leaves droop, pots heavy", ["drooping", "heavy pot"]],
+    ["tips burnt", ["tip burn"]],
+    ["edges of old leaves brown", ["tip burn"]],
+    ["bronze spots on the lower leaves", ["leaf spots"]],
+    ["youngest leaves yellow between green veins", ["interveinal yellowing", "pale new growth"]],
+    ["youngest leaves yellow-green", ["pale new growth"]],
+    ["lower leaves yellow", ["pale old leaves"]],
+    ["stunted, yellow", ["stunted", "pale leaves"]],
+    ["roots stubby and dark", ["brown roots"]],
+    ["new roots white", ["clean new growth"]],
+    ["new growth clean", ["clean new growth"]],
+    ["not drinking", ["not drinking"]],
+    ["drinks much less", ["not drinking"]],
+    ["dry again by evening", ["light pot"]],
+    ["crust on the surface", ["crust"]],
+    ["mix holds slow-release fertiliser", ["slow-release mixed in"]],
+    ["top-dressed slow-release granules", ["slow-release on top"]],
+    ["no new growth", ["stunted"]],
+    ["Pflanze welkt", ["wilting"]],
+    ["Blattspitzen braun", ["tip burn"]],
+    ["hojas amarillas", ["pale leaves"]],
+  ])("%s tells of %j", (note, kinds) => {
+    expect(eventsOf(note)).toEqual(kinds);
+  });
+
+  it.each(["no wilting", "not wilting today", "wilted yesterday", "wilting?", "no tip burn", "light green leaves", "new leaves", "no crust", "let it dry back"])(
+    "%s tells of nothing seen",
+    (note) => {
+      expect(eventsOf(note)).toEqual([]);
+    },
+  );
+
+  it.each([
+    ["topped up with feed", ["topped up"]],
+    ["EC meter checked in 1413 standard", ["calibration"]],
+    ["new tank mixed in the evening", ["tank changed"]],
+    ["plain tap water only", ["plain water"]],
+    ["portion 2 of 4", ["flush"]],
+    ["pH reset with weak feed", ["pH reset"]],
+  ])("%s tells of what was done: %j", (note, kinds) => {
+    expect(eventsOf(note)).toEqual(kinds);
+  });
+});
