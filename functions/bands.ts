@@ -13,7 +13,7 @@ import { asGiven } from "./root-zone";
  * @returns pH or mS/cm
  * @remarks Media: coir, peat, bark, mineral wool, inert, soil, water culture. Feeders: light, medium (default), heavy. Samples: drain (default), pour-through, 1:2 extract, saturated extract. Another word is refused with the list.
  * @example =RUNOFF.BANDLIMIT("coir", "ec high") -> 3.5
- * @example =RUNOFF.BANDLIMIT("peat, medium, saturated extract", "ec high") -> 3
+ * @example =RUNOFF.BANDLIMIT("peat, medium, saturated extract", "ec high") -> 3.5
  * @example =RUNOFF.BANDLIMIT({5.6,6.4,1.5,3}, "ph low") -> 5.6
  * @see [the band table](sources.md#the-band-table)
  */

@@ -7,12 +7,12 @@ export const classes = (source: string, light: readonly [number, number], medium
 };
 
 /**
- * Extracts of soilless mixes: light and heavy feeders are the classes low and normal of [umass-soluble-salts]; the medium
- * feeder's upper limits are those of [fisher-argo-geranium], its lower ones the pour-through's by the same factors.
+ * Extracts of soilless mixes: by the classes of [umass-soluble-salts] the light feeder's limits are "low", the medium feeder's end
+ * where "normal" ends, and the heavy feeder's begin where it begins.
  */
 const extracts = {
-  "1:2 extract": classes("[umass-soluble-salts], [fisher-argo-geranium]", [0.3, 0.8], [0.6, 1.0], [0.8, 1.3]),
-  "saturated extract": classes("[umass-soluble-salts], [fisher-argo-geranium]", [0.8, 2.0], [1.5, 3.0], [2.0, 3.5]),
+  "1:2 extract": classes("[umass-soluble-salts]; heavy upper common practice", [0.3, 0.8], [0.6, 1.3], [0.8, 1.5]),
+  "saturated extract": classes("[umass-soluble-salts]; heavy upper common practice", [0.8, 2.0], [1.5, 3.5], [2.0, 4.0]),
 } as const;
 
 /**

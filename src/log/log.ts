@@ -16,7 +16,7 @@ export const deeds = [
 /** What a note says was seen at the plant, its roots or its pot. */
 export const sights = [
   "wilting", "drooping", "not drinking", "tip burn", "leaf spots", "interveinal yellowing", "pale new growth", "pale old leaves",
-  "pale leaves", "purple leaves", "stunted", "clean new growth", "brown roots", "bad smell", "pests", "light pot", "heavy pot", "crust",
+  "pale leaves", "purple leaves", "dying leaves", "stunted", "clean new growth", "brown roots", "bad smell", "pests", "light pot", "heavy pot", "crust",
   "slow-release mixed in", "slow-release on top", "slow-release",
 ] as const;
 
@@ -59,4 +59,6 @@ export interface LogRow {
   readonly notes: string | undefined;
   readonly events: readonly LogEvent[];
   readonly plant?: PlantLook | undefined;
+  /** Figures typed for a pH or an EC that cannot be, in words: they are not used, and say that something went wrong. */
+  readonly unread?: readonly string[] | undefined;
 }

@@ -9,8 +9,10 @@ export const levels: readonly (readonly string[])[] = [
   ["readings"],
   ["cells"],
   ["bands", "environment", "mix", "log"],
+  ["flush"],
   ["diagnosis"],
-  ["flush", "recovery"],
+  ["recovery"],
+  ["report"],
   ["index"],
 ];
 

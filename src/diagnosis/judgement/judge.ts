@@ -1,30 +1,108 @@
 import { type Band } from "../../bands/band";
-import { type Share } from "../../quantities";
-import { verdict } from "../verdict";
+import { Refusal } from "../../refusal";
+import { acidityOf, type AcidityFound } from "./acidity";
+import { phCauses, saltCauses } from "./causes";
+import { type Conclusion } from "./conclusion";
+import { phCourse } from "./course/ph-course";
+import { saltCourse } from "./course/salt-course";
+import { dated, settled, step } from "./course/step";
+import { type Facts, factsOf, type JudgeOptions } from "./facts";
+import { flushingConclusion } from "./flushing";
+import { doubtedConclusion, unreadConclusion, unsureConclusion } from "./unsure";
 import { type PotJudgement } from "./pot-judgement";
 import { type PotReading } from "./pot-reading";
+import { besides, levelReason } from "./reasons";
+import { recovering } from "./recovering";
+import { saltOf, type SaltFound } from "./salt";
+import { measureSays } from "./says/other-says";
+import { tankConclusion, tankReadings } from "./tank";
+import { mostUrgent } from "./urgency";
+import { weaknessOf } from "./weakness";
+import { wellConclusion } from "./well";
+import { weakConclusion } from "./weak";
+import { type Cause } from "./words";
 
-export interface JudgeOptions {
-  /** What part of the water drains, 0 to 1, where the rows do not tell volumes. */
-  readonly leachingFraction?: Share | undefined;
-  /** Days since the meter's calibration fell due; 0 or less when it is not. */
-  readonly calibrationOverdueDays?: number | undefined;
-}
+export { type JudgeOptions } from "./facts";
 
 /**
- * The judgement of one pot: what an expert would say at it, from its readings, oldest first.
+ * The judgement of one pot: what an expert would say at it, and what to do, in order, with this pot's own figures.
  *
- * @param readings of one pot, oldest first; several pots are never weighed together
+ * The one value behind verdict, course, flush sheet, DIAGNOSE, pane and command line. It errs to doing less: trust comes before
+ * what the readings say, one reading alone never leads to a flush, and salt is down before anything is done about pH.
+ *
+ * Formula:  in this order: the phase (flush under way or just over), doubts about the meter, the degree of salt and of pH, their
+ *           causes, weak runoff, the plant; each in a file of this folder
+ * Valid:    readings of one pot and one way of sampling; several pots are never weighed together
+ * Source:   src/diagnosis/judgement/limits.ts, a source per limit
+ *
+ * @param readings oldest first; rows that hold nothing change nothing
+ * @throws {Refusal} `not-a-number` when the days overdue are no number
+ * @example judge([{ runoffPh: 6, runoffEc: 4.6 }, { runoffPh: 6.1, runoffEc: 4.9 }], bandFor("coir")).verdict // "salt buildup"
  */
 export function judge(readings: readonly PotReading[], band: Band, options: JudgeOptions = {}): PotJudgement {
-  const { answer, reasons, next, restsOn } = verdict(readings, band, options);
+  const days = options.calibrationOverdueDays ?? 0;
+  if (Number.isNaN(days)) throw new Refusal("not-a-number", { quantity: "days since calibration was due", given: days });
+  const facts = factsOf(band.medium === "water culture" ? tankReadings(readings) : readings, band, options);
+  const { verdict, urgency, causes, steps, reasons } = concluded(facts);
+  const course = dated(settled(steps), facts.lastDay, facts.phase.flush.at(-1)?.day);
   return {
-    verdict: answer,
-    urgency: answer === "in band" ? "none" : "next watering",
-    phase: "quiet",
-    causes: answer === "in band" ? [] : ["not known"],
-    course: [{ act: answer === "in band" ? "carry on" : "measure again now", when: answer === "in band" ? "in a week" : "now", says: next }],
-    reasons,
-    restsOn,
+    verdict,
+    urgency,
+    phase: facts.phase.phase,
+    causes,
+    course: filled(course, step("measure again now", "at the next watering", measureSays.nextWatering)),
+    reasons: filled([...new Set(reasons)], "no reading yet"),
+    restsOn: placesOf(facts),
   };
 }
+
+/** A list that is never empty. */
+const filled = <T>([first, ...others]: readonly T[], otherwise: T): readonly [T, ...T[]] => [first ?? otherwise, ...others];
+
+function placesOf({ ec, ph, evidence, phase }: Facts): readonly number[] {
+  const flush = phase.phase === "flushing" ? phase.flush.map(({ place }) => place) : [];
+  const latest = evidence.slice(-2).map(({ place }) => place);
+  return [...new Set([...(ec?.places ?? []), ...(ph?.places ?? []), ...latest, ...flush])].sort((a, b) => a - b);
+}
+
+function concluded(facts: Facts): Conclusion {
+  if (facts.phase.phase === "flushing") return flushingConclusion(facts);
+  if (facts.evidence.length === 0) return unreadConclusion(facts);
+  const isTank = facts.band.medium === "water culture";
+  const salt = saltOf(facts);
+  const acidity = acidityOf(facts);
+  if (facts.trust.doubts.length > 0) return doubtedConclusion(facts, mostUrgent(salt.urgency, acidity.urgency));
+  if (isTank) return tankConclusion(facts);
+  const found = troubled(facts, salt, acidity) ?? unsureConclusion(facts, salt, acidity) ?? weakConclusion(facts, weaknessOf(facts)) ?? wellConclusion(facts, salt);
+  return facts.phase.phase === "after a flush" ? recovering(facts, found) : found;
+}
+
+/** A trouble that has its name: salt, pH or both; salt is dealt with first. */
+function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclusion | undefined {
+  const isSalt = salt.degree !== "none" && salt.sure !== "once";
+  const isPh = acidity.degree !== "none" && acidity.sure !== "once";
+  const isVagueSoil = facts.band.medium === "soil" && facts.band.sample === "drain";
+  const [ec, ph] = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts)];
+  const others = besides(facts);
+  if (isSalt) {
+    const causes = known([...saltCauses(facts, salt), ...(isPh ? phCauses(facts, acidity).filter((cause) => cause === "input pH out of band") : [])]);
+    return {
+      verdict: isPh && !isVagueSoil ? "salt buildup and pH out of range" : "salt buildup",
+      urgency: mostUrgent(salt.urgency, isPh ? acidity.urgency : "none"),
+      causes,
+      steps: saltCourse(facts, salt, causes),
+      reasons: [ec, ph, ...others],
+    };
+  }
+  if (!isPh) return undefined;
+  const causes = known(phCauses(facts, acidity));
+  return {
+    verdict: isVagueSoil ? "cannot say" : "pH out of range",
+    urgency: mostUrgent(isVagueSoil ? "next watering" : acidity.urgency, salt.urgency),
+    causes: isVagueSoil ? ["not known"] : causes,
+    steps: phCourse(facts, acidity, causes),
+    reasons: [ph, ec, ...others],
+  };
+}
+
+const known = (causes: readonly Cause[]): readonly Cause[] => (causes.length === 0 ? ["not known"] : [...new Set(causes)]);

@@ -21,4 +21,6 @@ export interface PotReading {
   /** What the notes tell of, where they have been read already; otherwise the judgement reads them. */
   readonly events?: readonly LogEvent[] | undefined;
   readonly plant?: PlantLook | undefined;
+  /** Figures of this row that cannot be, in words, where the log reader left them out. */
+  readonly unread?: readonly string[] | undefined;
 }

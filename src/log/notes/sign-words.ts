@@ -34,6 +34,7 @@ export const signWords: readonly SignWords[] = [
   { kind: "pale old leaves", says: both(oldest, pale) },
   { kind: "pale leaves", says: new RegExp(`\\b${pale}\\b`), unless: new RegExp(`\\b(?:${newest}|${oldest}|veins?|fruits?|flowers?|sticky|traps?)\\b`) },
   { kind: "purple leaves", says: /\b(?:purpl\w*|violett?e?|paarse?)\b/, unless: /\b(?:flowers?|fruits?|basil|light)\b/ },
+  { kind: "dying leaves", says: both("(?:leaf|leaves|plants?)", "(?:dead|dying|dropp\\w*|shed\\w*)") },
   { kind: "stunted", says: /\b(?:stunt\w*|no new growth|growth (?:has )?stopped|not growing|stopped growing|kummerwuchs|wachst nicht)\b/ },
   {
     kind: "clean new growth",

@@ -72,7 +72,11 @@ function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: D
     if (found === undefined) return false;
     const value = typeof found === "number" ? found : found.value;
     if (typeof found !== "number") problems.push({ row, column, used: value !== undefined, reason: found.reason });
-    if (value === undefined) return false;
+    if (value === undefined) {
+      const isFigure = typeof cell === "number" && typeof found !== "number" && (measure === "EC" || measure === "pH");
+      if (isFigure) draft.unread = [...(draft.unread ?? []), `${quantity}: ${found.reason}`];
+      return false;
+    }
     put(draft, value);
     return true;
   };

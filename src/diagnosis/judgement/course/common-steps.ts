@@ -1,0 +1,67 @@
+import { vapourPressureDeficit } from "../../../environment/vapour-pressure-deficit";
+import { type Celsius, type Percent } from "../../../quantities";
+import { type CourseStep } from "../pot-judgement";
+import { type Facts } from "../facts";
+import { feedSays, measureSays, meterSays, plantSays } from "../says/other-says";
+import { step } from "./step";
+import { rampOn } from "./feed-target";
+
+/** A third less light. Common practice. */
+const easedLight = 0.67;
+
+/** First the same sample, then a second one. */
+export const measureTwice = (): CourseStep[] => [
+  step("measure again now", "now", measureSays.sameSampleNow),
+  step("measure again now", "within the hour", measureSays.secondSample),
+];
+
+export const measureNext = (): CourseStep => step("measure again now", "at the next watering", measureSays.nextWateringAfter);
+
+/** The two readings that decide after a flush. */
+export const readingsAfter = (): CourseStep[] => [
+  step("measure again now", "24 h after", measureSays.after24),
+  step("measure again now", "48 h after", measureSays.after48),
+];
+
+export const checkMeter = (): CourseStep[] => [
+  step("check the meter", "now", meterSays.check),
+  step("measure again now", "within the hour", meterSays.standards),
+];
+
+/** Less light, no heat peaks, moderate air, with this pot's own vapour pressure deficit where the log tells it. */
+export function easeLoad({ entries }: Facts): CourseStep {
+  const last = [...entries].reverse().find(({ airCelsius, humidityPercent }) => airCelsius !== undefined && humidityPercent !== undefined);
+  return step("ease the load", "now", plantSays.easeLoad(deficitAt(last?.airCelsius, last?.humidityPercent)), { share: easedLight });
+}
+
+/** Temperatures at which the formula holds. */
+const believableAir = [-20, 60] as const;
+
+function deficitAt(celsius: number | undefined, humidity: number | undefined): number | undefined {
+  if (celsius === undefined || humidity === undefined) return undefined;
+  if (!(celsius >= believableAir[0] && celsius <= believableAir[1] && humidity > 0 && humidity <= 100)) return undefined;
+  return vapourPressureDeficit(celsius as Celsius, humidity as Percent);
+}
+
+/** The gentle start that belongs to every flush: the ramp once it is under way, and until then a weaker feed to have ready. */
+export function rampAfterFlush(facts: Facts, full: number | undefined): CourseStep {
+  const { share, ec } = rampOn(facts, 0, full);
+  return step("feed by the ramp", "at the next watering", feedSays.rampAfterFlush(share, ec), { share, ec });
+}
+
+export const weakStartAfterFlush = (facts: Facts, full: number | undefined): CourseStep => ({ ...rampAfterFlush(facts, full), act: "lower the feed" });
+
+/** A light pot whose plant fails is dry: what it reads and how it looks both come from that. */
+export const isDriedOut = ({ plant }: Facts): boolean => plant.signs.has("light pot") && plant.failing;
+
+/** Wetted first, read after: nothing else is done to a dry pot. */
+export const rewetted = (): CourseStep[] => [
+  step("re-wet slowly", "now", plantSays.rewet),
+  step("measure again now", "within the hour", measureSays.whenWet),
+];
+
+/** The grower's own words on the plant, two at most. */
+export const wordsOn = ({ plant }: Facts): string => plant.words.slice(0, 2).join("; ");
+
+export const lookAtRoots = (facts: Facts): CourseStep => step("look at the plant", "now", plantSays.lookAtRoots(wordsOn(facts)));
+export const lookAtPlant = (facts: Facts): CourseStep => step("look at the plant", "now", plantSays.lookAt(wordsOn(facts)));

@@ -1,0 +1,37 @@
+import { type DrainedMedium, drainedMedia } from "../../../flush/container-table";
+import { flushVolume } from "../../../flush/flush-volume";
+import { overFlushLimit } from "../../../flush/over-flush-limit";
+import { isAbove } from "../../../maths/compare";
+import { type Ec25, quantities } from "../../../quantities";
+import { type Facts } from "../facts";
+import { aboveWater } from "../limits";
+import { type FlushFigures } from "../says/salt-says";
+import { drainTarget } from "./feed-target";
+
+/** A portion of a pot whose size is not known is a usual watering; so many of them are a first guess at a flush. Common practice. */
+const wateringsOfAFlush = 6;
+/** A portion is a quarter of what is to be poured. Common practice. */
+const portionShare = 0.25;
+
+/** A flush of this pot in figures: from its size where it is known, otherwise from its usual watering. */
+export function flushFigures(facts: Facts): FlushFigures {
+  const { band, feed, water, options } = facts;
+  const least = feed.waterEc === undefined ? 0 : feed.waterEc + aboveWater;
+  const target = Math.max(drainTarget(facts), least);
+  const most = options.containerLitres === undefined ? wateringsTimes(water.litres) : litresOf(facts, target);
+  const portion = options.containerLitres === undefined || most === undefined ? water.litres : portionShare * most;
+  const tellsWater = feed.waterEc !== undefined && feed.waterIsSalty;
+  return { ph: band.phAim, target, waterEc: tellsWater ? feed.waterEc : undefined, portion, most };
+}
+
+const wateringsTimes = (litres: number | undefined): number | undefined => (litres === undefined ? undefined : wateringsOfAFlush * litres);
+
+function litresOf({ band, ec, feed, options }: Facts, target: number): number | undefined {
+  const { containerLitres } = options;
+  if (containerLitres === undefined) return undefined;
+  const limit = overFlushLimit(containerLitres, band.medium);
+  const medium = drainedMedia.find((each): each is DrainedMedium => each === band.medium);
+  const waterEc = (feed.waterEc ?? 0) as Ec25;
+  if (ec === undefined || medium === undefined || !isAbove(ec.latest, target, quantities.ec.resolution)) return limit;
+  return Math.min(limit, flushVolume(ec.latest as Ec25, target as Ec25, { containerLitres, waterEc, medium }));
+}

@@ -1,0 +1,64 @@
+import { type Medium } from "../../../bands/media-table";
+import { overFlushLimit } from "../../../flush/over-flush-limit";
+import { type CourseStep } from "../pot-judgement";
+import { type Cause } from "../words";
+import { type AcidityFound } from "../acidity";
+import { type Facts } from "../facts";
+import { measureSays } from "../says/other-says";
+import { phSays } from "../says/ph-says";
+import { lookAtRoots, measureTwice, rampAfterFlush, readingsAfter } from "./common-steps";
+import { fullFeed } from "./feed-target";
+import { step } from "./step";
+
+/** Media that a rinse can reset; peat and bark hold their pH for weeks, and the drain of soil is not the soil's. Common practice. */
+const resettable: ReadonlySet<Medium | undefined> = new Set(["coir", "mineral wool", "inert"]);
+/** Media that lime or a drench moves over weeks. */
+const slow: ReadonlySet<Medium | undefined> = new Set(["peat", "bark"]);
+
+/** How far the pH poured is moved from the aim when steering; never out of the band. Common practice. */
+const steerBy = { up: 0.5, down: 0.3 } as const;
+
+/**
+ * What to do about pH, in order: a buffer where nothing says that the pen is right, what is poured, the water, then the pot.
+ *
+ * Errs to steering: a reset only far outside, with EC not high, once, never on a first reading.
+ */
+export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly Cause[]): CourseStep[] {
+  const { trust, ec, band, feed, plant } = facts;
+  const isLater = step("measure again now", "in 3 to 7 days", measureSays.inDays);
+  const first = [
+    ...(trust.uncalibrated ? [step("check the meter", "now", phSays.bufferFirst)] : []),
+    ...(acidity.sure === "sole" || ec?.side === "high" ? measureTwice().slice(0, 1) : []),
+  ];
+  if (band.medium === "soil") return [...first, step("test the medium", "now", measureSays.testSoil), isLater];
+  const isInput = causes.includes("input pH out of band") && feed.ph !== undefined;
+  const roots = plant.ill ? [lookAtRoots(facts)] : [];
+  return [
+    ...first,
+    ...(isInput ? [step("mend the input pH", "at the next watering", phSays.mendInput(feed.ph ?? band.phAim, band.phAim), { ph: band.phAim })] : []),
+    ...(causes.includes("alkalinity suspected") ? [step("treat the alkalinity", "at the next watering", phSays.treatAlkalinity(feed.alkalinity))] : []),
+    ...(isInput ? [] : potSteps(facts, acidity)),
+    ...roots,
+    isLater,
+  ];
+}
+
+function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
+  const { band, phase, ec, options } = facts;
+  const { medium } = band;
+  const isUp = acidity.side === "low";
+  const ph = isUp ? Math.min(band.ph[1], band.phAim + steerBy.up) : Math.max(band.ph[0], band.phAim - steerBy.down);
+  if (phase.phase === "after a flush") return [step("steer the pH", "at the next watering", phSays.keepSteering(ph), { ph })];
+  const isReset = acidity.degree === "far" && acidity.sure === "named" && resettable.has(medium) && ec?.side !== "high";
+  if (isReset) {
+    const litres = options.containerLitres === undefined ? undefined : overFlushLimit(options.containerLitres, medium);
+    return [
+      step("reset the pH", "now", phSays.reset(band.phAim, litres, isUp), { ph: band.phAim, litres }),
+      rampAfterFlush(facts, fullFeed(facts)),
+      ...readingsAfter(),
+    ];
+  }
+  const says = slow.has(medium) ? phSays.steerBuffered(isUp, ph) : isUp ? phSays.steerUp(ph) : phSays.steerDown(ph);
+  return [step("steer the pH", "at the next watering", says, { ph })];
+}
+

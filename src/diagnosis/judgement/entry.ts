@@ -1,0 +1,51 @@
+import { weakestFeedEc } from "../row-flags";
+import { eventsIn } from "../../log/notes/notes";
+import { type LogEvent, type LogEventKind } from "../../log/log";
+import { type PotReading } from "./pot-reading";
+
+/** A reading with its place among those given, and what its note tells of. */
+export interface Entry extends PotReading {
+  readonly place: number;
+  readonly events: readonly LogEvent[];
+}
+
+const none: readonly LogEvent[] = [];
+
+/** The readings in the order given, each note read once. */
+export function entriesOf(readings: readonly PotReading[]): readonly Entry[] {
+  const known = new Map<string, readonly LogEvent[]>();
+  const told = (notes: string | undefined): readonly LogEvent[] => {
+    if (notes === undefined || notes === "") return none;
+    const found = known.get(notes) ?? eventsIn(notes);
+    known.set(notes, found);
+    return found;
+  };
+  return readings.map((reading, place) => ({ ...reading, place, events: reading.events ?? told(reading.notes) }));
+}
+
+export const tells = ({ events }: Entry, ...kinds: readonly LogEventKind[]): boolean => events.some(({ kind }) => kinds.includes(kind));
+
+/** Whether the runoff was measured: only then does a row say something of the root zone. */
+export const isRead = ({ runoffPh, runoffEc }: Entry): boolean => runoffPh !== undefined || runoffEc !== undefined;
+
+/** Whether a row holds anything at all. */
+export const isFilled = (entry: Entry): boolean =>
+  isRead(entry) || [entry.inputPh, entry.inputEc, entry.inputLitres, entry.runoffLitres, entry.notes, entry.plant].some((each) => each !== undefined && each !== "");
+
+/** Water, not feed, went in: said so, or too weak for any feed. */
+export const isWater = (entry: Entry): boolean => tells(entry, "plain water") || (entry.inputEc !== undefined && entry.inputEc < weakestFeedEc);
+
+/** The share that drained, 0 to 1, where both volumes are told and can be. */
+export function shareDrained({ inputLitres, runoffLitres }: Entry): number | undefined {
+  if (inputLitres === undefined || runoffLitres === undefined || !(inputLitres > 0) || !(runoffLitres <= inputLitres)) return undefined;
+  return runoffLitres / inputLitres;
+}
+
+/** Litres that stayed or were drunk. */
+export function litresKept({ inputLitres, runoffLitres }: Entry): number | undefined {
+  return shareDrained({ inputLitres, runoffLitres } as Entry) === undefined ? undefined : (inputLitres ?? 0) - (runoffLitres ?? 0);
+}
+
+/** From one entry to a later one, in days; `undefined` in a log without dates. */
+export const daysBetween = (earlier: Entry | undefined, later: Entry | undefined): number | undefined =>
+  earlier?.day === undefined || later?.day === undefined ? undefined : later.day - earlier.day;

@@ -1,0 +1,96 @@
+import { type FlushReading } from "../../flush/flush-reading";
+import { flushStop } from "../../flush/flush-stop";
+import { type FlushStop } from "../../flush/flush-verdict";
+import { overFlushLimit } from "../../flush/over-flush-limit";
+import { isBelow } from "../../maths/compare";
+import { type Litres, quantities } from "../../quantities";
+import { acidityOf } from "./acidity";
+import { saltCauses } from "./causes";
+import { type Conclusion } from "./conclusion";
+import { rampAfterFlush, readingsAfter } from "./course/common-steps";
+import { drainTarget, fullFeed } from "./course/feed-target";
+import { step } from "./course/step";
+import { type Facts } from "./facts";
+import { type Entry, tells } from "./entry";
+import { type Side, sideOf } from "./level";
+import { saltOf } from "./salt";
+import { flushingSays, measureSays } from "./says/other-says";
+import { type Cause, type VerdictWord } from "./words";
+
+/**
+ * While a flush is under way: go on, pause or stop, by the stop check and nothing else.
+ *
+ * Errs to pausing: a last reading that cannot be read is measured before more is poured.
+ */
+export function flushingConclusion(facts: Facts): Conclusion {
+  const { band, phase, options } = facts;
+  const last = phase.flush.at(-1);
+  const salt = saltOf(facts);
+  const isReset = phase.flush.some((entry) => tells(entry, "pH reset")) || (salt.degree === "none" && acidityOf(facts).degree !== "none");
+  const limits = { ...band, ec: [band.ec[0], drainTarget(facts)] } as const;
+  const stop = isReset ? resetStop(facts) : flushStop(flushReadings(facts), limits, band.medium === "water culture" ? undefined : options.containerLitres);
+  const side = last?.runoffEc === undefined ? undefined : sideOf(last.runoffEc, "ec", limits);
+  const phSide = last?.runoffPh === undefined ? undefined : sideOf(last.runoffPh, "ph", limits);
+  const goesOn = stop.answer === "keep going";
+  return {
+    verdict: verdictOf(side, phSide, { isReset }),
+    urgency: goesOn && salt.urgency === "now" ? "now" : side === "inside" && !goesOn ? "next watering" : "today",
+    causes: causesOf(facts, side),
+    steps: stepsOf(stop.answer, stop.reasons[0], facts),
+    reasons: stop.reasons,
+  };
+}
+
+function flushReadings({ evidence, phase, band }: Facts): FlushReading[] {
+  const tellsPh = phase.flush.some(({ runoffPh }) => runoffPh !== undefined);
+  const asReading = ({ runoffPh, runoffEc, inputLitres }: Entry, litres = inputLitres): FlushReading => ({
+    ph: tellsPh ? runoffPh : band.phAim,
+    ec: runoffEc,
+    litres: litres as Litres | undefined,
+  });
+  return [...evidence.slice(-1).map((entry) => ({ ...asReading(entry), litres: undefined })), ...phase.flush.map((entry) => asReading(entry))];
+}
+
+/** pH that moves by less than this from portion to portion no longer moves. Common practice. */
+const stillMoving = 0.1;
+
+/** The stop check of a pH reset: back inside, no longer moving, or enough water. */
+function resetStop({ band, phase, options }: Facts): { readonly answer: FlushStop | "cannot say"; readonly reasons: readonly [string, ...string[]] } {
+  const values = phase.flush.flatMap(({ runoffPh }) => runoffPh ?? []);
+  const [last, before] = [values.at(-1), values.at(-2)];
+  if (last === undefined || phase.flush.at(-1)?.runoffPh === undefined) return { answer: "cannot say", reasons: ["the last runoff pH was not measured: measure it before pouring more"] };
+  const poured = phase.flush.reduce((sum, { inputLitres }) => sum + (inputLitres ?? 0), 0);
+  const limit = options.containerLitres === undefined || band.medium === "water culture" ? Infinity : overFlushLimit(options.containerLitres, band.medium);
+  const side = sideOf(last, "ph", band);
+  if (side === "inside" || side.startsWith("barely")) return { answer: "stop: in band", reasons: [`runoff pH ${last} is back in ${band.ph[0]} to ${band.ph[1]}`] };
+  if (!isBelow(poured, limit, quantities.litres.resolution)) return { answer: "stop: enough water", reasons: ["the water limit is reached: more only keeps the roots wet"] };
+  if (before !== undefined && Math.abs(last - before) < stillMoving) return { answer: "stop: no longer falling", reasons: [`runoff pH ${before}, then ${last}: it no longer moves`] };
+  return { answer: "keep going", reasons: [`runoff pH ${last} is still outside ${band.ph[0]} to ${band.ph[1]}`] };
+}
+
+function verdictOf(side: Side | undefined, phSide: Side | undefined, { isReset }: { readonly isReset: boolean }): VerdictWord {
+  if (side === undefined && phSide === undefined) return "cannot say";
+  if (side === "high") return "salt buildup";
+  if (side === "low" && !isReset) return "too much water";
+  return phSide === "low" || phSide === "high" ? "pH out of range" : "in band";
+}
+
+function causesOf(facts: Facts, side: Side | undefined): readonly Cause[] {
+  if (side === "low") return ["washed out"];
+  return side === "high" ? saltCauses(facts, saltOf(facts)).filter((cause) => cause !== "rebound after a flush") : [];
+}
+
+function stepsOf(answer: FlushStop | "cannot say", why: string, facts: Facts): Conclusion["steps"] {
+  const portion = facts.phase.flush.at(-1)?.inputLitres;
+  switch (answer) {
+    case "keep going":
+      return [step("go on flushing", "now", flushingSays.goOn(portion), { litres: portion, ph: facts.band.phAim })];
+    case "stop: in band":
+    case "stop: no longer falling":
+    case "stop: enough water":
+      return [step("stop flushing", "now", flushingSays.stop(why)), rampAfterFlush(facts, fullFeed(facts)), ...readingsAfter()];
+    case "pause and measure again":
+    case "cannot say":
+      return [step("measure again now", "within the hour", measureSays.pause), rampAfterFlush(facts, fullFeed(facts)), ...readingsAfter()];
+  }
+}

@@ -1,0 +1,111 @@
+import { type Band } from "../../bands/band";
+import { isAbove, isBelow } from "../../maths/compare";
+import { mannKendall } from "../../maths/mann-kendall";
+import { median } from "../../maths/median";
+import { quantities } from "../../quantities";
+import { type Entry } from "./entry";
+import { riseShare, steadyReadings, steadyShare, toleranceOf, trendChance, trendReadings } from "./limits";
+
+/** One reading against its limits: outside counts only when it is further out than the meters can be off. */
+export type Side = "inside" | "barely low" | "barely high" | "low" | "high";
+
+/** What stands behind the latest reading: a second one or a trend, nothing because it is the only one, or nothing yet. */
+export type Witness = "agreed" | "sole" | "once";
+
+/** Where one quantity of the runoff stands. */
+export interface Level {
+  readonly latest: number;
+  readonly before: number | undefined;
+  readonly side: Side;
+  readonly sideBefore: Side | undefined;
+  readonly witness: Witness;
+  /** Beyond the limit it breaches, in its own unit; 0 inside. */
+  readonly beyond: number;
+  readonly trend: "rising" | "falling" | "none";
+  /** Well above the reading before, or rising by its trend. */
+  readonly leaptUp: boolean;
+  /** Two readings of one day that agree. */
+  readonly sameDay: boolean;
+  /** So far from the reading before that no trend explains it. */
+  readonly leapt: boolean;
+  /** The two readings before the latest both outside on one side. */
+  readonly outTwiceBefore: boolean;
+  /** The last eight within a narrow span. */
+  readonly steady: boolean;
+  readonly values: readonly number[];
+  readonly places: readonly number[];
+}
+
+/** What the two latest readings, and the trend of the latest eight, say; `undefined` where the last two rows do not tell it. */
+export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, water = 0): Level | undefined {
+  const read = rows.flatMap(({ runoffPh, runoffEc, day, place }) => {
+    const value = name === "ph" ? runoffPh : runoffEc === undefined ? undefined : runoffEc - water;
+    return value === undefined ? [] : [{ value, day, place }];
+  });
+  const [latest, before] = [read.at(-1), read.at(-2)];
+  if (latest === undefined || !rows.slice(-2).some(({ place }) => place === latest.place)) return undefined;
+  const values = read.slice(-trendReadings).map(({ value }) => value);
+  const side = sideOf(latest.value, name, band);
+  const sideBefore = before === undefined ? undefined : sideOf(before.value, name, band);
+  const trend = trendOf(values, name);
+  const leapt = before !== undefined && isLeap(latest.value, before.value, name);
+  const outward = !leapt && ((side === "high" && trend === "rising") || (side === "low" && trend === "falling"));
+  const third = read.at(-3);
+  const agreed = side === sideBefore || outward;
+  const [low, high] = band[name];
+  return {
+    latest: latest.value,
+    before: before?.value,
+    side,
+    sideBefore,
+    witness: agreed ? "agreed" : before === undefined ? "sole" : "once",
+    beyond: Math.max(0, low - latest.value, latest.value - high),
+    trend,
+    leaptUp: trend === "rising" || (before !== undefined && isAbove(latest.value, before.value * (1 + riseShare), quantities.ec.resolution)),
+    sameDay: latest.day !== undefined && before?.day !== undefined && Math.floor(latest.day) === Math.floor(before.day) && side === sideBefore,
+    leapt,
+    outTwiceBefore: third !== undefined && sideBefore !== undefined && /^(?:low|high)$/.test(sideBefore) && sideOf(third.value, name, band) === sideBefore,
+    steady: isSteady(values),
+    values,
+    places: [before, latest].flatMap((each) => each?.place ?? []),
+  };
+}
+
+/** Where one value stands against a band. */
+export function sideOf(value: number, name: "ph" | "ec", band: Band): Side {
+  const { resolution } = quantities[name];
+  const [low, high] = band[name];
+  if (isBelow(value, low, resolution)) return isAbove(value, low - toleranceOf(name, low, band), resolution) ? "barely low" : "low";
+  if (isAbove(value, high, resolution)) return isBelow(value, high + toleranceOf(name, high, band), resolution) ? "barely high" : "high";
+  return "inside";
+}
+
+/** Rising or falling beyond chance, or by three steps in a row that each exceed what a meter can be off. */
+function trendOf(values: readonly number[], name: "ph" | "ec"): Level["trend"] {
+  const { s, oneSided } = mannKendall(values.map((value, day) => ({ day, value })));
+  if (s === 0) return "none";
+  if (oneSided <= trendChance) return s > 0 ? "rising" : "falling";
+  const { resolution } = quantities[name];
+  const steps = values.slice(-3).map((value, at, three) => (at === 0 ? 0 : value - (three[at - 1] ?? value))).slice(1);
+  const least = name === "ph" ? toleranceStep.ph : toleranceStep.ecShare * Math.max(...values.slice(-3));
+  if (steps.length === 2 && steps.every((step) => isAbove(step, least, resolution))) return "rising";
+  if (steps.length === 2 && steps.every((step) => isBelow(step, -least, resolution))) return "falling";
+  return "none";
+}
+
+/** A step between neighbours that is more than the meter: pH, and EC as a share. As `toleranceOf`. */
+const toleranceStep = { ph: 0.1, ecShare: 0.05 } as const;
+
+/** Further from the reading before than a root zone goes between two waterings: half as much EC again, 0.7 of a pH unit. Common practice. */
+const leapSize = { ecShare: 0.5, ph: 0.7 } as const;
+
+function isLeap(latest: number, before: number, name: "ph" | "ec"): boolean {
+  const most = name === "ph" ? leapSize.ph : leapSize.ecShare * before;
+  return isAbove(Math.abs(latest - before), most, quantities[name].resolution);
+}
+
+function isSteady(values: readonly number[]): boolean {
+  if (values.length < steadyReadings) return false;
+  const middle = median(values);
+  return values.every((value) => Math.abs(value - middle) <= steadyShare * middle);
+}

@@ -1,0 +1,35 @@
+import { type Conclusion } from "./conclusion";
+import { measureNext, readingsAfter } from "./course/common-steps";
+import { fullFeed, rampOn } from "./course/feed-target";
+import { step } from "./course/step";
+import { type Facts } from "./facts";
+import { isRead } from "./entry";
+import { feedSays } from "./says/other-says";
+import { mostUrgent } from "./urgency";
+import { type Act } from "./words";
+
+/** What the week after a flush has no room for: full feed, more feed, and a rest that it has not earned yet. */
+const notYet: ReadonlySet<Act> = new Set<Act>(["carry on", "raise the feed", "feed by the ramp"]);
+
+/**
+ * The days after a flush: whatever the readings come to, the feed follows the ramp and the 24 and 48 h readings decide.
+ *
+ * Errs to the weaker feed: where the runoff is out of band the day of the ramp is held back to its start.
+ */
+export function recovering(facts: Facts, found: Conclusion): Conclusion {
+  const { phase, ec } = facts;
+  const day = phase.daysSince ?? phase.evidence.filter(isRead).length;
+  const isOut = ec?.side === "high";
+  const { share, ec: feedEc } = rampOn(facts, isOut ? 0 : day, fullFeed(facts));
+  const ramp = step("feed by the ramp", "at the next watering", feedSays.ramp(share, feedEc, phase.daysSince === undefined ? undefined : Math.floor(day)), { share, ec: feedEc });
+  const others = found.steps.filter(({ act, when }) => !notYet.has(act) && !(act === "measure again now" && when === "at the next watering"));
+  const due = readingsAfter().slice(day < 1 ? 0 : 1);
+  const readings = day < 2 ? due : [measureNext()];
+  const isFlushedAgain = others.some(({ act }) => act === "flush");
+  return {
+    ...found,
+    urgency: mostUrgent(found.urgency, "watch"),
+    steps: [...others, ramp, ...(isFlushedAgain ? [] : readings)],
+    reasons: [...found.reasons, phase.daysSince === undefined ? "flushed a few readings before" : `flushed ${Math.floor(phase.daysSince)} days before the last reading`],
+  };
+}

@@ -1,0 +1,96 @@
+import { isAbove, isBelow } from "../../maths/compare";
+import { quantities } from "../../quantities";
+import { type Facts } from "./facts";
+import { type Level } from "./level";
+import {
+  chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, stayingRatio, strongMultiple,
+} from "./limits";
+import { type Urgency } from "./words";
+
+/** How much salt there is, and how sure that is. */
+export interface SaltFound {
+  /** `little`: weak waterings do; `strong`: a flush today; `extreme`: an emergency. */
+  readonly degree: "none" | "little" | "strong" | "extreme";
+  /** `once`: a single reading that nothing agrees with yet. */
+  readonly sure: "named" | "sole" | "once";
+  /** In upper limits. */
+  readonly multiple: number;
+  readonly far: boolean;
+  /** Runoff over feed, where a feed was measured. */
+  readonly ratio: number | undefined;
+  /** High and steady for long, with clean new growth. */
+  readonly harmlessSoFar: boolean;
+  /** Strong feed on purpose, and the drain keeps its distance to it. */
+  readonly chosen: boolean;
+  readonly urgency: Urgency;
+}
+
+const noSalt: SaltFound = {
+  degree: "none", sure: "named", multiple: 0, far: false, ratio: undefined, harmlessSoFar: false, chosen: false, urgency: "none",
+};
+
+/**
+ * The degree of salt: by multiples of the upper limit, the trend and the plant; a drain by its rise above the feed as well.
+ *
+ * Errs to the milder course while only one reading speaks, or the feed of an ordinary drain is not known; a ratio or a volume
+ * alone never makes it milder than not knowing it. Bark has no multiples: its limits are too low for them.
+ *
+ * Source:   src/diagnosis/judgement/limits.ts
+ */
+export function saltOf(facts: Facts): SaltFound {
+  const { ec, band, feed, plant } = facts;
+  if (ec === undefined) return noSalt;
+  const limit = band.ec[1];
+  const ratio = feed.ec === undefined ? undefined : ec.latest / feed.ec;
+  const multiple = ec.latest / limit;
+  const isChosen = feed.chosen && band.sample === "drain" && !plant.ill && (plant.clean || band.medium === "mineral wool");
+  if (isChosen) return chosenFeed({ ec, ratio, multiple });
+  if (ec.side !== "high") return { ...noSalt, multiple, ratio };
+  const far = isAbove(multiple, strongMultiple, 0.001) || (ec.leapt && ec.latest > (ec.before ?? 0));
+  const sure = ec.witness === "agreed" ? "named" : ec.witness === "sole" && far && countsAlone(facts) ? "sole" : "once";
+  const degree = isExtreme(facts, ec) ? "extreme" : isStrong(facts, { ec, multiple, ratio }) ? "strong" : "little";
+  const harmlessSoFar = ec.steady && plant.clean;
+  const found = { degree, sure, multiple, far, ratio, harmlessSoFar, chosen: false } as const;
+  return { ...found, urgency: urgencyOf(found, facts) };
+}
+
+/** A first and only reading: a sample taken on purpose counts, a cup of drain only when the plant agrees. */
+export const countsAlone = ({ band, plant }: Facts): boolean => band.sample !== "drain" || plant.ill;
+
+/** A feed that is strong on purpose: salt is what climbs, or stands further above the feed than growers let it. */
+function chosenFeed({ ec, ratio = 1, multiple }: { readonly ec: Level; readonly ratio: number | undefined; readonly multiple: number }): SaltFound {
+  const stays = !isBelow(ratio, chosenFeedRatio, quantities.saltRatio.resolution) || (ec.trend === "rising" && ec.side === "high");
+  if (!stays) return { ...noSalt, multiple, ratio, chosen: true };
+  const sure = ec.witness === "agreed" ? "named" : ec.witness;
+  return { ...noSalt, degree: "strong", sure, multiple, far: true, ratio, urgency: "today" };
+}
+
+function isStrong({ band, feed, plant }: Facts, { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined }): boolean {
+  if (ec.trend === "rising" && ec.witness === "agreed" && isAbove(multiple, 1, quantities.ec.resolution)) return true;
+  if (!isAbove(multiple, strongMultiple, 0.001)) return false;
+  if (band.sample !== "drain" || band.medium === "bark") return true;
+  const staysBehind = ratio !== undefined && !isBelow(ratio, stayingRatio, quantities.saltRatio.resolution);
+  return staysBehind || feed.tooStrong || plant.ill || !isBelow(multiple, drainMultiple, quantities.ec.resolution);
+}
+
+/** An emergency needs a level, and a rise, a failing plant, or a second sample of the same day that agrees. */
+function isExtreme({ band, plant }: Facts, ec: Level): boolean {
+  if (band.medium === "bark") return plant.failing && ec.latest >= extremeMultiple * band.ec[1];
+  const isOwn = band.source.ec === "own limits";
+  const classEnd = isOwn ? Infinity : extremeEc[band.sample];
+  const least = Math.min(extremeMultiple * band.ec[1], classEnd);
+  const level = band.sample === "drain" ? Math.max(least, drainMultiple * band.ec[1]) : least;
+  if (isBelow(ec.latest, level, quantities.ec.resolution)) return false;
+  return ec.leaptUp || plant.failing || ec.sameDay;
+}
+
+const oneStepLower = { now: "today", today: "next watering", "next watering": "next watering", watch: "watch", none: "none" } as const;
+
+function urgencyOf(salt: Omit<SaltFound, "urgency">, { plant }: Facts): Urgency {
+  const { degree, sure, far, harmlessSoFar } = salt;
+  if (degree === "extreme") return harmlessSoFar ? oneStepLower.now : "now";
+  if (plant.failing && far) return "now";
+  const isSalty = plant.failing || plant.signs.has("tip burn");
+  const urgency = degree === "strong" || isSalty || (sure !== "named" && far) ? "today" : "next watering";
+  return harmlessSoFar ? oneStepLower[urgency] : urgency;
+}

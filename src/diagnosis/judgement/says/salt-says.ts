@@ -1,0 +1,56 @@
+import { concentrateCaution, drainCaution } from "./cautions";
+import { ecText, feedText, litresText, percentText, phText } from "./figures";
+
+/** The figures of a flush. */
+export interface FlushFigures {
+  readonly ph: number;
+  /** mS/cm at which it is done. */
+  readonly target: number;
+  readonly waterEc: number | undefined;
+  /** Litres of one portion, and the most to pour, where they are known. */
+  readonly portion: number | undefined;
+  readonly most: number | undefined;
+}
+
+const portions = ({ portion, most }: FlushFigures): string => {
+  const each = portion === undefined ? "in portions" : `in portions of about ${litresText(portion)}`;
+  return most === undefined ? each : `${each}, ${litresText(most)} in all at most`;
+};
+const done = ({ target }: FlushFigures): string => `Let each drip, measure, and stop when the runoff is at ${ecText(target)} or below, or no longer falls`;
+const water = ({ waterEc }: FlushFigures): string =>
+  waterEc === undefined ? "" : ` This water brings ${ecText(waterEc)} of its own: the runoff cannot go below it.`;
+
+export const saltSays = {
+  flush: (figures: FlushFigures): string =>
+    `Flush once, ${portions(figures)}, with plain water or weak feed at ${phText(figures.ph)}. ${done(figures)}.${water(figures)} ${drainCaution}`,
+  flushIfAgreed: (figures: FlushFigures): string =>
+    `Only if the second sample agrees: flush once, ${portions(figures)}, with plain water or weak feed at ${phText(figures.ph)}. ${done(figures)}.${water(figures)} ${drainCaution}`,
+  flushAgain: (figures: FlushFigures): string =>
+    "It came back: the water missed pockets, or a crust, dry spots or slow-release grains give off salt. Look for which, then rinse again slowly and evenly, " +
+    `${portions(figures)}, at ${phText(figures.ph)}. ${done(figures)}. ${drainCaution}`,
+  leachSoil: (figures: FlushFigures): string =>
+    `Leach slowly with plain water at ${phText(figures.ph)}, small portions with pauses of an hour or more, and stop early. ${drainCaution}`,
+  weakWaterings: (share: number, litres: number | undefined): string =>
+    "The next one to three waterings weak or plain, each so that 20 to 30 % drains; " +
+    `after that let ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
+  moreRunoff: (share: number, litres: number | undefined, now: number | undefined): string =>
+    `${now === undefined ? "Measure how much drains, and let" : `Only ${percentText(now)} drains: that is why salt stays. Let`} ` +
+    `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
+  pocketsMissed: "EC is back above its limit soon after a flush: look for a crust, slow-release grains, or dry pockets that the water missed.",
+  wrongMix: (now: number, usual: number): string =>
+    `Stop using this mix: it reads ${ecText(now)} where ${ecText(usual)} was usual. Thin it or mix anew to ${feedText(usual)}, and check the doser. ${concentrateCaution}`,
+  weakerFeed: (to: number, now: number | undefined): string =>
+    `${now === undefined ? "" : `The feed goes in at ${ecText(now)}. `}Lower it to about ${feedText(to)} until the runoff is back in band: runoff cannot fall below what is poured.`,
+  halveFeed: (to: number): string => `Halve the feed, to about ${feedText(to)}, until the runoff is back in band.`,
+  unknownFeed: (most: number): string => `Measure what you pour. Until the runoff is back in band feed at half strength, ${feedText(most)} at most.`,
+  clearWaterOnly: "No liquid feed for now: what lies in the medium feeds by itself.",
+  topUpPlain: (to: number): string => `What drains comes back stronger. Top up with plain water, not feed, to about ${feedText(to)}, or change the tank.`,
+  stopFeeding: "Stop feeding: the soil is probably salty. Plain water only until it has been tested.",
+  moreOften: "The pot drinks all it gets. Water more often, before it dries out, and each time so that some drains.",
+  takeOffTop: (what: "slow-release" | "crust"): string =>
+    what === "crust"
+      ? "Scrape the crust off, half a centimetre at most, before water dissolves it into the pot again."
+      : "Take the slow-release grains off the top first: each watering frees more of them. Then leach.",
+  askRelease: "Is the slow-release fertiliser mixed in or on top? On top: take it off. Mixed in: repot. No flush until you know: leaching frees more salt.",
+  repot: "Repot in fresh medium without fertiliser: leaching only frees more of the slow-release that is mixed in. Then liquid feed only.",
+} as const;

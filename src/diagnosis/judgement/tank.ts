@@ -1,0 +1,105 @@
+import { type Band } from "../../bands/band";
+import { type Conclusion } from "./conclusion";
+import { easeLoad, lookAtPlant, lookAtRoots, measureNext } from "./course/common-steps";
+import { step } from "./course/step";
+import { acidityOf, type AcidityFound } from "./acidity";
+import { daysBetween, tells } from "./entry";
+import { type Facts } from "./facts";
+import { extremeMultiple, muchAlkalinity, strongMultiple, tankDays } from "./limits";
+import { type PotReading } from "./pot-reading";
+import { besides, levelReason } from "./reasons";
+import { plantSays, tankSays } from "./says/other-says";
+import { phSays } from "./says/ph-says";
+import { type Cause, type Urgency } from "./words";
+import { mostUrgent } from "./urgency";
+
+/** In a tank without a drain the solution is one: what is read of it counts, whichever column it stands in; since it was changed last. */
+export function tankReadings(readings: readonly PotReading[]): readonly PotReading[] {
+  return readings.map(({ inputEc, inputPh, runoffEc, runoffPh, ...others }) => ({
+    ...others, runoffEc: runoffEc ?? inputEc, runoffPh: runoffPh ?? inputPh, inputEc: undefined, inputPh: undefined,
+  }));
+}
+
+/** What to aim at in a tank: the middle of the band. */
+const middleOf = ({ ec: [low, high] }: Band): number => (low + high) / 2;
+
+/**
+ * A tank without a drain: EC up, the plants drink water; EC down, they take salt; pH follows nitrogen, alkalinity and roots.
+ *
+ * Errs to water and small steps; salt is set right before pH.
+ *
+ * Source:   common practice; set points of 5 and 10 alike for tomatoes [signore-2016]
+ */
+export function tankConclusion(facts: Facts): Conclusion {
+  const { ec, ph, plant, band } = facts;
+  const acidity = acidityOf(facts);
+  const reasons = [levelReason(ec, "ec", facts), levelReason(ph, "ph", facts), ...besides(facts)];
+  if (ec?.side === "high") return tooSalty(facts, ec.latest, { acidity, reasons });
+  if (acidity.degree !== "none") return offPh(facts, acidity, reasons);
+  if (ec?.side === "low") {
+    const to = middleOf(band);
+    const steps = [...stirred(facts), step("raise the feed", "at the next watering", tankSays.feed(to), { ec: to }), measureNext()];
+    return { verdict: "short of feed", urgency: mostUrgent("next watering", plant.ill ? "today" : "none"), causes: ["plants take more salt than water"], steps, reasons };
+  }
+  if (plant.failing) {
+    const steps = [step("change the tank", "now", tankSays.change), lookAtPlant(facts), easeLoad(facts)];
+    return { verdict: "in band", urgency: "today", causes: ["not known"], steps, reasons };
+  }
+  if (plant.ill) return { verdict: "in band", urgency: "today", causes: ["not known"], steps: [lookAtPlant(facts), step("change the tank", "in 3 to 7 days", tankSays.change)], reasons };
+  if (isOld(facts)) return { verdict: "in band", urgency: "next watering", causes: [], steps: [step("change the tank", "at the next watering", tankSays.change)], reasons };
+  const drifts = ec !== undefined && ec.trend !== "none";
+  const cause: Cause[] = !drifts ? [] : ec.trend === "rising" ? ["plants drink more water than salt"] : ["plants take more salt than water"];
+  return { verdict: "in band", urgency: drifts ? "watch" : "none", causes: cause, steps: [step("carry on", "in a week", plantSays.carryOn)], reasons };
+}
+
+const stirred = ({ ec }: Facts): Conclusion["steps"] => (ec?.witness === "agreed" ? [] : [step("measure again now", "now", tankSays.stir)]);
+
+function tooSalty(facts: Facts, ec: number, { acidity, reasons }: { readonly acidity: AcidityFound; readonly reasons: readonly string[] }): Conclusion {
+  const { band, plant, feed } = facts;
+  const multiple = ec / band.ec[1];
+  const waterEc = feed.waterEc ?? 0;
+  const to = Math.max(middleOf(band), waterEc);
+  const share = to > waterEc ? (ec - to) / (to - waterEc) : 1;
+  const isDosed = facts.evidence.slice(-2).some((entry) => tells(entry, "topped up", "feed change") && /\bfeed|nutrient|stock|concentrate/i.test(entry.notes ?? ""));
+  const change = isOld(facts) || plant.failing || multiple >= extremeMultiple;
+  const urgency: Urgency = plant.failing ? "now" : multiple > strongMultiple || plant.ill ? "today" : "next watering";
+  const steps = [
+    ...stirred(facts),
+    step("dilute the tank", multiple > strongMultiple ? "now" : "at the next watering", tankSays.dilute(ec, to, share), { ec: to, share }),
+    ...(isDosed ? [step("lower the feed", "at the next watering", tankSays.dosedTooMuch)] : []),
+    ...(change ? [step("change the tank", "in 3 to 7 days", tankSays.change)] : []),
+    ...(plant.failing ? [lookAtRoots(facts), easeLoad(facts)] : []),
+    measureNext(),
+  ];
+  const verdict = acidity.degree !== "none" && acidity.sure !== "once" ? "salt buildup and pH out of range" : "salt buildup";
+  return { verdict, urgency, causes: [isDosed ? "feed too strong" : "plants drink more water than salt"], steps, reasons };
+}
+
+function offPh(facts: Facts, acidity: AcidityFound, reasons: readonly string[]): Conclusion {
+  const { band, plant, trust, feed } = facts;
+  const isFar = acidity.degree === "far";
+  const aim = band.phAim;
+  const isHigh = acidity.side === "high";
+  const isHard = isHigh && (feed.alkalinity === undefined || feed.alkalinity > muchAlkalinity);
+  const set = isFar ? step("reset the pH", "now", phSays.resetTank(aim), { ph: aim }) : step("steer the pH", "now", phSays.steerTank(aim), { ph: aim });
+  const steps = [
+    ...(trust.uncalibrated ? [step("check the meter", "now", phSays.bufferFirst)] : []),
+    ...stirred(facts),
+    ...(acidity.sure === "once" ? [] : [set]),
+    ...(isHard ? [step("treat the alkalinity", "in 3 to 7 days", phSays.treatAlkalinity(feed.alkalinity))] : []),
+    ...(isHigh ? [] : [lookAtRoots(facts)]),
+    ...(plant.failing ? [easeLoad(facts)] : []),
+    step("measure again now", "24 h after", tankSays.stir),
+  ];
+  const urgency = mostUrgent(acidity.urgency, plant.failing ? "today" : "none");
+  const causes: Cause[] = isHard ? ["alkalinity suspected"] : isHigh ? ["not known"] : ["acid feed suspected"];
+  if (acidity.sure === "once") return { verdict: "confirm with a second reading", urgency, causes: [], steps: [...stirred(facts), measureNext()], reasons };
+  return { verdict: "pH out of range", urgency, causes, steps, reasons };
+}
+
+/** Topped up for three weeks and never changed. */
+function isOld({ evidence, entries }: Facts): boolean {
+  const since = entries.slice(entries.map((entry) => tells(entry, "tank changed")).lastIndexOf(true) + 1);
+  const isTopped = since.some((entry) => tells(entry, "topped up"));
+  return isTopped && (daysBetween(since[0], evidence.at(-1)) ?? 0) > tankDays;
+}

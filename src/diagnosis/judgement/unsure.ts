@@ -1,0 +1,62 @@
+import { type AcidityFound } from "./acidity";
+import { type Conclusion } from "./conclusion";
+import { checkMeter, easeLoad, isDriedOut, lookAtPlant, measureTwice, rewetted } from "./course/common-steps";
+import { flushFigures } from "./course/flush-figures";
+import { step } from "./course/step";
+import { type Facts } from "./facts";
+import { farPh } from "./limits";
+import { inputSteps } from "./input";
+import { besides, levelReason } from "./reasons";
+import { type SaltFound } from "./salt";
+import { measureSays } from "./says/other-says";
+import { saltSays } from "./says/salt-says";
+import { mostUrgent } from "./urgency";
+import { type Urgency } from "./words";
+
+/** A meter that cannot be believed: it is checked, and nothing is done on its word; the plant is spared meanwhile. */
+export function doubtedConclusion(facts: Facts, byReadings: Urgency): Conclusion {
+  const { trust, plant } = facts;
+  return {
+    verdict: "check the meter",
+    urgency: mostUrgent("today", plant.failing ? "now" : byReadings),
+    causes: ["meter doubted"],
+    steps: [...checkMeter(), ...(plant.failing ? [easeLoad(facts)] : [])],
+    reasons: [...trust.doubts, ...besides(facts)],
+  };
+}
+
+/** No runoff was read: the plant may speak, the pot does not. */
+export function unreadConclusion(facts: Facts): Conclusion {
+  const { plant, band } = facts;
+  const what = band.medium === "water culture" ? "no reading of the tank yet" : "no runoff reading yet";
+  const input = inputSteps(facts, false);
+  const steps = [step("measure again now", plant.failing ? "now" : "at the next watering", measureSays.measureBoth), ...input.steps, ...(plant.ill ? [lookAtPlant(facts)] : []), ...(plant.failing ? [easeLoad(facts)] : [])];
+  return { verdict: "cannot say", urgency: plant.failing ? "today" : "next watering", causes: input.causes.length > 0 ? input.causes : ["not known"], steps, reasons: [what, ...besides(facts)] };
+}
+
+/** One reading outside that nothing agrees with yet: a little is read again at the next watering, far is read again now. */
+export function unsureConclusion(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclusion | undefined {
+  const { ec, ph, plant } = facts;
+  const isSaltOnce = salt.degree !== "none" && salt.sure === "once";
+  const isPhOnce = acidity.degree !== "none" && acidity.sure === "once";
+  const isBack = !salt.chosen && [ec, ph].some((level) => level?.side === "inside" && level.outTwiceBefore && !(level === ec && level.sideBefore === "low"));
+  if (!isSaltOnce && !isPhOnce && !isBack) return undefined;
+  const isFar = (isSaltOnce && salt.far) || (isPhOnce && (ph?.beyond ?? 0) >= farPh);
+  const isUrgent = isFar || ((isSaltOnce || isPhOnce) && plant.failing);
+  const figures = flushFigures(facts);
+  const isDry = isDriedOut(facts);
+  const flush = isSaltOnce && salt.far && facts.band.medium !== "soil"
+    ? [step("flush", "at the next watering", saltSays.flushIfAgreed(figures), { ph: figures.ph, ec: figures.target, litres: figures.most })]
+    : [];
+  const steps = isDry ? [...rewetted(), easeLoad(facts)] : isUrgent
+    ? [...measureTwice(), ...(plant.failing ? [easeLoad(facts)] : []), ...flush]
+    : [step("measure again now", "at the next watering", measureSays.nextWatering), ...(plant.ill ? [lookAtPlant(facts)] : [])];
+  const [first, second] = isPhOnce && !isSaltOnce ? [levelReason(ph, "ph", facts), levelReason(ec, "ec", facts)] : [levelReason(ec, "ec", facts), levelReason(ph, "ph", facts)];
+  return {
+    verdict: "confirm with a second reading",
+    urgency: mostUrgent(isSaltOnce ? salt.urgency : "watch", isPhOnce ? acidity.urgency : "watch", plant.failing ? "today" : plant.ill ? "next watering" : "none"),
+    causes: [],
+    steps,
+    reasons: [first, second, ...besides(facts)],
+  };
+}

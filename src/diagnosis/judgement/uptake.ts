@@ -1,0 +1,57 @@
+import { median } from "../../maths/median";
+import { daysBetween, type Entry, litresKept, shareDrained } from "./entry";
+import { littleRunoff, muchRunoff, noRunoff } from "./limits";
+
+/** What the volumes of the rows tell. */
+export interface WaterBalance {
+  /** The share that drains, by the latest waterings that tell both volumes, or as given. */
+  readonly share: number | undefined;
+  readonly runoff: "none" | "little" | "enough" | "much" | undefined;
+  /** Litres of an ordinary watering. */
+  readonly litres: number | undefined;
+  /** Litres kept by the pot at an ordinary watering. */
+  readonly kept: number | undefined;
+  /** What it drinks now as a share of before; `undefined` without enough waterings. */
+  readonly drinks: number | undefined;
+}
+
+/** So many waterings make "now". Common practice. */
+const latestWaterings = 2;
+const shareWaterings = 5;
+/** Fewer rates are no baseline. Common practice. */
+const fewestRates = 4;
+
+/** The balance of the waterings; rows of a flush must not be among them. */
+export function waterBalance(rows: readonly Entry[], given: number | undefined): WaterBalance {
+  const shares = rows.flatMap((entry) => shareDrained(entry) ?? []).slice(-shareWaterings);
+  const share = shares.length > 0 ? median(shares) : given;
+  const poured = rows.flatMap(({ inputLitres }) => (inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : [])).slice(-shareWaterings);
+  const kept = rows.flatMap((entry) => litresKept(entry) ?? []).slice(-shareWaterings);
+  return {
+    share,
+    runoff: share === undefined ? undefined : runoffWord(share),
+    litres: poured.length === 0 ? undefined : median(poured),
+    kept: kept.length === 0 ? undefined : median(kept),
+    drinks: drinksNow(rows),
+  };
+}
+
+function runoffWord(share: number): NonNullable<WaterBalance["runoff"]> {
+  if (share < noRunoff) return "none";
+  if (share < littleRunoff) return "little";
+  return share <= muchRunoff ? "enough" : "much";
+}
+
+/** Uptake of the latest two waterings over the median of those before: litres a day where the log has dates. */
+function drinksNow(rows: readonly Entry[]): number | undefined {
+  const told = rows.filter((entry) => litresKept(entry) !== undefined);
+  const rates = told.flatMap((entry, at) => {
+    const kept = litresKept(entry) ?? 0;
+    if (entry.day === undefined) return [kept];
+    const days = daysBetween(told[at - 1], entry);
+    return days === undefined || !(days > 0) ? [] : [kept / days];
+  });
+  if (rates.length < fewestRates) return undefined;
+  const baseline = median(rates.slice(0, -latestWaterings));
+  return baseline > 0 ? median(rates.slice(-latestWaterings)) / baseline : undefined;
+}

@@ -1,0 +1,69 @@
+import { bandFor } from "../../bands/band";
+import { isAbove } from "../../maths/compare";
+import { quantities } from "../../quantities";
+import { type Conclusion } from "./conclusion";
+import { easeLoad, lookAtPlant, measureNext } from "./course/common-steps";
+import { step } from "./course/step";
+import { type Facts } from "./facts";
+import { inputSteps } from "./input";
+import { besides, levelReason } from "./reasons";
+import { type SaltFound } from "./salt";
+import { measureSays, plantSays } from "./says/other-says";
+import { mostUrgent } from "./urgency";
+
+/**
+ * Readings in band: carry on, unless the plant says otherwise, what is poured is out, or the crop is shyer of salt than its band.
+ *
+ * Errs to looking: readings fine and a plant that fails are never "carry on".
+ */
+export function wellConclusion(facts: Facts, salt: SaltFound): Conclusion {
+  const { plant, feed } = facts;
+  const reasons = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)];
+  if (plant.ill) return contradicted(facts, reasons);
+  if (facts.ec === undefined) {
+    const steps = [step("measure again now", "at the next watering", measureSays.measureEc)];
+    return { verdict: "cannot say", urgency: "watch", causes: ["not known"], steps, reasons };
+  }
+  const shy = tooSaltyForCrop(facts);
+  if (shy !== undefined) {
+    const steps = [step("look at the plant", "at the next watering", plantSays.saltShy(shy)), measureNext()];
+    return { verdict: "cannot say", urgency: "watch", causes: ["not known"], steps, reasons };
+  }
+  const input = inputSteps(facts, salt.chosen);
+  if (input.steps.length > 0) return { verdict: "in band", urgency: "next watering", causes: input.causes, steps: [...input.steps, measureNext()], reasons };
+  if (salt.chosen && feed.ec !== undefined) {
+    const said = `the feed has stood at ${feed.ec} mS/cm for ${feed.chosenFor}: a choice, and the runoff is ${salt.ratio?.toFixed(1) ?? ""} times it`;
+    return { verdict: "in band", urgency: "none", causes: [], steps: [step("carry on", "in a week", plantSays.chosenFeed(feed.ec, feed.chosenFor))], reasons: [said, ...reasons] };
+  }
+  if (facts.ph === undefined) {
+    return { verdict: "in band", urgency: "watch", causes: [], steps: [step("measure again now", "at the next watering", measureSays.measurePh)], reasons };
+  }
+  const carryOn = facts.water.runoff === "enough" && facts.water.share !== undefined ? plantSays.keepShare(facts.water.share) : plantSays.carryOn;
+  return { verdict: "in band", urgency: isDrifting(facts) ? "watch" : "none", causes: [], steps: [step("carry on", "in a week", carryOn)], reasons };
+}
+
+/** Readings fine, plant not: the plant wins. */
+function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
+  const { plant } = facts;
+  const shy = tooSaltyForCrop(facts);
+  const isDry = plant.signs.has("light pot") && plant.failing;
+  const steps = [
+    ...(isDry ? [step("re-wet slowly", "now", plantSays.rewet)] : []),
+    shy === undefined ? lookAtPlant(facts) : step("look at the plant", "now", plantSays.saltShy(shy)),
+    step("test the medium", "at the next watering", measureSays.testMedium),
+    ...(plant.failing ? [easeLoad(facts)] : []),
+  ];
+  return { verdict: shy === undefined ? "in band" : "cannot say", urgency: mostUrgent("next watering", plant.failing ? "today" : "none"), causes: isDry ? ["too little water"] : ["not known"], steps, reasons };
+}
+
+/** A salt-shy crop above the light feeder's limit, in a band for stronger feeders; its name. */
+function tooSaltyForCrop({ crop, band, ec }: Facts): string | undefined {
+  if (crop?.saltShy !== true || ec === undefined || band.medium === undefined || band.feeder === "light" || band.source.ec === "own limits") return undefined;
+  const light = bandFor(band.medium, "light", band.sample);
+  return isAbove(ec.latest, light.ec[1], quantities.ec.resolution) ? crop.called : undefined;
+}
+
+/** At a limit, or drifting beyond chance, though still in band. */
+function isDrifting({ ec, ph }: Facts): boolean {
+  return [ec, ph].some((level) => level !== undefined && (level.side.startsWith("barely") || level.trend !== "none"));
+}
