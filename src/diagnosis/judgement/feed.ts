@@ -71,7 +71,7 @@ function phSideOf(ph: number, band: Band): "inside" | "low" | "high" {
 
 /** Feeds are the same within this share of the latest. Common practice. */
 const sameFeedShare = 0.2;
-const fewestUsual = 2;
+const fewestUsual = 1;
 const usualWindow = 8;
 
 /** What the feed was before the run of feeds like the latest, and the place where that run began. */

@@ -22,7 +22,7 @@ function standingOf({ side, sideBefore, witness }: Level, [low, high]: readonly 
   if (side === "barely low" || side === "barely high") return `so close to the band ${low} to ${high} that a meter cannot tell`;
   if (witness === "sole") return `${limit}, and the only reading`;
   if (witness === "once") return `${limit}, and no second reading agrees yet`;
-  return sideBefore === side ? `${limit} twice` : `${limit}`;
+  return sideBefore === side ? `${limit} twice` : limit;
 }
 
 /** What the feed, the volumes and the plant add to the readings; a ratio is told, never as a comfort. */

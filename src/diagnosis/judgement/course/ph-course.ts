@@ -31,13 +31,13 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
     ...(acidity.sure === "sole" || ec?.side === "high" ? measureTwice().slice(0, 1) : []),
   ];
   if (band.medium === "soil") return [...first, step("test the medium", "now", measureSays.testSoil), isLater];
-  const isInput = causes.includes("input pH out of band") && feed.ph !== undefined;
+  const poured = causes.includes("input pH out of band") ? feed.ph : undefined;
   const roots = plant.ill ? [lookAtRoots(facts)] : [];
   return [
     ...first,
-    ...(isInput ? [step("mend the input pH", "at the next watering", phSays.mendInput(feed.ph ?? band.phAim, band.phAim), { ph: band.phAim })] : []),
+    ...(poured === undefined ? [] : [step("mend the input pH", "at the next watering", phSays.mendInput(poured, band.phAim), { ph: band.phAim })]),
     ...(causes.includes("alkalinity suspected") ? [step("treat the alkalinity", "at the next watering", phSays.treatAlkalinity(feed.alkalinity))] : []),
-    ...(isInput ? [] : potSteps(facts, acidity)),
+    ...(poured === undefined ? potSteps(facts, acidity) : []),
     ...roots,
     isLater,
   ];
