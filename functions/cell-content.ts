@@ -55,7 +55,7 @@ export function numberIn(cell: unknown, called: string, unit = ""): number | und
   if (value === undefined || typeof value === "number") return value;
   const read = isAmbiguous(value) ? { reason: "" } : numberCell(value, false);
   if (read === undefined) return undefined;
-  const found = "value" in read ? inUnit(read, unit) : undefined;
+  const found = "value" in read && read.names === undefined ? inUnit(read, unit) : undefined;
   if (found !== undefined) return found;
   throw new Refusal("not-a-number", { quantity: called, given: String(value) });
 }

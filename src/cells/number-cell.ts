@@ -2,9 +2,27 @@ import { plain, quoted } from "./text";
 import { findUnit, type WrittenUnit } from "./units";
 import { missingWords } from "./missing-words";
 
+export type NamedQuantity = "EC" | "pH" | "humidity" | "temperature";
+
+/** A quantity typed in front of its figure, after `plain`. */
+const quantityBefore = /^(ph|ec|ce|rh|rlf|temp|t)\s?[:=]?\s?(?=[\d.,~])/;
+const quantityBehind = /^(ph|ec|ce|rh|rlf)$/;
+const quantityNames: Readonly<Record<string, NamedQuantity>> = {
+  ph: "pH", ec: "EC", ce: "EC", rh: "humidity", rlf: "humidity", temp: "temperature", t: "temperature",
+};
+/** Whether it rises or falls, drawn beside the figure: nothing that changes it. */
+const arrows = /^(?:[\u2190-\u2193\u2196-\u2199\u25b2\u25bc]|-?->|<-)\s*|\s*(?:[\u2190-\u2193\u2196-\u2199\u25b2\u25bc]|-?->|<-)$/g;
+
 /** A number as typed, perhaps with its own unit and a doubt; a reason why there is none; or nothing measured. */
 export type NumberCell =
-  | { readonly value: number; readonly unit?: WrittenUnit; readonly scale?: number; readonly doubt?: string }
+  | {
+    readonly value: number;
+    readonly unit?: WrittenUnit;
+    readonly scale?: number;
+    readonly doubt?: string;
+    /** The quantity typed in front of the figure or behind it: "pH 5.9". */
+    readonly names?: NamedQuantity;
+  }
   | { readonly reason: string }
   | undefined;
 
@@ -25,19 +43,26 @@ export function numberCell(cell: unknown, thousands: boolean): NumberCell {
   if (cell === null || cell === undefined) return undefined;
   if (typeof cell !== "string") return { reason: `${quoted(cell)} is not a number` };
   if (plainNumber.test(cell)) return { value: Number(cell) };
-  const text = plain(cell);
+  const text = plain(cell).replace(/(?<=\d)\u00b7(?=\d)/g, ".").replace(/^'/, "").replace(arrows, "");
   if (text === "" || missingWords.has(text)) return undefined;
   if (text.startsWith("#")) return { reason: `${quoted(cell)} is an error of the sheet` };
   if (/^[<>≤≥]/.test(text)) return { reason: `${quoted(cell)} is a limit, not a reading` };
-  const bare = text.replace(roughly, "");
+  const before = quantityBefore.exec(text);
+  const named = before === null ? text : text.slice(before[0].length);
+  const bare = named.replace(roughly, "");
   const [, figure = "", rest = ""] = numberText.exec(bare) ?? [];
   const value = figureValue(figure, thousands);
   if (value === undefined || figure === "") return { reason: `${quoted(cell)} is not a number` };
   if (/\d/.test(rest.replace(/cm-1|m-1|m2/g, "")) && !/ppm|tds/.test(rest)) return { reason: `${quoted(cell)} holds more than one number` };
-  return withRest(cell, value, rest.trim(), bare !== text);
+  const behind = quantityBehind.exec(rest.trim());
+  const names = quantityNames[before?.[1] ?? behind?.[1] ?? ""];
+  const read = withRest(cell, value, behind === null ? rest.trim() : "", bare !== named);
+  return names === undefined ? read : { ...read, names };
 }
 
-function withRest(cell: string, value: number, rest: string, rough: boolean): NumberCell {
+type Read = Extract<NumberCell, { readonly value: number }>;
+
+function withRest(cell: string, value: number, rest: string, rough: boolean): Read {
   const found = rest === "" ? undefined : findUnit(rest);
   const words = found?.rest.replace(/§|[()[\],.:;\s]/g, "") ?? "";
   const doubt = rough || words !== "" ? { doubt: `${quoted(cell)} is read as ${value}` } : {};

@@ -1,7 +1,7 @@
 import { type LogGrid, type LogQuestion, type LogQuestionKind } from "./reading";
 import { rowIn } from "./sheet-place";
 
-const ecUnits = ["mS/cm", "uS/cm", "ppm 500", "ppm 640", "ppm 700"];
+const ecUnits = ["mS/cm", "uS/cm", "ppm 500", "ppm 640", "ppm 700", "CF"];
 
 /** The questions that several columns can wait for together. */
 const unitQuestions: Partial<Record<LogQuestionKind, { readonly text: string; readonly choices: readonly string[] }>> = {

@@ -9,6 +9,7 @@ import { type LogAnswers, type LogGrid, type LogQuestion, type LogReading } from
 import { rowReader } from "./rows/row-reader";
 import { sampleColumn } from "./columns/sample";
 import { lettersIn } from "./sheet-place";
+import { type WrittenUnit } from "../cells/units";
 import { isBlank } from "../cells/text";
 
 /**
@@ -37,7 +38,7 @@ function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswer
   const firstRow = Math.max(-1, ...(header?.rows ?? [])) + 1;
   const width = widthOf(grid);
   const headers: ColumnHeader[] = Array.from({ length: width }, (_, column) => header === undefined ? noHeader(grid, column) : columnHeader(grid, header, column));
-  const samples = headers.map((_, column) => sampleColumn(grid, column, firstRow));
+  const samples = headers.map(({ meaning }, column) => sampleColumn(grid, column, firstRow, dividesThousands(meaning.unit)));
   const { columns, questions } = readColumns({ headers, samples, answers, grid, firstRow });
   const date = columns.find(({ quantity, read }) => read && quantity === "date");
   const statedOrder = date === undefined ? undefined : headers[date.column]?.meaning.dateOrder;
@@ -46,6 +47,9 @@ function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswer
   const body = readBody({ grid, header, headers, columns, reader });
   return { headerRows: header?.rows ?? [], columns, questions: [...questions, ...open], ...body };
 }
+
+/** Units in which figures run in hundreds: a comma before three digits divides thousands there. */
+const dividesThousands = (unit: WrittenUnit | undefined): boolean => unit === "uS/cm" || unit === "ppm" || unit === "mL";
 
 const noHeader = (grid: LogGrid, column: number): ColumnHeader => ({ text: "", letters: lettersIn(grid, column), meaning: headerMeaning("") });
 

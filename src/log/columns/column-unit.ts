@@ -12,6 +12,8 @@ export type ColumnUnit =
 /** Feed and runoff run to about 20 mS/cm; the same waters are 100 and more in uS/cm or ppm. */
 const highestMillisiemens = quantities.ec.plausible[1];
 const lowestHundreds = 100;
+/** A feed or a usual runoff ends below this in mS/cm; a meter that shows CF, ten times mS/cm, begins there. Common practice. */
+const lowestTenths = 10;
 /** No solution is kept above 40 C, none below 50 F; between lies no decision. */
 const highestCelsius = quantities.solutionCelsius.plausible[1];
 const lowestFahrenheit = 50;
@@ -26,7 +28,7 @@ export interface Written {
 /** Decides a column's unit from header, number format, cells and magnitude, in this order; asks where they leave it open. */
 export function columnUnit(measure: Measure, written: Written, sample: ColumnSample, answers: LogAnswers): ColumnUnit {
   if (measure === "pH") return { unit: "", why: "" };
-  if (measure === "humidity") return { unit: "%", why: "" };
+  if (measure === "humidity") return humidityUnit(sample);
   const own = (unit: WrittenUnit | undefined): WrittenUnit | undefined => (unit !== undefined && measureOf(unit) === measure ? unit : undefined);
   const unit = own(written.unit) ?? own(sample.unit);
   const from = own(written.unit) === undefined ? `its cells say ${String(unit)}` : "";
@@ -44,6 +46,9 @@ function ecUnit(written: Written, from: string, median: number | undefined, answ
   if (unit !== undefined && fits(unit, median)) return { unit, why: from };
   if (answers.ecUnit !== undefined) return { unit: answers.ecUnit, why: "as answered" };
   if (unit !== undefined) return { unit: undefined, why: `says ${unit}, and its ${like} cannot be that`, asks: "EC unit" };
+  if (median !== undefined && median >= lowestTenths && median <= highestMillisiemens) {
+    return { unit: undefined, why: `${like} are brine in mS/cm, or tenths (CF)`, asks: "EC unit" };
+  }
   if (median === undefined || median <= highestMillisiemens) return { unit: "mS/cm", why: `${like} are mS/cm` };
   return { unit: undefined, why: `${like} could be uS/cm or ppm`, asks: "EC unit" };
 }
@@ -72,5 +77,10 @@ function temperatureUnit(unit: WrittenUnit | undefined, from: string, median: nu
   if (unit === undefined && likely !== undefined) return { unit: likely, why: `figures near ${round(median ?? 0)} are ${likely}` };
   return { unit: undefined, why: `figures near ${round(median ?? 0)} could be C or F`, asks: "temperature unit" };
 }
+
+/** Humidity runs in tens of percent: figures up to 1 are shares of 1. */
+const humidityUnit = ({ median, figures, unit: shown }: ColumnSample): ColumnUnit =>
+  shown !== "%" && median !== undefined && figures.every(({ value, unit }) => value <= 1 && unit === undefined)
+    ? { unit: "share", why: `figures near ${round(median)} are shares of 1` } : { unit: "%", why: "" };
 
 const round = (value: number): number => Number(value.toPrecision(2));

@@ -35,7 +35,7 @@ export const headerWords = {
   /** Several of them: over figures it is a count. */
   several: words("pots plants beds buckets bags pflanzen macetas plantas plantes planten vasi piante rosliny doniczki heads"),
   number: words("no nr number numbers num anzahl aantal nombre numero numeros liczba quantidade"),
-  person: words("by who whom person operator staff grower initials name signed wer von qui quien wie chi"),
+  person: words("by person operator staff grower initials signed reader observer"),
   /** The day on which the reading itself was taken. */
   readingDay: words("read reading measured measurement sampled sample logged recorded tested gemessen messdatum meetdatum"),
   /** The day of something else. */
@@ -105,10 +105,14 @@ export const headerWords = {
     "capteur czujnik channel ch port",
   ),
   /** Before or after something: only its keeper knows which of the two the pot got. */
+  partOfDay: words(
+    "morning midday noon afternoon evening night am pm morgen morgens mittag mittags abend abends nachmittag matin midi soir",
+    "manana tarde noche ochtend middag avond mattina sera manha noite rano wieczor",
+  ),
   moment: words("after before post pre nach vor apres avant despues antes dopo prima depois po przed na voor"),
   filler: words(
     "total totals daily of the at per each reading readings value values measured today the and from my del de la il do da",
-    "des du van von der scale ppm am heute ist gemessen measurement measurements level unit units electrical elektrische",
+    "des du van von der scale ppm heute ist gemessen measurement measurements level unit units electrical elektrische",
     "electrica electrique elektrische eletrica elettrica relative relativ relativa relative rel solucao is on for",
   ),
   noReading: words(
@@ -125,7 +129,7 @@ export const headerWords = {
   ),
   /** One element or ion: a laboratory's figure, never a conductivity. */
   element: words(
-    "n p k ca mg s na cl fe mn zn cu b mo si no nh calcium magnesium potassium sodium nitrate nitrogen ammonium phosphate",
+    "n p k ca mg s na cl fe mn zn cu mo si nh calcium magnesium potassium sodium nitrate nitrogen ammonium phosphate",
     "phosphorus chloride sulphate sulfate iron kalium natrium nitrat bicarbonate hco alkalinity hardness oxygen",
   ),
 } as const satisfies Record<string, readonly string[]>;

@@ -68,13 +68,20 @@ function besideHumidity(column: Column, all: readonly Column[]): Column {
 
 const inSeveral: ReadonlySet<LogQuantity> = new Set<LogQuantity>(["other", "notes", "vessel"]);
 
-/** A quantity is read from one column: the first, unless a person says otherwise. Notes and names (bed and pot) may stand in several. */
+/** No word, figure or part of the day that tells it from another column of its quantity. */
+const isPlain = ({ header: { meaning } }: Column): boolean =>
+  meaning.strangers === 0 && !meaning.numbered && !meaning.concepts.has("partOfDay") && !meaning.concepts.has("device");
+
+/** A quantity is read from one column: the plainest, the first of the plain ones, unless a person says otherwise. Notes and names (bed and pot) may stand in several. */
 function onlyOnce(column: Column, all: readonly Column[]): Column {
   const { quantity, answer } = column;
   if (quantity === undefined || answer !== undefined || inSeveral.has(quantity)) return column;
   const same = all.filter((other) => other.quantity === quantity && other !== column);
-  const first = same.find((other) => other.answer !== undefined) ?? same.find((other) => other.column < column.column);
-  if (first === undefined) return column;
+  const answered = same.find((other) => other.answer !== undefined);
+  const plainer = same.find((other) => isPlain(other) && (!isPlain(column) || other.column < column.column));
+  const first = answered ?? plainer;
+  if (first === undefined && (same.length === 0 || isPlain(column))) return column;
+  if (first === undefined) return { ...column, quantity: undefined, choices: [quantity], why: `more than one column seems to be ${quantity}` };
   const why = `${quantity} is read from column ${first.header.letters}`;
   const asks = quantity.endsWith("EC") || quantity.endsWith("pH") || quantity.endsWith("volume");
   return { ...column, quantity: asks ? undefined : "other", choices: asks ? [quantity] : [], why };

@@ -4,7 +4,7 @@ import { dateCell } from "../dates/date-cell";
 import { numberCell } from "../../cells/number-cell";
 import { type LogGrid } from "../reading";
 import { isBlank, plain } from "../../cells/text";
-import { findUnit, isReadable, type LogUnit, type WrittenUnit } from "../../cells/units";
+import { findUnit, isReadable, type LogUnit, measureOf, type WrittenUnit } from "../../cells/units";
 
 /** Cells looked at in one column to learn its magnitude: enough for a median, few enough for a long log. */
 const cellsSampled = 400;
@@ -49,7 +49,7 @@ export function formatUnit(format: string | undefined): WrittenUnit | undefined 
 }
 
 /** Samples a column evenly over the rows of readings. */
-export function sampleColumn(grid: LogGrid, column: number, firstRow: number): ColumnSample {
+export function sampleColumn(grid: LogGrid, column: number, firstRow: number, thousands = false): ColumnSample {
   const step = Math.max(1, Math.floor((grid.cells.length - firstRow) / cellsSampled));
   const figures: Figure[] = [];
   const units = new Map<WrittenUnit, number>();
@@ -69,7 +69,7 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number): C
     if (isCertainDate(cell, format)) dates += 1;
     if (isLikeDate(cell)) dateLike += 1;
     if (typeof cell === "string" && weekdayWord.test(plain(cell))) weekdays += 1;
-    const read = numberCell(cell, false);
+    const read = numberCell(cell, thousands);
     if (read === undefined || !("value" in read)) continue;
     figures.push({ value: read.value, unit: read.unit });
     const unit = read.unit ?? formatUnit(format);
@@ -77,10 +77,27 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number): C
   }
   const above0 = figures.filter(({ value }) => value > 0);
   const bare = above0.filter((figure) => figure.unit === undefined);
-  const median = middle((bare.length > 0 ? bare : above0).map(({ value }) => value));
+  const unit = bare.length > 0 ? mostly(units, figures.length) : (mostly(units, figures.length) ?? engineUnitOf(above0));
   return {
-    filled, dates, dateLike, changes, weekdays: weekdays > 0 && weekdays * 2 > filled, numbers: figures.length, median, unit: mostly(units, figures.length), figures: above0,
+    filled, dates, dateLike, changes, weekdays: weekdays > 0 && weekdays * 2 > filled, numbers: figures.length, median: medianIn(bare, above0, unit), unit, figures: above0,
   };
+}
+
+/** Where every cell says a unit of its own and no unit has most of them: the one they can all be brought to. */
+function engineUnitOf(figures: readonly Figure[]): WrittenUnit | undefined {
+  const measures = new Set(figures.map(({ unit }) => (unit === undefined ? undefined : measureOf(unit))));
+  const [measure] = measures;
+  return measures.size === 1 && measure !== undefined ? engineUnits[measure] : undefined;
+}
+
+const engineUnits = { EC: "mS/cm", volume: "L", temperature: "C", humidity: "%" } as const;
+
+/** The middle of the figures without a unit of their own; without any of those, of all in the column's unit. */
+function medianIn(bare: readonly Figure[], all: readonly Figure[], unit: WrittenUnit | undefined): number | undefined {
+  if (bare.length > 0) return middle(bare.map(({ value }) => value));
+  const same = all.filter((figure) => figure.unit === unit);
+  if (same.length * 2 > all.length || !isReadable(unit)) return middle((same.length > 0 ? same : all).map(({ value }) => value));
+  return middle(all.map((figure) => inEngineUnit(figure.value, ownUnit(figure, unit))));
 }
 
 /** The middle of a column's figures in the engine's unit; a cell's own unit goes before the column's. */

@@ -22,8 +22,17 @@ export const dateOrderPatterns = {
   "month first": /\bm{1,2}[./-]d{1,2}[./-]y{1,4}\b/,
 } as const;
 
-/** Parts of the day in a time column: they order nothing to the minute, and nothing is lost by leaving them. */
-export const partsOfDay: ReadonlySet<string> = new Set("am pm morning noon midday afternoon evening night".split(" "));
+/** Parts of the day, in their order; they order nothing to the minute. */
+const dayParts = [
+  "am a.m. morning morgens morgen manana matin ochtend mattina manha rano vormittag",
+  "noon midday mittag mittags mediodia midi middag mezzogiorno poludnie",
+  "pm p.m. afternoon nachmittag nachmittags tarde apres-midi namiddag pomeriggio popoludnie",
+  "evening abend abends soir avond sera noite wieczor",
+  "night nacht noche nuit notte noc",
+] as const;
+export const partsOfDay: ReadonlyMap<string, number> =
+  new Map(dayParts.flatMap((words, at) => words.split(" ").map((word) => [word, at + 1] as const)));
+
 
 /** The names of the weekdays and what they are shortened to. */
 const weekdayNames =

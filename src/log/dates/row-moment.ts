@@ -36,6 +36,25 @@ export function putTime(cell: unknown, column: number, hoursOnly: boolean, { dra
   }
 }
 
+/** The clock of a row whose day is not known, as a part of a day. */
+export function clockOf(cell: unknown, hoursOnly: boolean): number | undefined {
+  if ((typeof cell !== "number" && typeof cell !== "string") || isBlank(cell)) return undefined;
+  const read = timeCell(cell, hoursOnly);
+  return "part" in read ? read.part : undefined;
+}
+
+/** Which part of the day a cell of the row names; 0 where none does. */
+export function partOfDayIn(cells: readonly unknown[]): number {
+  for (const cell of cells) {
+    const rank = typeof cell === "string" && cell.length <= longestPart ? partsOfDay.get(plain(cell)) : undefined;
+    if (rank !== undefined) return rank;
+  }
+  return 0;
+}
+
+/** "nachmittags" */
+const longestPart = 12;
+
 /** Whether all whole numbers of a time column could be hours. */
 export const isHoursOnly = (grid: LogGrid, column: number, firstRow: number): boolean =>
   grid.cells.every((cells, row) => {

@@ -2,12 +2,15 @@ import { type Draft, type RowRead } from "./draft";
 import { type ColumnHeader, type Header } from "../columns/header-rows";
 import { dateDoubts } from "../dates/order-checks";
 import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "../reading";
+import { dropOutliers } from "./outliers";
 import { repeatFinder } from "./repeats";
-import { headerAgain, headingIn, summaryIn } from "./row-kinds";
+import { headerAgain, headingIn } from "./row-kinds";
 import { type RowReader } from "./row-reader";
 import { rowIn } from "../sheet-place";
 import { isBlank, quoted } from "../../cells/text";
-import { dropFoot, takeDayAbove } from "./undated";
+import { dropFoot } from "./foot";
+import { summaryIn } from "./summary-row";
+import { type Above, takeDayAbove } from "./undated";
 import { joinVessels } from "./vessels";
 
 export interface BodySource {
@@ -28,6 +31,8 @@ interface State {
   blankRows: number;
   /** The vessel named by a heading over its rows. */
   heading: string | undefined;
+  /** The row of readings above. */
+  above: Above | undefined;
   /** Whether another table has begun. */
   ended: boolean;
 }
@@ -35,21 +40,29 @@ interface State {
 /** Reads every row that is not a header: used, set aside with its reason, or blank; never lost. */
 export function readBody(source: BodySource): Body {
   const { grid, header } = source;
-  const state: State = { rows: [], setAside: [], problems: [], repeats: repeatFinder(grid.cells), blankRows: 0, heading: undefined, ended: false };
+  const state: State = { rows: [], setAside: [], problems: [], repeats: repeatFinder(grid.cells), blankRows: 0, heading: undefined, above: undefined, ended: false };
   const headerRows = new Set(header?.rows);
   const first = header?.rows[0] ?? 0;
   grid.cells.forEach((cells, row) => {
     if (headerRows.has(row)) return;
     if (cells.every(isBlank)) state.blankRows += 1;
-    else if (row < first) state.setAside.push({ row, reason: "stands above the header" });
+    else if (row < first) aboveHeader(row, cells, state);
     else readRow(row, cells, state, source);
   });
-  if (source.columns.some(({ read, quantity }) => read && quantity === "date")) dropFoot(state);
+  if (source.columns.some(({ read, quantity }) => read && quantity === "date")) dropFoot(state, (row) => grid.cells[row - 1]?.every(isBlank) ?? false);
+  fillVessels(state, source.columns);
   const vessels = nameVessels(state, source.columns);
+  state.problems.push(...withoutDoubts(dropOutliers(state.rows, source.columns), state.problems));
   const date = source.columns.find(({ read, quantity }) => read && quantity === "date")?.column ?? 0;
   const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column: date, used: true, reason }));
   const problems = [...state.problems, ...doubts].sort((a, b) => a.row - b.row || a.column - b.column);
   return { rows: state.rows, setAside: state.setAside.sort((a, b) => a.row - b.row), problems, blankRows: state.blankRows, vessels };
+}
+
+/** A title; where it is a pot's name, the rows below are that pot's. */
+function aboveHeader(row: number, cells: readonly unknown[], state: State): void {
+  state.setAside.push({ row, reason: "stands above the header" });
+  state.heading = headingIn(cells) ?? state.heading;
 }
 
 function readRow(row: number, cells: readonly unknown[], state: State, source: BodySource): void {
@@ -64,7 +77,8 @@ function readRow(row: number, cells: readonly unknown[], state: State, source: B
     return;
   }
   read.draft.vessel ??= state.heading;
-  const problems = takeDayAbove(read, state.rows);
+  const problems = takeDayAbove(read, state.above, state.rows);
+  state.above = read;
   state.rows.push(read.draft);
   state.problems.push(...problems);
 }
@@ -102,6 +116,30 @@ function nothingIn({ draft, problems }: RowRead, cells: readonly unknown[], colu
   const waits = columns.find(({ column, unit, quantity, read }) => !read && !isBlank(cells[column]) && (unit === undefined || quantity === "other"));
   const text = waits === undefined ? "" : `; ${waits.letters} is not read`;
   return { row: draft.row, reason: `no reading in this row${text}` };
+}
+
+/** What is said of a cell already is not said twice. */
+function withoutDoubts(found: readonly CellProblem[], said: readonly CellProblem[]): CellProblem[] {
+  if (found.length === 0) return [];
+  const cells = new Set(said.map(({ row, column }) => `${row},${column}`));
+  return found.filter(({ row, column, used }) => !used || !cells.has(`${row},${column}`));
+}
+
+/** Each name once, over the rows of its pot: a merged cell leaves the rows below it blank. */
+function fillVessels(state: State, columns: readonly ColumnReading[]): void {
+  const column = columns.find(({ read, quantity }) => read && quantity === "vessel");
+  const named = state.rows.filter(({ vessel }) => vessel !== undefined);
+  const names = new Set(named.map(({ vessel }) => vessel));
+  const isMerged = names.size === named.length && named.length * 2 <= state.rows.length && state.rows[0]?.vessel !== undefined;
+  if (column === undefined || !isMerged) return;
+  let above: string | undefined;
+  for (const draft of state.rows) {
+    if (draft.vessel !== undefined) above = draft.vessel;
+    else if (above !== undefined) {
+      draft.vessel = above;
+      state.problems.push({ row: draft.row, column: column.column, used: true, reason: `no pot named: taken for ${quoted(above)} above` });
+    }
+  }
 }
 
 function nameVessels(state: State, columns: readonly ColumnReading[]): string[] {

@@ -35,4 +35,8 @@ export interface RowRead {
   readonly draft: Draft;
   readonly problems: readonly CellProblem[];
   readonly holds: boolean;
+  /** The time of day that its time column says, as a part of a day. */
+  readonly clock: number | undefined;
+  /** From 1 for the morning to 5 for the night, where a cell says so; 0 where none does. */
+  readonly partOfDay: number;
 }

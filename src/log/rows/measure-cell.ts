@@ -27,6 +27,7 @@ export function measureCell(cell: unknown, column: MeasureColumn, isDate: boolea
   }
   const read = numberCell(cell, thousandsUnits.has(column.unit) || column.unit.startsWith("ppm"));
   if (read === undefined || "reason" in read) return read;
+  if (read.names !== undefined && read.names !== column.measure) return { reason: `${quoted(cell)} says ${read.names}, and the column is ${column.measure}` };
   const unit = read.unit === undefined ? column.unit : ownUnit(read.unit, read.scale, column);
   if (unit === undefined) return { reason: `${quoted(cell)} is not in a unit of this column` };
   const checked = checkMeasure(inEngineUnit(read.value, unit), read.value, { ...column, unit });

@@ -1,26 +1,12 @@
+import { headerMeaning } from "../columns/header-meaning";
+import { propose } from "../columns/propose";
 import { type ColumnHeader } from "../columns/header-rows";
-import { type ColumnReading, type LogGrid } from "../reading";
+import { type LogGrid } from "../reading";
 import { rowShape } from "../columns/row-shape";
-import { isBlank, plain, quoted } from "../../cells/text";
+import { isBlank, plain } from "../../cells/text";
 
-/** At the start of a row that sums up others. */
-const summaryWords =
-  /^(?:grand )?(?:totals?|sum|average|averages|avg|mean|median|min|max|minimum|maximum|std|stdev|count|summe|mittelwert|durchschnitt|schnitt|promedio|moyenne|gemiddelde?|totaal)\b/;
 const startsWithFigure = /^\s*[-+~<>]?\d/;
-const hasFigure = /\d/;
-const vesselHeading = /^(?:pot|plant|bucket|planter|container|vessel|bag|topf|maceta|planta|plante)s?\s*[#:.-]*\s*\w{1,3}$/;
-
-/** A row of figures that sums up others: a word of the table stands where a date or a name would. */
-export function summaryIn(cells: readonly unknown[], columns: readonly ColumnReading[]): string | undefined {
-  for (const [column, cell] of cells.entries()) {
-    if (isBlank(cell)) continue;
-    const quantity = columns[column]?.quantity;
-    const label = typeof cell === "string" && quantity !== "notes" && !startsWithFigure.test(cell);
-    if (label && summaryWords.test(plain(cell))) return `${quoted(cell)} sums up other rows`;
-    if (quantity === "date" && hasFigure.test(String(cell))) return undefined;
-  }
-  return undefined;
-}
+const vesselHeading = /^(?:pot|plant|bucket|planter|container|vessel|bag|topf|maceta|planta|plante)s?\s*[#:.-]*\s*\w{1,3}(?:\s*[-:,(].*)?$/;
 
 /** A name alone in its row, over the rows of that vessel. */
 export function headingIn(cells: readonly unknown[]): string | undefined {
@@ -33,16 +19,34 @@ export function headingIn(cells: readonly unknown[]): string | undefined {
   return typeof only === "string" && vesselHeading.test(plain(only)) ? only.trim() : undefined;
 }
 
-/** The header once more, further down; `other` when it names other columns. */
+/**
+ * The header once more, further down: in the same words, or in others that mean the same in each column ("EC drain" for
+ * "Runoff EC"); `other` when it names other columns.
+ */
 export function headerAgain(grid: LogGrid, row: number, headers: readonly ColumnHeader[], main: readonly unknown[]): "same" | "other" | undefined {
   const cells = grid.cells[row] ?? [];
-  if (cells.some((cell) => typeof cell === "number" || (typeof cell === "string" && startsWithFigure.test(cell)))) return undefined;
-  const filled = cells.filter((cell) => !isBlank(cell));
-  if (filled.length < 2 || filled.some((cell) => typeof cell !== "string")) return undefined;
+  let filled = 0;
+  for (const cell of cells) {
+    if (typeof cell === "number" || typeof cell === "boolean") return undefined;
+    if (typeof cell !== "string" || isBlank(cell)) continue;
+    if (startsWithFigure.test(cell)) return undefined;
+    filled += 1;
+  }
+  if (filled < 2) return undefined;
   if (cells.every((cell, column) => text(cell) === text(main[column]))) return "same";
   const shape = rowShape(grid, row);
-  if (shape.readings < 2 || shape.figures > 0 || shape.names * 2 < shape.filled) return undefined;
-  return headers.length > 0 ? "other" : undefined;
+  if (shape.readings < 1 || shape.figures > 0 || shape.names * 2 < shape.filled) return undefined;
+  if (headers.length === 0 || (shape.readings < 2 && shape.filled > 2)) return undefined;
+  return cells.every((cell, column) => isBlank(cell) || meansTheSame(text(cell), headers[column])) ? "same" : "other";
+}
+
+/** The same quantity, in a unit that is the same or not said again. */
+function meansTheSame(words: string, header: ColumnHeader | undefined): boolean {
+  if (header === undefined) return false;
+  const [now, then] = [headerMeaning(words), header.meaning];
+  const [one, other] = [propose(now), propose(then)];
+  const sameUnit = now.unit === undefined || now.unit === then.unit || (then.unit === undefined && now.unit === "mS/cm");
+  return one.quantity === other.quantity && one.measure === other.measure && sameUnit && (one.quantity !== undefined || words === plain(header.text));
 }
 
 const text = (cell: unknown): string => (typeof cell === "string" ? plain(cell) : "");

@@ -4,12 +4,15 @@ import { type LogEvent, type LogQuantity } from "../log";
 import { type MeasureColumn, measureCell } from "./measure-cell";
 import { eventsIn } from "../notes/notes";
 import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "../reading";
-import { isHoursOnly, putDay, putTime } from "../dates/row-moment";
+import { clockOf, isHoursOnly, partOfDayIn, putDay, putTime } from "../dates/row-moment";
 import { type ColumnSample, isDateFormat, usualIn } from "../columns/sample";
 import { dropSwapped } from "./swapped";
 import { isBlank, plain } from "../../cells/text";
 import { vesselText } from "./vessels";
 import { missingWords } from "../../cells/missing-words";
+
+/** A log that names parts of the day does so from its first rows on. */
+const rowsLookedAt = 50;
 
 /** Puts one cell into the row, or says why not. */
 type CellReader = (cell: unknown, row: number, read: { readonly draft: Draft; readonly problems: CellProblem[] }) => boolean;
@@ -37,6 +40,7 @@ export function rowReader(source: RowSource): RowReader {
   const dates = date === undefined ? undefined : readDates(grid, date.column, firstRow, answers.dateOrder ?? source.statedOrder);
   const time = of("time");
   const hoursOnly = time !== undefined && isHoursOnly(grid, time.column, firstRow);
+  const hasPartsOfDay = grid.cells.slice(firstRow, firstRow + rowsLookedAt).some((cells) => partOfDayIn(cells) > 0);
   const read = (row: number): RowRead => {
     const cells = grid.cells[row] ?? [];
     const found: { draft: Draft; problems: CellProblem[] } = { draft: emptyDraft(row), problems: [] };
@@ -45,7 +49,12 @@ export function rowReader(source: RowSource): RowReader {
     if (dropSwapped(found, columns)) holds = holdsAnything(found.draft);
     if (date !== undefined && dates !== undefined) putDay(dates.at(row), date.column, found);
     if (time !== undefined) putTime(cells[time.column], time.column, hoursOnly, found);
-    return { draft: found.draft, problems: found.problems, holds };
+    const isOpen = date !== undefined && found.draft.day === undefined;
+    return {
+      draft: found.draft, problems: found.problems, holds,
+      clock: time === undefined ? undefined : clockOf(cells[time.column], hoursOnly),
+      partOfDay: isOpen || hasPartsOfDay ? partOfDayIn(cells) : 0,
+    };
   };
   return { read, dateOrderOpen: dates?.asks === true };
 }
@@ -67,7 +76,7 @@ function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: D
   return (cell, row, { draft, problems }) => {
     if (isBlank(cell)) return false;
     const format = formats?.[row]?.[column];
-    const share = measure === "humidity" && format?.includes("%") === true && typeof cell === "number";
+    const share = measure === "humidity" && unit === "%" && format?.includes("%") === true && typeof cell === "number";
     const found = measureCell(share ? cell * 100 : cell, how, typeof cell === "number" && isDateFormat(format));
     if (found === undefined) return false;
     const value = typeof found === "number" ? found : found.value;

@@ -1,38 +1,33 @@
-import { type Draft, type RowRead } from "./draft";
+import { type RowRead } from "./draft";
 import { type LogRow } from "../log";
-import { type CellProblem, type SetAside } from "../reading";
+import { type CellProblem } from "../reading";
 import { noDate } from "../dates/row-moment";
 
-/** With fewer dated rows there is no foot to tell from the body. */
-const datedRowsNeeded = 3;
-
 /**
- * A date typed once over the rows of several vessels: a row without one, of a vessel that this day has not had yet, belongs to
- * the day above, and the row says so. Gives back what is said of the row.
+ * A date typed once over several rows: a row without one, of a vessel that this day has not had yet, or of a later clock or
+ * part of the day than the row above, belongs to the day above, and says so. Gives back what is said of the row.
  */
-export function takeDayAbove({ draft, problems }: RowRead, rows: readonly LogRow[]): readonly CellProblem[] {
+export function takeDayAbove({ draft, problems, clock, partOfDay }: RowRead, above: Above | undefined, rows: readonly LogRow[]): readonly CellProblem[] {
   const missing = problems.find(({ reason }) => reason === noDate);
-  const day = rows.at(-1)?.day;
-  if (missing === undefined || day === undefined || draft.vessel === undefined) return problems;
+  const day = above?.draft.day;
+  if (missing === undefined || above === undefined || day === undefined) return problems;
+  const laterClock = clock !== undefined && above.clock !== undefined && clock > above.clock;
+  const laterPart = partOfDay > above.partOfDay && above.partOfDay > 0;
+  if (!laterClock && !laterPart && !isOtherVessel(draft.vessel, day, rows)) return problems;
+  draft.day = laterClock ? Math.floor(day) + clock : day;
+  const said = "no date: taken for the day of the row above";
+  return problems.map((problem) => (problem === missing ? { ...missing, used: true, reason: said } : problem));
+}
+
+/** What the row above says of its moment. */
+export type Above = Pick<RowRead, "draft" | "clock" | "partOfDay">;
+
+/** Whether the day has rows of other vessels, and none of this one. */
+function isOtherVessel(vessel: string | undefined, day: number, rows: readonly LogRow[]): boolean {
+  if (vessel === undefined) return false;
   for (let at = rows.length - 1; at >= 0 && rows[at]?.day === day; at -= 1) {
     const above = rows[at]?.vessel;
-    if (above === undefined || above === draft.vessel) return problems;
+    if (above === undefined || above === vessel) return false;
   }
-  draft.day = day;
-  return problems.map((problem) => (problem === missing ? { ...missing, used: true, reason: "no date: taken for the day of the row above" } : problem));
+  return true;
 }
-
-/** At the foot of a dated log, figures without a date are sums or averages that nobody has labelled. */
-export function dropFoot(log: { readonly rows: Draft[]; readonly problems: CellProblem[]; readonly setAside: SetAside[] }): void {
-  if (log.rows.filter(({ day }) => day !== undefined).length < datedRowsNeeded) return;
-  for (let last = log.rows.at(-1); last !== undefined && isFoot(last, log.problems); last = log.rows.at(-1)) {
-    const { row } = last;
-    log.rows.pop();
-    log.setAside.push({ row, reason: "no date, below the last dated row: it looks like a total or an average" });
-    while ((log.problems.at(-1)?.row ?? -1) >= row) log.problems.pop();
-  }
-}
-
-const isFoot = (row: LogRow, problems: readonly CellProblem[]): boolean =>
-  row.day === undefined && row.notes === undefined && row.vessel === undefined &&
-  problems.some((problem) => problem.row === row.row && problem.reason === noDate);

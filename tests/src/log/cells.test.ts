@@ -30,7 +30,7 @@ describe("a cell among ordinary readings", () => {
   });
 
   it.each<[unknown, number | undefined, Found[1]]>([
-    [6.1, 6.1, ""], ["6,1", 6.1, ""], ["pH 6.1", undefined, "left out"], [2.8, 2.8, "doubt"], [10.5, 10.5, "doubt"], [0.04, undefined, "left out"],
+    [6.1, 6.1, ""], ["6,1", 6.1, ""], ["pH 6.1", 6.1, ""], ["pH: 6,1", 6.1, ""], ["6.1 pH", 6.1, ""], ["6·1", 6.1, ""], ["↑6.1", 6.1, ""], ["6.1 ↓", 6.1, ""], ["EC 6.1", undefined, "left out"], ["6.1 → 5.9", undefined, "left out"], [2.8, 2.8, "doubt"], [10.5, 10.5, "doubt"], [0.04, undefined, "left out"],
     [61, undefined, "left out"], [21.5, undefined, "left out"], [-177, undefined, "left out"], ["168 mV", undefined, "left out"], [45_448, undefined, "left out"],
   ])("runoff pH near 6.0: %j is %j %s", (cell, value, said) => {
     expect(cellUnder("Runoff pH", cell, 6, "runoffPh")).toEqual([value, said]);

@@ -1,0 +1,95 @@
+import { type LogQuantity } from "../log";
+import { type CellProblem, type ColumnReading } from "../reading";
+import { type Draft } from "./draft";
+
+/** So many times the readings around it, or so small a part of them: a decimal point that slipped. Common practice. */
+const slipTimes = 8;
+/** Two kinds of figures this far apart are in two units, whatever happened in the pot. Common practice. */
+const unitTimes = 100;
+/** Readings before and after one, of the same vessel, that tell what is usual there. */
+const reach = 2;
+
+/** Quantities of which a multiple tells something; a pH or a temperature has none. */
+const multiples = [
+  ["input EC", "inputEc"], ["runoff EC", "runoffEc"], ["input volume", "inputLitres"], ["runoff volume", "runoffLitres"],
+] as const satisfies readonly (readonly [LogQuantity, keyof Draft])[];
+
+type Field = (typeof multiples)[number][1];
+
+/**
+ * Finds what stands out from its neighbours: 450 L among 0.4, 12 mS/cm among 1.4. What must be another unit is left out; an EC
+ * that is only far off is used with a doubt, for it may be the trouble itself.
+ */
+export function dropOutliers(rows: readonly Draft[], columns: readonly ColumnReading[]): CellProblem[] {
+  return multiples.flatMap(([quantity, field]) => {
+    const column = columns.find((each) => each.read && each.quantity === quantity);
+    if (column === undefined) return [];
+    return [...inAnotherUnit(rows, field, column), ...slips(rows, field, column)];
+  });
+}
+
+/** The smaller of two groups of figures with a gap of a hundred times between them; the later one where they are as many. */
+function inAnotherUnit(rows: readonly Draft[], field: Field, { column, unit }: ColumnReading): CellProblem[] {
+  const filled = rows.filter((row) => (row[field] ?? 0) > 0);
+  const sorted = filled.map((row) => Number(row[field])).sort((a, b) => a - b);
+  const at = sorted.findIndex((value, place) => place > 0 && value >= (sorted[place - 1] ?? 0) * unitTimes);
+  const limit = sorted[at];
+  if (limit === undefined) return [];
+  const [low, high] = [filled.filter((row) => Number(row[field]) < limit), filled.filter((row) => Number(row[field]) >= limit)];
+  const isHighOdd = high.length < low.length || (high.length === low.length && (high[0]?.row ?? 0) > (low[0]?.row ?? 0));
+  const [odd, usual] = isHighOdd ? [high, low] : [low, high];
+  const like = round(Number(usual[Math.floor(usual.length / 2)]?.[field]));
+  return odd.map((draft) => {
+    const value = round(Number(draft[field]));
+    draft[field] = undefined;
+    return { row: draft.row, column, used: false, reason: `${value} among readings near ${like} ${engineUnit(unit)}: in another unit? It is not converted` };
+  });
+}
+
+const engineUnit = (unit: ColumnReading["unit"]): string => (["L", "mL", "gal", "qt", "fl oz"].includes(String(unit)) ? "L" : "mS/cm");
+
+/** Single EC readings far above, and for the runoff also far below, what the same vessel shows before and after. */
+function slips(rows: readonly Draft[], field: Field, { column }: ColumnReading): CellProblem[] {
+  if (field !== "inputEc" && field !== "runoffEc") return [];
+  const found: CellProblem[] = [];
+  for (const own of byVessel(rows).values()) {
+    const read = own.filter((row) => row[field] !== undefined);
+    const values = read.map((row) => Number(row[field]));
+    read.forEach((draft, at) => {
+      const usual = usualAround(values, at);
+      const times = usual === undefined ? 1 : Number(values[at]) / usual;
+      const isOdd = times >= slipTimes || (times <= 1 / slipTimes && (field === "runoffEc" || draft.events.length === 0));
+      if (!isOdd) return;
+      const said = `${round(Number(values[at]))} among readings near ${round(usual ?? 0)} mS/cm`;
+      found.push({ row: draft.row, column, used: true, reason: `${said}: has a decimal point slipped? Measure again` });
+    });
+  }
+  return found;
+}
+
+function byVessel(rows: readonly Draft[]): Map<string | undefined, Draft[]> {
+  const found = new Map<string | undefined, Draft[]>();
+  for (const row of rows) {
+    const own = found.get(row.vessel);
+    if (own) own.push(row);
+    else found.set(row.vessel, [row]);
+  }
+  return found;
+}
+
+/** What the readings around one have in common: their middle, where none of them stands out from the others itself. */
+function usualAround(values: readonly number[], at: number): number | undefined {
+  const around: number[] = [];
+  for (let place = Math.max(0, at - reach); place <= Math.min(values.length - 1, at + reach); place += 1) {
+    if (place !== at) around.push(values[place] ?? 0);
+  }
+  around.sort((a, b) => a - b);
+  const [least, greatest] = [around[0], around.at(-1)];
+  if (least === undefined || greatest === undefined || around.length < reach || greatest > least * agreeing) return undefined;
+  return around[Math.floor(around.length / 2)];
+}
+
+/** Neighbours within this multiple of each other agree on what is usual. */
+const agreeing = 3;
+
+const round = (value: number): number => Number(value.toPrecision(3));
