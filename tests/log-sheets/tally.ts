@@ -26,7 +26,7 @@ function sheetFaults({ sheet, grid }: Expected, { reading, used }: Look): string
   const asksDays = reading.questions.some(({ text }) => /\b(date|day)s?\b/i.test(text));
   if (sheet.asksDays === true && !asksDays) faults.push("no row has a day, and none is asked for");
   const { asksNaming } = sheet;
-  const named = reading.questions.some(({ text }) => text.includes(`Column ${asksNaming ?? ""}`));
+  const named = reading.questions.some(({ text }) => new RegExp(`\\b${asksNaming ?? ""}\\b`).test(text));
   if (asksNaming !== undefined && !named) faults.push(`no question names column ${asksNaming}`);
   if (sheet.refused === true && used.size > 0) faults.push(`${used.size} rows used of a sheet that is no log`);
   return faults;
