@@ -10,6 +10,10 @@ type Delimiter = (typeof delimiters)[number];
 const sampleRows = 50;
 /** More digits than a number of the sheet keeps: a serial number, not a reading. */
 const mostDigits = 15;
+/** What a sheet of the host can hold. */
+const sheet = { rows: 1_048_576, columns: 16_384 } as const;
+/** Letters of one row: a sheet's columns with sixty in each. Beyond it a quote was never closed, or it is no table. */
+const longestRow = 1_000_000;
 
 /** Reads a text table: a cell becomes a number only where nobody could read it otherwise; all else stays text, formulas too. */
 export function readCsv(bytes: Uint8Array, name: string): Book {
@@ -17,13 +21,33 @@ export function readCsv(bytes: Uint8Array, name: string): Book {
   const text = decoded(bytes);
   if (text.trim() === "") throw new FileProblem("it is empty");
   if (text.includes("\0")) throw new FileProblem("it is not a text table");
+  checkLines(text);
   const rows = rowsOf(text, delimiterOf(text));
+  checkSize(rows);
   const hasDecimalCommas = rows.some((row) => row.some((cell) => /^\s*-?\d+,\d+\s*$/u.test(cell)));
   const cells = new Map<string, BookCell>();
   for (const [r, row] of rows.entries()) {
     for (const [c, cell] of row.entries()) if (cell !== "") cells.set(cellRef(r, c), { value: numberIn(cell, hasDecimalCommas) ?? cell });
   }
   return { sheets: [{ name, cells, tables: [] }], names: [], date1904: false };
+}
+
+/** Before anything is cut into cells: thirty million commas would be thirty million cells. */
+function checkLines(text: string): void {
+  for (let start = 0; start < text.length; ) {
+    const end = text.slice(start, start + longestRow + 1).search(/[\r\n]/u);
+    if (end < 0 && text.length - start > longestRow) throw rowTooLong();
+    start += end < 0 ? longestRow + 1 : end + 1;
+  }
+}
+
+const rowTooLong = (): FileProblem => new FileProblem(`it is not a text table: a row of it has more than ${longestRow} letters`);
+
+function checkSize(rows: readonly (readonly string[])[]): void {
+  if (rows.length > sheet.rows) throw new FileProblem(`it has ${rows.length} rows, more than the ${sheet.rows} of a sheet`);
+  const wide = rows.findIndex(({ length }) => length > sheet.columns);
+  if (wide < 0) return;
+  throw new FileProblem(`its row ${wide + 1} has ${rows[wide]?.length ?? 0} columns, more than the ${sheet.columns} of a sheet`);
 }
 
 /** Marked UTF-8 or UTF-16, else UTF-8, else what older spreadsheets on Windows write. */
@@ -51,8 +75,9 @@ function evenness(rows: readonly string[][]): number {
 
 function rowsOf(text: string, delimiter: Delimiter, most?: number): string[][] {
   try {
-    return parse(text, { delimiter, bom: true, relaxColumnCount: true, relaxQuotes: true, ...(most === undefined ? {} : { to: most }) });
+    return parse(text, { delimiter, bom: true, relaxColumnCount: true, relaxQuotes: true, maxRecordSize: longestRow, ...(most === undefined ? {} : { to: most }) });
   } catch (problem) {
+    if ((problem as { code?: unknown }).code === "CSV_MAX_RECORD_SIZE") throw rowTooLong();
     throw new FileProblem(`it is not a text table: ${messageOf(problem)}`);
   }
 }

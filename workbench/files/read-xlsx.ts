@@ -9,12 +9,16 @@ import { sheetLooks } from "./sheet-looks";
 import { checkWhole, sheetParts } from "./sheet-parts";
 
 const millisecondsPerDay = 86_400_000;
+/** The host takes no longer ones. */
+const longestFormula = 8192;
 
 /** Reads an .xlsx: typed values, formulas as a person would type them with the value kept beside each, tables and names. */
 export async function readXlsx(bytes: Uint8Array): Promise<Book> {
   const parts = openPackage(bytes);
   checkWhole(parts);
-  const workbook = await parsed(bytes, [...sheetParts(parts).keys()]);
+  const names = [...sheetParts(parts).keys()];
+  if (names.includes("")) throw new FileProblem("it is damaged: a sheet of it has no name");
+  const workbook = await parsed(bytes, names);
   const date1904 = workbook.dateSystem === "1904";
   const shift = workbook.sheets.some(hasSharedFormula) ? (await import("./shared-formula")).shiftedFormula : undefined;
   const sheets = workbook.sheets.map((sheet) => bookSheet(sheet, date1904, shift));
@@ -25,7 +29,9 @@ async function parsed(bytes: Uint8Array, sheets: string[]): Promise<Workbook> {
   try {
     return await readWorkbook(bytes, { readStyles: true, sheets });
   } catch (problem) {
-    throw new FileProblem(`it is damaged: ${messageOf(problem)}`);
+    const says = messageOf(problem);
+    if (/over the \d+ limit/u.test(says)) throw new FileProblem("a sheet of it spans far more cells than any log: it is not opened");
+    throw new FileProblem(`it is damaged: ${says}`);
   }
 }
 
@@ -46,6 +52,9 @@ function bookSheet(sheet: Sheet, date1904: boolean, shift: Shift | undefined): B
       const detail = sheet.cells?.get(`${row},${column}`);
       const value = spilled.has(address) ? undefined : cellValue(raw, detail, date1904);
       const formula = formulaOf(detail, row, column, shared);
+      if ((formula?.length ?? 0) > longestFormula) {
+        throw new FileProblem(`its cell ${address} holds a formula of more than ${longestFormula} letters, which no sheet takes`);
+      }
       const numberFormat = detail?.style?.numFmt;
       if (value === undefined && formula === undefined) continue;
       cells.set(address, {
@@ -60,12 +69,15 @@ function bookSheet(sheet: Sheet, date1904: boolean, shift: Shift | undefined): B
 }
 
 /** What lies in the range of an array formula, its first cell apart, is the formula's own answer and not typed by anybody. */
-function spilledCells({ cells }: Sheet): Set<string> {
+function spilledCells({ cells, rows }: Sheet): Set<string> {
   const spilled = new Set<string>();
   for (const { formula, formulaType, formulaRef } of cells?.values() ?? []) {
     if (formula === undefined || formulaType !== "array" || formulaRef === undefined) continue;
     const { startRow, endRow, startCol, endCol } = parseRange(formulaRef);
-    for (let row = startRow; row <= endRow; row += 1) for (let column = startCol; column <= endCol; column += 1) spilled.add(cellRef(row, column));
+    for (let row = startRow; row <= Math.min(endRow, rows.length - 1); row += 1) {
+      const last = Math.min(endCol, (rows[row]?.length ?? 0) - 1);
+      for (let column = startCol; column <= last; column += 1) spilled.add(cellRef(row, column));
+    }
     spilled.delete(cellRef(startRow, startCol));
   }
   return spilled;

@@ -1,4 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
+import { checkPart } from "./check-part";
 import { FileProblem } from "./file-problem";
 import type { Package } from "./open-package";
 import { parseXml, richText } from "./xml";
@@ -17,11 +18,14 @@ export function sheetParts(parts: Package): Map<string, string> {
   );
 }
 
-/** Reads the parts that hold cells once through, for a reader in a hurry takes what a broken one still holds for all of it. */
+/** Reads each part once through before anything else does, those first that tell what the others are. */
 export function checkWhole(parts: Package): void {
+  const allowance = { arrayCells: 0 };
+  const [told, others] = [/\.rels$/iu, /\.xml$/iu].map((kind) => Object.keys(parts).filter((name) => kind.test(name)));
+  for (const name of [...(told ?? []), ...(others ?? [])]) checkPart(parts[name] ?? new Uint8Array(), allowance);
   const kinds = ["worksheet", "sharedStrings", "styles"];
   for (const { type, target } of relationships(parts, workbookPart(parts))) {
-    if (kinds.some((kind) => type.endsWith(`/${kind}`))) elements(parts, target, "sheetData");
+    if (kinds.some((kind) => type.endsWith(`/${kind}`)) && parts[target] === undefined) throw missing(target);
   }
 }
 
@@ -54,6 +58,10 @@ function relationships(parts: Package, part: string): Relationship[] {
 
 function elements(parts: Package, part: string, name: string): Element[] {
   const bytes = parts[part];
-  if (bytes === undefined) throw new FileProblem(`it is damaged: ${part} is missing`);
+  if (bytes === undefined) throw missing(part);
   return [...parseXml(new TextDecoder().decode(bytes)).getElementsByTagNameNS("*", name)];
+}
+
+function missing(part: string): FileProblem {
+  return new FileProblem(`it is damaged: ${part} is missing`);
 }
