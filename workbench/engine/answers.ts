@@ -1,12 +1,10 @@
-import { CellValueType, type ICellData } from "@univerjs/core";
-import { ErrorType } from "@univerjs/engine-formula";
-import { cellRef, parseRange, rangeRef } from "hucre";
+import { cellRef, parseRange } from "hucre";
 import type { Book, BookCell, BookSheet, ComputedSheet } from "../book";
 import type { CellValue, ErrorValue } from "../host/functions-host";
+import { type Area, isMany, keyOf, meet, written } from "./areas";
 import { circularFormulas } from "./circular";
+import type { EngineAnswer } from "./engine-sheet";
 import { withReason } from "./error-reasons";
-import type { EngineAnswer } from "./univer-engine";
-import { reasonOf } from "./univer-values";
 
 export interface Answers {
   readonly sheets: readonly ComputedSheet[];
@@ -14,8 +12,6 @@ export interface Answers {
   readonly refused: ReadonlyMap<string, ErrorValue>;
 }
 
-type Area = ReturnType<typeof parseRange>;
-const errors = new Set<string>(Object.values(ErrorType));
 const readsItself = withReason("#VALUE!", "it reads its own answer, directly or through other cells");
 
 /** What the engine answered, as values by address; formulas refused in an earlier round stay refused. */
@@ -31,7 +27,7 @@ export function answersOf(book: Book, engine: EngineAnswer, refusedBefore: Answe
       const refusal = refused.get(keyOf(n, address)) ?? refusalOf(sheet, address, answered, values);
       if (refusal !== undefined) refused.set(keyOf(n, address), refusal);
       const filled = refusal === undefined ? answered : parseRange(fixedTo ?? address);
-      for (const { row, column, name } of cellsIn(filled)) values.set(name, refusal ?? valueOf(engine.cellAt(n, row, column)));
+      for (const { row, column, name } of cellsIn(filled)) values.set(name, refusal ?? engine.valueAt(n, row, column));
       if (isMany(filled)) spills.set(address, written(filled));
     }
     return { name: sheet.name, values, spills };
@@ -39,14 +35,9 @@ export function answersOf(book: Book, engine: EngineAnswer, refusedBefore: Answe
   return { sheets, refused };
 }
 
-export function keyOf(sheet: number, address: string): string {
-  return `${sheet}!${address}`;
-}
-
 function areaOf(engine: EngineAnswer, sheet: number, address: string): Area {
   const own = parseRange(address);
-  const range = engine.spillFrom(sheet, own.startRow, own.startCol);
-  return range === undefined ? own : { ...own, endRow: range.endRow, endCol: range.endColumn };
+  return engine.spillFrom(sheet, own.startRow, own.startCol) ?? own;
 }
 
 /** The host's rules for where an answer of many cells may go, checked anew: no filled cell, nor another answer, is written over. */
@@ -75,27 +66,4 @@ function* cellsIn({ startRow, endRow, startCol, endCol }: Area): Generator<{ row
   for (let row = startRow; row <= endRow; row += 1) {
     for (let column = startCol; column <= endCol; column += 1) yield { row, column, name: cellRef(row, column) };
   }
-}
-
-function isMany({ startRow, endRow, startCol, endCol }: Area): boolean {
-  return endRow > startRow || endCol > startCol;
-}
-
-function meet(one: Area, other: Area): boolean {
-  const rowsMeet = one.startRow <= other.endRow && other.startRow <= one.endRow;
-  return rowsMeet && one.startCol <= other.endCol && other.startCol <= one.endCol;
-}
-
-function written({ startRow, startCol, endRow, endCol }: Area): string {
-  return rangeRef(startRow, startCol, endRow, endCol);
-}
-
-/** A formula that reads a blank cell shows 0, as the host does. */
-function valueOf(cell: ICellData | undefined): CellValue {
-  if (cell === undefined) return withReason("#VALUE!", "the formula was not computed");
-  const { v, t } = cell;
-  if (v === null || v === undefined) return 0;
-  if (t === CellValueType.BOOLEAN) return v === 1 || v === true;
-  if (typeof v === "string" && errors.has(v)) return withReason(v, reasonOf(cell));
-  return typeof v === "number" && !Number.isFinite(v) ? withReason("#NUM!", undefined) : v;
 }

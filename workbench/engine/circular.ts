@@ -1,4 +1,4 @@
-import type { Dependencies } from "./univer-engine";
+import type { Dependencies } from "./engine-sheet";
 
 /**
  * The formulas that depend on themselves, or on one that does: the engine would go round once and show a number that means

@@ -1,12 +1,14 @@
 import { parseRange } from "hucre";
 import type { Book, BookName, BookSheet, ComputedSheet } from "../book";
 import type { BlankDelivery, CellValue, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
-import { answersOf, keyOf, type Answers } from "./answers";
+import { answersOf, type Answers } from "./answers";
+import { keyOf } from "./areas";
+import { type DirectAnswer, directAnswers } from "./direct-calls";
+import { withDirect, withSpills } from "./direct-overlay";
+import type { EngineAnswer, EngineCell, EngineName, EngineSheet } from "./engine-sheet";
 import { ownName, withOwnNames } from "./sheet-names";
 import { hasSpillReference, withoutSpillReferences } from "./spill-references";
 import { tablesOf, withoutStructuredReferences, type PlacedTable } from "./structured-references";
-import { univerFunctions, type UniverFunction } from "./univer-functions";
-import { runEngine, type EngineCell, type EngineSheet } from "./univer-engine";
 
 export interface ComputeOptions {
   readonly blank?: BlankDelivery;
@@ -22,12 +24,16 @@ export async function computeBook(
   metadata: FunctionsMetadata,
   { blank = "zero" }: ComputeOptions = {},
 ): Promise<readonly ComputedSheet[]> {
-  const functions = univerFunctions(host, metadata, "RUNOFF", () => blank);
   const prepared = engineSheets(book);
+  const direct = directAnswers(book, prepared, { host, metadata, blank });
+  const engine: Engine = async (sheets, names) => {
+    const [{ univerFunctions }, { runEngine }] = await Promise.all([import("./univer-functions"), import("./univer-engine")]);
+    return runEngine(sheets, names, univerFunctions(host, metadata, "RUNOFF", () => blank));
+  };
   const readsSpills = prepared.some(({ cells }) => cells.some(({ formula = "" }) => hasSpillReference(formula)));
   let before: Answers = { sheets: [], refused: new Map() };
   for (let round = 1; ; round += 1) {
-    const now = await computeOnce(book, prepared, functions, before);
+    const now = await computeOnce(book, prepared, { direct, engine, before });
     const isSettled = now.refused.size === before.refused.size && (!readsSpills || haveSameSpills(before, now));
     if (isSettled || round > mostRounds) return now.sheets;
     before = round < mostRounds ? now : { sheets: [], refused: now.refused };
@@ -53,8 +59,7 @@ export async function computeFormulas(
 async function computeOnce(
   book: Book,
   prepared: readonly EngineSheet[],
-  functions: readonly UniverFunction[],
-  before: Answers,
+  { direct, engine, before }: { readonly direct: ReadonlyMap<string, DirectAnswer>; readonly engine: Engine; readonly before: Answers },
 ): Promise<Answers> {
   const rangeOf = (name: string, address: string): string | undefined => {
     const sheet = before.sheets.find((each) => each.name.toLowerCase() === name.toLowerCase());
@@ -65,16 +70,28 @@ async function computeOnce(
     cells: cells.map(({ address, row, column, value, formula }): EngineCell => {
       const refusal = before.refused.get(keyOf(n, address));
       if (refusal !== undefined) return { address, row, column, value: refusal };
+      const answer = direct.get(keyOf(n, address));
+      if (answer !== undefined) return { address, row, column, value: answer.values[0]?.[0] };
       if (formula === undefined) return { address, row, column, value };
       return { address, row, column, formula: withoutSpillReferences(formula, name, rangeOf) };
     }),
   }));
+  const isDone = sheets.every(({ cells }) => cells.every(({ formula }) => formula === undefined));
+  const answered = isDone ? nothing : await engine(withSpills(sheets, direct, before.refused), engineNames(book));
+  return answersOf(book, withDirect(answered, direct), before.refused);
+}
+
+/** Computes what is not answered directly; loaded only when there is such a thing. */
+type Engine = (sheets: readonly EngineSheet[], names: readonly EngineName[]) => Promise<EngineAnswer>;
+
+const nothing: EngineAnswer = { valueAt: () => undefined, spillFrom: () => undefined, dependencies: [] };
+
+function engineNames(book: Book): EngineName[] {
   const tables = tablesOf(book);
-  const names = book.names.map((each, position) => ({
+  return book.names.map((each, position) => ({
     name: ownName(each, position),
     refersTo: withoutStructuredReferences(each.refersTo, tables, { sheet: "", row: -1, column: -1 }),
   }));
-  return answersOf(book, await runEngine(sheets, names, functions), before.refused);
 }
 
 function engineSheets(book: Book): EngineSheet[] {

@@ -1,4 +1,4 @@
-import { CellValueType, LocaleType, LogLevel, Univer, UniverInstanceType, type ICellData, type IRange, type IWorkbookData } from "@univerjs/core";
+import { CellValueType, LocaleType, LogLevel, Univer, UniverInstanceType, type ICellData, type IWorkbookData } from "@univerjs/core";
 import {
   ErrorType,
   ErrorValueObject,
@@ -12,41 +12,10 @@ import {
 } from "@univerjs/engine-formula";
 import { firstValueFrom } from "rxjs";
 import type { CellValue } from "../host/functions-host";
+import type { EngineAnswer, EngineCell, EngineName, EngineSheet } from "./engine-sheet";
+import { withReason } from "./error-reasons";
 import type { UniverFunction } from "./univer-functions";
-
-/** Everything that Univer's engine is asked and answers, in plain words; rows and columns count from 0. */
-export interface EngineCell {
-  readonly address: string;
-  readonly row: number;
-  readonly column: number;
-  readonly value?: CellValue | undefined;
-  /** In the engine's own dialect: no structured references, no `B2#`. */
-  readonly formula?: string;
-}
-export interface EngineSheet {
-  readonly name: string;
-  readonly cells: readonly EngineCell[];
-}
-export interface EngineName {
-  readonly name: string;
-  readonly refersTo: string;
-}
-export interface Dependencies {
-  readonly formula: number;
-  readonly sheet: number;
-  readonly row: number;
-  readonly column: number;
-  /** The numbers of the formulas it reads from. */
-  readonly readsFrom: readonly number[];
-}
-export interface EngineAnswer {
-  /** The computed cell, by the sheet's place in the book. */
-  readonly cellAt: (sheet: number, row: number, column: number) => ICellData | undefined;
-  /** The range that the formula in a cell spills into. */
-  readonly spillFrom: (sheet: number, row: number, column: number) => IRange | undefined;
-  /** What each formula reads from. */
-  readonly dependencies: readonly Dependencies[];
-}
+import { reasonOf } from "./univer-values";
 
 const unit = "book";
 const idOf = (sheet: number | ""): string => `sheet${sheet}`;
@@ -107,9 +76,14 @@ async function calculated(univer: Univer): Promise<EngineAnswer> {
 
 function answer(data: IAllRuntimeData): EngineAnswer {
   return {
-    cellAt: (sheet, row, column) =>
-      data.arrayFormulaCellData[unit]?.[idOf(sheet)]?.getValue(row, column) ?? data.unitData[unit]?.[idOf(sheet)]?.getValue(row, column) ?? undefined,
-    spillFrom: (sheet, row, column) => data.arrayFormulaRange[unit]?.[idOf(sheet)]?.[row]?.[column],
+    valueAt: (sheet, row, column) => {
+      const spilled = data.arrayFormulaCellData[unit]?.[idOf(sheet)]?.getValue(row, column);
+      return valueOf(spilled ?? data.unitData[unit]?.[idOf(sheet)]?.getValue(row, column) ?? undefined);
+    },
+    spillFrom: (sheet, row, column) => {
+      const range = data.arrayFormulaRange[unit]?.[idOf(sheet)]?.[row]?.[column];
+      return range && { startRow: row, startCol: column, endRow: range.endRow, endCol: range.endColumn };
+    },
     dependencies: data.dependencyTreeModelData.map(({ treeId: formula, subUnitId, row, column, children: readsFrom }) => ({
       formula,
       sheet: Number(subUnitId.slice(idOf("").length)),
@@ -136,4 +110,16 @@ function cellDataOf({ value, formula }: EngineCell): ICellData {
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
   if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
   return { v: typeof value === "object" ? value.error : (value ?? ""), t: CellValueType.STRING };
+}
+
+const errors = new Set<string>(Object.values(ErrorType));
+
+/** A formula that reads a blank cell shows 0, as the host does. */
+function valueOf(cell: ICellData | undefined): CellValue {
+  if (cell === undefined) return withReason("#VALUE!", "the formula was not computed");
+  const { v, t } = cell;
+  if (v === null || v === undefined) return 0;
+  if (t === CellValueType.BOOLEAN) return v === 1 || v === true;
+  if (typeof v === "string" && errors.has(v)) return withReason(v, reasonOf(cell));
+  return typeof v === "number" && !Number.isFinite(v) ? withReason("#NUM!", undefined) : v;
 }

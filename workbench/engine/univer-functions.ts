@@ -1,6 +1,7 @@
 import { BooleanNumber } from "@univerjs/core";
 import { BaseFunction, FunctionType, type BaseValueObject, type IFunctionInfo } from "@univerjs/engine-formula";
 import type { BlankDelivery, CellValue, FunctionMetadata, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
+import { functionCall } from "./function-call";
 import { fromMatrix, toMatrix } from "./univer-values";
 
 export interface UniverFunction {
@@ -33,13 +34,8 @@ export function univerFunctions(
   });
 }
 
-function called(host: FunctionsHost, { id, parameters }: FunctionMetadata, args: BaseValueObject[], blank: BlankDelivery): CellValue[][] {
-  const least = parameters.filter(({ optional }) => optional !== true).length;
-  if (args.length < least || args.length > parameters.length) {
-    return [[{ error: "#VALUE!", reason: `${id} takes ${least} to ${parameters.length} arguments, not ${args.length}` }]];
-  }
-  const matrices = args.map((arg, n) => (isLeftOut(arg) && parameters[n]?.optional === true ? undefined : toMatrix(arg)));
-  return host.call(id, matrices, blank);
+function called(host: FunctionsHost, each: FunctionMetadata, args: BaseValueObject[], blank: BlankDelivery): CellValue[][] {
+  return functionCall(host, each, args.map((arg) => (isLeftOut(arg) ? undefined : toMatrix(arg))), blank);
 }
 
 /** `F(1,,3)`: a blank that no cell stands behind. A reference to a blank cell comes as an array. */

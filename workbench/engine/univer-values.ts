@@ -23,12 +23,9 @@ function toCell(value: Nullable<BaseValueObject>): CellValue {
   return value.isError() ? { error: String(value.getValue()) } : value.getValue();
 }
 
-/** A function's answer as Univer takes it; one that is not a rectangle cannot be put on a sheet. */
+/** A function's answer, a rectangle, as Univer takes it. */
 export function fromMatrix(rows: Matrix): BaseValueObject {
   const columnCount = rows[0]?.length ?? 0;
-  if (columnCount === 0 || rows.some((row) => row.length !== columnCount)) {
-    return fromCell({ error: "#VALUE!", reason: "the function's answer is not a rectangle" });
-  }
   const calculateValueList = rows.map((row) => row.map(fromCell));
   const only = calculateValueList[0]?.[0];
   if (only !== undefined && rows.length === 1 && columnCount === 1) return only;
