@@ -6,19 +6,19 @@ import { type Cells, flag, one, reading } from "./cells";
 import { choice, doseCells, needed, orBlank, percentStrength } from "./flush-cells";
 
 /**
- * Acid that brings water to a lower pH: mL of the bottle, g of citric acid, rounded down. Acid into water, never the reverse; stir in 80 %, measure, finish. No strength, no dose.
+ * Acid that brings water to a lower pH: mL of the bottle, g of citric acid, rounded down. Acid into water, never the reverse; stir in 80 %, measure, finish.
  * @customfunction ACIDDOSE
  * @helpurl https://localhost:3000/docs/functions.html#aciddose
  * @param litres L of water to treat
- * @param alkalinity mg/L as CaCO3; 0 means not measured
- * @param ph_now pH of the water
+ * @param alkalinity mg/L as CaCO3 (ALKUNIT brings others to it); 0 means not measured
+ * @param ph_now pH of the same water, raw, before any feed
  * @param ph_target pH wanted, 4.5 to 7.5
  * @param acid sulfuric, phosphoric, nitric, hydrochloric or citric
  * @param percent_strength % by mass, from the bottle; for crystals their purity
  * @param [explain] TRUE adds the cautions in the cell to the right
  * @returns mL; g of citric acid
- * @remarks Goggles and acid-proof gloves. The label and local code win. Refuses a target above the pH now, and a strength outside its table.
- * @example =RUNOFF.ACIDDOSE(1000, 150, 7.5, 5.8, "sulfuric", 93) -> 66
+ * @remarks Goggles and acid-proof gloves. The label and local code win. No strength, no dose. Reckoned at 25 C without salts: at 15 C water takes 2 to 8 % more, salts make it 2 to 16 % less. Says where the acid brings more P, N, S or Cl than a feed should hold. Refuses a target above the pH now, and a strength outside its table.
+ * @example =RUNOFF.ACIDDOSE(1000, 150, 7.5, 5.8, "sulfuric", 93) -> 65
  * @see [plummer-busenberg-1982] and the acids' own sources in docs/formulas.md
  */
 export function aciddose(
@@ -42,13 +42,13 @@ export function aciddose(
  * @customfunction ALKALIDOSE
  * @helpurl https://localhost:3000/docs/functions.html#alkalidose
  * @param litres L of water to treat
- * @param alkalinity mg/L as CaCO3; 0 means not measured
- * @param ph_now pH of the water
+ * @param alkalinity mg/L as CaCO3 (ALKUNIT brings others to it); 0 means not measured
+ * @param ph_now pH of the same water, raw, before any feed
  * @param ph_target pH wanted, 4.5 to 7.5
  * @param base potassium bicarbonate, potassium carbonate or potassium hydroxide
  * @param [explain] TRUE adds the cautions in the cell to the right
  * @returns g
- * @remarks Goggles and gloves. The label and local code win. Refuses a target below the pH now, and a step that needs more than 24 mmol/L of potassium.
+ * @remarks Goggles and gloves. The label and local code win. Reckoned at 25 C. Refuses a target below the pH now, and a step that needs more than 24 mmol/L of potassium.
  * @example =RUNOFF.ALKALIDOSE(1000, 10, 5, 6, "potassium hydroxide") -> 73
  * @see [plummer-busenberg-1982]
  */

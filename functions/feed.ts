@@ -35,7 +35,7 @@ export function labelppm(grams_per_litre: any[][], percent: any[][], analyte: an
  * @param percent % by weight on the label, cell or range
  * @param analyte what it counts: N, P, K, Ca, Mg, S, Fe, P2O5, K2O, CaO, MgO, SO3, NO3, NH4, SiO2 ...
  * @returns g
- * @remarks The inverse of LABELPPM. The answer is for the element: 200 ppm P from P2O5, not 200 ppm P2O5. Handle as the label says.
+ * @remarks The inverse of LABELPPM. Refuses a share typed for a percentage (0.2 for 20). The answer is for the element: 200 ppm P from P2O5, not 200 ppm P2O5. Handle as the label says.
  * @example =RUNOFF.FEEDGRAMS(100, 200, 20, "N") -> 100
  * @see [iupac-weights-2021] [extension-label-arithmetic]
  */

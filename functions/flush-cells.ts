@@ -60,6 +60,9 @@ export function portionShare(value: number, called: string): Share {
   throw new Refusal("impossible", { quantity: called, given: value, allowed: "above 0, up to 1" });
 }
 
+/** Answers with their reasons to the right, row by row. */
+export const besideEach = (answers: Cells, reasons: Cells): Cells => answers.map((row, at) => [...row, ...(reasons[at] ?? [])]);
+
 export const doseCells = ({ measured, reasons }: Dose, explain: boolean): Cells => withReasons(measured, reasons, explain);
 
 export const leftCells = ({ litres, reasons }: FlushLeft, explain: boolean): Cells => withReasons(litres, reasons, explain);

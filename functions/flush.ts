@@ -1,15 +1,15 @@
 import {
-  ec25, type Ec25, flushLeft, flushPlan, flushStop, flushVolume, leachNeed, type Litres, litres, type Medium, mediumNamed,
+  ec25, type Ec25, flushLeft, flushPlan, flushStop, flushVolume, type FlushVolume, leachNeed, type Litres, litres, type Medium, mediumNamed,
   standardPortionShare,
 } from "../src/index";
-import { eachCell, judged, single, whole } from "./answers";
+import { type Answer, eachCell, judged, single, whole } from "./answers";
 import { bandIn } from "./band";
-import { flag, one, reading } from "./cells";
-import { choice, flushReadings, leftCells, planCells, portionShare } from "./flush-cells";
+import { type Cells, flag, one, reading } from "./cells";
+import { besideEach, choice, flushReadings, leftCells, planCells, portionShare } from "./flush-cells";
 import { waterEc } from "./water";
 
 /**
- * Litres of water expected to bring a wet pot's runoff down to the target EC. A first guess by medium: FLUSHPLAN caps it, FLUSHLEFT replaces it by your own readings.
+ * Litres of water expected to bring a wet pot's runoff down to the target EC, never above the over-flush limit. A first guess by medium: FLUSHLEFT replaces it by your own readings.
  * @customfunction FLUSHVOLUME
  * @helpurl https://localhost:3000/docs/functions.html#flushvolume
  * @param container_litres L, volume of the pot
@@ -17,22 +17,30 @@ import { waterEc } from "./water";
  * @param target_ec mS/cm at 25 C wanted
  * @param water_ec mS/cm at 25 C of the water poured, 0 for pure water
  * @param medium coir, peat, bark, mineral wool, inert or soil
+ * @param [explain] TRUE adds the EC that these litres reach, and what the target would need, in the cell to the right
  * @returns L
- * @remarks 0 when the runoff is at the target. Refuses a target at or below the water's own EC. A dry pot first swallows what it lacks.
+ * @remarks 0 when the runoff is at the target. Ends at 3 container capacities (soil 2) or 2 pot volumes. Refuses a target at or below the water's own EC. A dry pot first swallows what it lacks.
  * @example =RUNOFF.FLUSHVOLUME(10, 6, 3, 0.4, "coir") -> 7.12
+ * @example =RUNOFF.FLUSHVOLUME(10, 9, 1, 0.4, "soil") -> 7
  * @see [kerr-1983] for its limits; the table of media is a judgement, common practice
  */
-export function flushvolume(container_litres: any[][], runoff_ec: any[][], target_ec: any[][], water_ec: any[][], medium: any[][]): any[][] {
-  const volume = (containerLitres: Litres, runoff: Ec25, target: Ec25, water: Ec25, name: Medium): Litres =>
-    flushVolume(runoff, target, { containerLitres, waterEc: water, medium: name });
-  return eachCell(
-    volume,
-    reading(container_litres, litres, "container volume"),
-    reading(runoff_ec, ec25, "runoff EC"),
-    reading(target_ec, ec25, "target EC"),
-    waterEc(water_ec),
-    choice(medium, "medium", mediumNamed),
-  );
+export function flushvolume(
+  container_litres: any[][], runoff_ec: any[][], target_ec: any[][], water_ec: any[][], medium: any[][], explain?: any[][],
+): any[][] {
+  const each = (say: (volume: FlushVolume) => Answer): Cells =>
+    eachCell(
+      (containerLitres: Litres, runoff: Ec25, target: Ec25, water: Ec25, name: Medium) =>
+        say(flushVolume(runoff, target, { containerLitres, waterEc: water, medium: name })),
+      reading(container_litres, litres, "container volume"),
+      reading(runoff_ec, ec25, "runoff EC"),
+      reading(target_ec, ec25, "target EC"),
+      waterEc(water_ec),
+      choice(medium, "medium", mediumNamed),
+    );
+  return whole(() => {
+    const volumes = each((volume) => volume.litres);
+    return flag(explain, "explain", false) ? besideEach(volumes, each(({ reasons }) => reasons.join("; "))) : volumes;
+  });
 }
 
 /**
@@ -77,7 +85,7 @@ export function flushplan(
  * @param [container_litres] L, volume of the pot; without it the water limit is not checked
  * @param [explain] TRUE adds the reasons in the cell to the right
  * @returns words
- * @remarks Says "cannot say" when the last runoff pH or EC is missing, impossible or hard to believe. Rows below the last filled one are left out. Stops at 3 container capacities (soil 2) or 2 pot volumes. Keep drain water away from electrical gear.
+ * @remarks Says "cannot say" when the last runoff pH or EC is missing, impossible or hard to believe, and when the litres look like running totals or mL. Rows below the last filled one are left out. Stops at 3 container capacities (soil 2) or 2 pot volumes. Keep drain water away from electrical gear.
  * @example =RUNOFF.FLUSHSTOP({6;6;6}, {6;4.5;3.1}, "coir") -> stop: in band
  * @example =RUNOFF.FLUSHSTOP({6;6;6}, {6;5.2;4.4}, "coir", {0;2;2}, 10) -> keep going
  * @example =RUNOFF.FLUSHSTOP({6;6;6}, {4.1;4.1;4.1}, "coir") -> stop: no longer falling

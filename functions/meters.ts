@@ -38,23 +38,26 @@ const probeParts: Readonly<Record<string, (line: engine.ProbeLine) => Answer>> =
  * @param mv_b mV shown in it (a true 0 as 0.1)
  * @param temp_c C of both buffers
  * @param [part] "check" if left out; "slope" % of a perfect probe; "offset" mV at pH 7
+ * @param [explain] TRUE adds slope, offset and their limits in the cell to the right
  * @returns a word, %, or mV
- * @remarks A mV of exactly 0 beside another is asked about, for a blank cell can arrive as 0: enter a true 0 as 0.1.
+ * @remarks A mV of exactly 0 beside another is asked about, for a blank cell can arrive as 0: enter a true 0 as 0.1. Good: slope 95 to 102 %, offset within 15 mV; rejected: slope below 85 or above 105 %, offset beyond 60 mV. Two mV that look exchanged are refused.
  * @example =RUNOFF.PHPROBE(7, -15, 4.01, 160, 25) -> good
  * @example =RUNOFF.PHPROBE(7, 15, 4.01, 160, 25) -> reject
  * @example =RUNOFF.PHPROBE(7, -15, 4.01, 160, 25, "offset") -> -15
  * @see [probe-acceptance] [electrode-notes] [iupac-ph-2002]
  */
 export function phprobe(
-  buffer_a: any[][], mv_a: any[][], buffer_b: any[][], mv_b: any[][], temp_c: any[][], part?: any[][],
+  buffer_a: any[][], mv_a: any[][], buffer_b: any[][], mv_b: any[][], temp_c: any[][], part?: any[][], explain?: any[][],
 ): any[][] {
   return whole(() => {
     const answer = probePart(one(word(part, "part", "check")) ?? "check");
     const [mvA, mvB] = [millivolts(mv_a, "A"), millivolts(mv_b, "B")];
     const [a, b] = [bufferReading(buffer_a, trueMillivolts(mvA, mvB, "A"), "A"), bufferReading(buffer_b, trueMillivolts(mvB, mvA, "B"), "B")];
     const celsius = one(reading(temp_c, engine.solutionCelsius, "buffer temperature"));
+    const explained = flag(explain, "explain", false);
     if (a === undefined || b === undefined || celsius === undefined) return single(undefined);
-    return single(answer(engine.probeLine(a, b, celsius)));
+    const line = engine.probeLine(a, b, celsius);
+    return table([explained ? [answer(line), engine.probeCheck(line).reasons.join("; ")] : [answer(line)]]);
   });
 }
 
@@ -90,7 +93,7 @@ function probePart(text: string): (line: engine.ProbeLine) => Answer {
  * @param [compensating] TRUE if left out: the meter itself corrects to 25 C
  * @param [explain] TRUE adds what a true meter would show in the cell to the right
  * @returns %
- * @remarks For KCl standards, 0 to 50 C. Within 2 % a meter is trusted (our judgement); one that shows too little makes feeds too strong.
+ * @remarks For KCl standards, 0 to 50 C. Within 2 % a meter is trusted (our judgement); one that shows too little makes feeds too strong. Refuses less than half or more than twice the standard: another bottle or unit.
  * @example =RUNOFF.ECMETER(1.37, 1.413, 25) -> -3.04
  * @example =RUNOFF.ECMETER(1.3, 1.413, 20, FALSE) -> 1.77
  * @see [pratt2001]; the 2 % are our judgement
@@ -124,7 +127,7 @@ function compensates(cells: Cells | null | undefined): boolean {
  * @param every_days days between calibrations
  * @param today sheet date, such as a cell that holds TODAY()
  * @returns days
- * @remarks Refuses a last calibration after today. Give TODAY() a cell of its own rather than writing it into hundreds of formulas.
+ * @remarks Refuses a last calibration after today, and an interval of more than a year. Give TODAY() a cell of its own rather than writing it into hundreds of formulas.
  * @example =RUNOFF.CALDUE(45000, 14, 45010) -> 4
  * @example =RUNOFF.CALDUE(45000, 14, 45020) -> -6
  * @see common practice

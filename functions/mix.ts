@@ -65,7 +65,7 @@ export function swapout(litres: any[][], ec_now: any[][], ec_target: any[][], wa
  * @param water_ec mS/cm of the water (0 for pure water), cell or range
  * @param ec_per_ml_per_l mS/cm that 1 mL of the concentrate adds to 1 L, cell or range
  * @returns mL
- * @remarks Refuses a target below the water's own EC. Never pour one concentrate into another; handle them as their labels say.
+ * @remarks Refuses a target below the water's own EC, and more than 250 mL in a litre. Never pour one concentrate into another; handle them as their labels say.
  * @example =RUNOFF.STOCKDOSE(20, 1.6, 0.4, 0.3) -> 80
  * @see [unh-fertilizer]
  */

@@ -42,17 +42,18 @@ export function watering(uptake_litres_a_day: any[][], leaching_fraction: any[][
 }
 
 /**
- * Recovery trend: recovered / recovering / holding / worsening / cannot say, by the distance of the readings to their limits.
+ * Recovery trend: recovered / recovering / likely recovering / holding / relapsed / worsening / cannot say, by the distance of the readings to their limits.
  * @customfunction RECOVERYTREND
  * @helpurl https://localhost:3000/docs/functions.html#recoverytrend
  * @param dates dates of the sheet, or day numbers from 0, column or row, in any order
- * @param values runoff pH, or runoff EC in mS/cm, since the flush, column or row
+ * @param values runoff pH, or runoff EC in the unit of the limits, since the flush, column or row
  * @param low lower limit, in the readings' unit
  * @param high upper limit, in the readings' unit
  * @param [explain] TRUE adds the reasons in the cell to the right
  * @returns words
- * @remarks "recovered" needs the last two readings within the limits; "recovering" and "worsening" a trend over 4 readings or more that chance shows less than 1 in 20 times. Give the readings since the flush only. Works from above and from below. A low limit of 0 is none; a high limit of 0 counts as blank.
+ * @remarks "recovered" needs the last two readings within the limits; "relapsed" the last two outside after one within; "likely recovering" 2 or 3 readings, each nearer by more than the meter can be off; "recovering" and "worsening" a trend over 4 readings or more that chance shows less than 1 in 20 times. Give the readings since the flush only. Works from above and from below. A low limit of 0 is none; a high limit of 0 counts as blank.
  * @example =RUNOFF.RECOVERYTREND({46023;46024;46025;46026}, {6;5.2;4.6;4.1}, 2, 3.5) -> recovering
+ * @example =RUNOFF.RECOVERYTREND({46023;46024}, {6;5.2}, 2, 3.5) -> likely recovering
  * @example =RUNOFF.RECOVERYTREND({46023;46024;46025}, {4.1;3.4;3.2}, 2, 3.5) -> recovered
  * @see [mann-1945]
  * @see [sen-1968]

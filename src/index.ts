@@ -74,7 +74,7 @@ export { flushPlan, standardPortionShare, type FlushPlan, type FlushPortion } fr
 export { flushStop } from "./flush/flush-stop";
 export { type FlushReading } from "./flush/flush-reading";
 export { type FlushStop, type FlushVerdict } from "./flush/flush-verdict";
-export { flushVolume, type FlushPot } from "./flush/flush-volume";
+export { flushVolume, type FlushPot, type FlushVolume } from "./flush/flush-volume";
 export { leachNeed } from "./flush/leach-need";
 export { overFlushLimit } from "./flush/over-flush-limit";
 export { washingCourse, type WashingCourse } from "./flush/washing-course";

@@ -1,4 +1,4 @@
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { loadBundle } from "../workbench/host/load-bundle";
@@ -27,8 +27,16 @@ describe("the check values as a whole", () => {
     expect(compareAll(host, files)).toHaveLength(files.reduce((sum, { rows }) => sum + rows.length, 0));
   });
 
+  it("cite keys that docs/sources.md resolves: none is missing there", () => {
+    const page = readFileSync(path.join(import.meta.dirname, "../docs/sources.md"), "utf8");
+    const defined = new Set([...page.matchAll(/^- \[([^\]]+)\]/gm)].map(([, key]) => key));
+    const cited = files.flatMap(({ source }) => [...source.matchAll(/\[([^\]]+)\]/g)].map(([, key]) => key));
+    expect(cited.filter((key) => !defined.has(key))).toEqual([]);
+    expect(new Set(cited).size).toBeGreaterThan(20);
+  });
+
   const sound: CheckFile = {
-    name: "sound", about: "a", source: "b", page: "c", standing: "published", unit: "mS/cm", function: "ECAT25",
+    name: "sound", about: "a", source: "[epa-120.1]", page: "c", standing: "published", unit: "mS/cm", function: "ECAT25",
     rows: [{ given: [1.305, 21], expected: 1.413, tolerance: 0.0011 }],
   };
   it.each([
@@ -38,7 +46,8 @@ describe("the check values as a whole", () => {
     ["an empty source", { ...sound, source: " " }],
     ["row 1: no tolerance above 0", { ...sound, rows: [{ given: [1], expected: 1, tolerance: 0 }] }],
     ["row 1: no tolerance above 0", { ...sound, rows: [{ given: [1], expected: 1 }] }],
-    ["row 1: a tolerance so wide that 0 would pass", { ...sound, rows: [{ given: [1], expected: 1, tolerance: 1 }] }],
+    ["row 1: a tolerance above a tenth of the value", { ...sound, rows: [{ given: [1], expected: 1, tolerance: 0.11 }] }],
+    ["a source that begins with no key", { ...sound, source: "a table somewhere" }],
     ["row 1: nothing given", { ...sound, rows: [{ given: [], expected: 1, tolerance: 0.1 }] }],
   ])("a check file has the fault: %s", (fault, file) => {
     expect(faultsOf(sound, host.ids)).toEqual([]);

@@ -11,6 +11,7 @@ import { buildIfStale } from "../workbench/build-if-stale";
 // npm run accuracy -- --write  writes it
 const { values } = parseArgs({ options: { write: { type: "boolean", default: false } } });
 await buildIfStale();
-const page = accuracyPage(compareAll(loadBundle().host, checkFiles()));
+const { host } = loadBundle();
+const page = accuracyPage(compareAll(host, checkFiles()), host.ids);
 if (values.write) writeFileSync(path.resolve(import.meta.dirname, "../docs/accuracy.md"), page);
 else process.stdout.write(page);

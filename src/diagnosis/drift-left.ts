@@ -2,6 +2,7 @@ import { type Dated, inOrder } from "../maths/dated";
 import { limitsInOrder } from "../maths/limits";
 import { mannKendall } from "../maths/mann-kendall";
 import { theilSen } from "../maths/theil-sen";
+import { inUnitOfLimits } from "../readings/series-unit";
 
 /** A drift counts when chance alone shows one as strong, up or down, less often than this. Common practice. */
 const driftChance = 0.05;
@@ -17,11 +18,12 @@ const driftChance = 0.05;
  * Source:   [sen-1968], [mann-1945]
  *
  * @returns days from the last reading, 0 or more; `undefined` when the drift is not told from chance, or leads nowhere
- * @throws {Refusal} `order` when low is not below high, `not-enough-readings` as `drift`
+ * @throws {Refusal} `order` when low is not below high, `wrong-unit` for readings a hundredfold beyond their limits, `not-enough-readings` as `drift`
  * @example driftLeft([1, 2, 3, 4, 5].map((value) => ({ day: value, value })), 0, 7) // 2
  */
 export function driftLeft(readings: readonly Dated[], low: number, high: number): number | undefined {
   limitsInOrder(low, high);
+  inUnitOfLimits(readings.map(({ value }) => value), low, high);
   const { slope, at } = theilSen(readings);
   const { s, twoSided } = mannKendall(readings);
   if (!(twoSided < driftChance) || Math.sign(s) !== Math.sign(slope)) return undefined;

@@ -1,5 +1,5 @@
 import { type Medium } from "../bands/media-table";
-import { type Litres } from "../quantities";
+import { type Litres, quantities } from "../quantities";
 import { Refusal } from "../refusal";
 import { washingOf } from "./container-table";
 
@@ -14,7 +14,7 @@ import { washingOf } from "./container-table";
  *
  * @param containerLitres the pot's own volume, L
  * @returns L
- * @throws {Refusal} `impossible` when the pot has no volume; `unknown-choice` for a tank without a drain
+ * @throws {Refusal} `impossible` when the pot has no volume, `implausible` above 2000 L; `unknown-choice` for a tank without a drain
  * @example containerCapacity(litres(10), "coir") // 6.5
  */
 export function containerCapacity(containerLitres: Litres, medium: Medium): Litres {
@@ -36,6 +36,11 @@ export function washoutRate(containerLitres: Litres, medium: Medium): number {
 
 /** The pot's volume, which must be something. */
 export function potVolume(containerLitres: Litres): Litres {
+  const [, largest] = quantities.litres.plausible;
+  if (containerLitres > largest) {
+    const allowed = `up to ${largest} L; divide mL by 1000`;
+    throw new Refusal("implausible", { quantity: "container volume", given: containerLitres, unit: "L", allowed });
+  }
   if (containerLitres > 0) return containerLitres;
   throw new Refusal("impossible", { quantity: "container volume", given: containerLitres, unit: "L", allowed: "above 0" });
 }

@@ -1,9 +1,11 @@
 import { isAbove } from "../maths/compare";
 import { type Ec25, type Litres, quantities } from "../quantities";
+import { meterTolerance } from "../readings/series-unit";
 import { Refusal } from "../refusal";
 import { fitWashout } from "./fit-washout";
 import { believableEc, believableEcs, ecSetAside, type FlushReading, litresPoured, untilLastFilled } from "./flush-reading";
-import { meterTolerance, washingCourse } from "./washing-course";
+import { doubtfulPortions } from "./portions";
+import { washingCourse } from "./washing-course";
 import { reachable, washoutEc, washoutLitres } from "./washout";
 import { inLitres, inMillisiemens } from "./words";
 
@@ -38,7 +40,7 @@ export function flushLeft(readings: readonly FlushReading[], targetEc: Ec25, wat
   if (last instanceof Refusal) return cannotSay(last.message);
   const now = `runoff EC ${inMillisiemens(last)}, target ${inMillisiemens(target)}`;
   if (!isAbove(last, target, quantities.ec.resolution)) return { litres: 0 as Litres, reasons: [`already there: ${now}`] };
-  const doubt = whyNot(filled);
+  const doubt = doubtfulPortions(filled) ?? whyNot(filled);
   const ratePerLitre = doubt === undefined ? fittedRate(filled, waterEc) : undefined;
   if (ratePerLitre === undefined) return cannotSay(doubt ?? "the readings draw no falling curve", now, ...ecSetAside(filled));
   const slowing = fallsShort(filled, waterEc, ratePerLitre);

@@ -2,7 +2,6 @@ import { type Ec25, type Litres, type Share } from "../quantities";
 import { Refusal } from "../refusal";
 import { containerCapacity, washoutRate } from "./container-capacity";
 import { type FlushPot, flushVolume } from "./flush-volume";
-import { overFlushLimit } from "./over-flush-limit";
 import { washoutEc } from "./washout";
 
 /** A quarter of what the pot holds: small pulses wash out more than one slug of the same water. Common practice. */
@@ -47,9 +46,7 @@ export interface FlushPlan {
  */
 export function flushPlan(runoffEc: Ec25, targetEc: Ec25, pot: FlushPot & { readonly portionShare?: Share }): FlushPlan {
   const share = portionShare(pot.portionShare ?? standardPortionShare);
-  const neededLitres = flushVolume(runoffEc, targetEc, pot);
-  const limitLitres = overFlushLimit(pot.containerLitres, pot.medium);
-  const volume = Math.min(neededLitres, limitLitres);
+  const { litres: volume, neededLitres, limitLitres, capped } = flushVolume(runoffEc, targetEc, pot);
   const count = Math.ceil(volume / (share * containerCapacity(pot.containerLitres, pot.medium)) - roundOff);
   const ratePerLitre = washoutRate(pot.containerLitres, pot.medium);
   const portions = Array.from({ length: count }, (_, index): FlushPortion => {
@@ -57,7 +54,7 @@ export function flushPlan(runoffEc: Ec25, targetEc: Ec25, pot: FlushPot & { read
     const expectedEc = washoutEc(runoffEc, pot.waterEc, { litres: litresSoFar, ratePerLitre });
     return { portion: index + 1, litres: (volume / count) as Litres, litresSoFar, expectedEc };
   });
-  return { portions, neededLitres, limitLitres, capped: neededLitres > limitLitres };
+  return { portions, neededLitres, limitLitres, capped };
 }
 
 function portionShare(share: Share): Share {

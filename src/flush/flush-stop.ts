@@ -5,6 +5,7 @@ import { Refusal } from "../refusal";
 import { believableEc, believablePh, ecSetAside, type FlushReading, litresPoured, untilLastFilled } from "./flush-reading";
 import { type FlushVerdict } from "./flush-verdict";
 import { overFlushLimit } from "./over-flush-limit";
+import { doubtfulPortions } from "./portions";
 import { whileSalty } from "./while-salty";
 import { inLitres, inMillisiemens, inPh } from "./words";
 
@@ -14,7 +15,7 @@ import { inLitres, inMillisiemens, inPh } from "./words";
  * Errs to less water: the water limit ends a flush whatever the runoff reads; no believable last reading, no advice to pour.
  * Soil is taken slower: a pause after each portion, and a smaller limit.
  *
- * Formula:  in this order: last reading not believable; water limit reached; EC below the band; EC in band (pH in: stop, pH
+ * Formula:  in this order: last reading not believable; litres that are no portions; water limit reached; EC below the band; EC in band (pH in: stop, pH
  *           out: pause, for water does not cure pH); EC above it: by its course (`whileSalty`)
  * Valid:    readings in order, one row each; rows below the last filled one are left out
  * Source:   common practice; [kerr-1983] for the flattening
@@ -30,6 +31,8 @@ export function flushStop(readings: readonly FlushReading[], band: Band, contain
   const ph = believablePh(last?.ph);
   const ec = believableEc(last?.ec);
   if (ph instanceof Refusal || ec instanceof Refusal) return cannotSay([ec, ph], water, filled.length < readings.length);
+  const doubt = doubtfulPortions(filled, containerLitres);
+  if (doubt !== undefined) return { answer: "cannot say", reasons: [doubt, "pour no more until the litres are right"] };
   const verdict = water.reached ? enoughWater(ec, band) : byBand(filled, { ph, ec }, { band, containerLitres });
   const [first, ...others] = verdict.reasons;
   return { answer: verdict.answer, reasons: [first, ...others, ...ecSetAside(filled), water.said] };

@@ -1,7 +1,9 @@
 import { type Medium } from "../bands/media-table";
 import { type Ec25, type Litres } from "../quantities";
 import { washoutRate } from "./container-capacity";
-import { washoutLitres } from "./washout";
+import { overFlushLimit } from "./over-flush-limit";
+import { washoutEc, washoutLitres } from "./washout";
+import { inLitres, inMillisiemens } from "./words";
 
 /** The pot and the water it is washed with. */
 export interface FlushPot {
@@ -11,21 +13,44 @@ export interface FlushPot {
   readonly medium: Medium;
 }
 
+export interface FlushVolume {
+  /** To carry to the pot: what the target needs, at most the limit. */
+  readonly litres: Litres;
+  /** What the target needs by the model, whether or not a flush goes so far. */
+  readonly neededLitres: Litres;
+  /** Where any flush ends. */
+  readonly limitLitres: Litres;
+  readonly capped: boolean;
+  /** mS/cm at 25 C that the runoff is expected to read after these litres. */
+  readonly expectedEc: Ec25;
+  readonly reasons: readonly [string, ...string[]];
+}
+
 /**
- * Litres of water expected to bring a pot's runoff down to a target, by medium.
+ * Litres of water expected to bring a pot's runoff down to a target, by medium, never above the over-flush limit.
  *
- * A first guess from tables of judgement, for carrying water: `flushPlan` caps it, `flushLeft` replaces it by the pot's own
- * readings.
+ * A first guess from tables of judgement, for carrying water; `flushLeft` replaces it by the pot's own readings. Errs to less
+ * water: beyond the limit it says how far the limit reaches.
  *
- * Formula:  L = ln((EC0 - ECw) / (ECt - ECw)) x container capacity / f
+ * Formula:  L = min(ln((EC0 - ECw) / (ECt - ECw)) x container capacity / f, over-flush limit)
  * Valid:    a pot already wet through; a target above the water's own EC
- * Source:   as `washoutEc`; capacity and f from src/flush/container-table.ts
+ * Source:   as `washoutEc`; capacity and f from src/flush/container-table.ts; the limit as `overFlushLimit`
  *
- * @returns L; 0 when the runoff is already at the target
+ * @returns 0 L when the runoff is already at the target
  * @throws {Refusal} `impossible` when the target does not lie above the water's EC, or the pot has no volume
- * @example flushVolume(ec25(6), ec25(3), { containerLitres: litres(10), waterEc: ec25(0.4), medium: "coir" }) // 7.125
+ * @example flushVolume(ec25(6), ec25(3), { containerLitres: litres(10), waterEc: ec25(0.4), medium: "coir" }).litres // 7.125
  */
-export function flushVolume(runoffEc: Ec25, targetEc: Ec25, pot: FlushPot): Litres {
-  const ratePerLitre = washoutRate(pot.containerLitres, pot.medium);
-  return washoutLitres(runoffEc, targetEc, { waterEc: pot.waterEc, ratePerLitre });
+export function flushVolume(runoffEc: Ec25, targetEc: Ec25, { containerLitres, waterEc, medium }: FlushPot): FlushVolume {
+  const ratePerLitre = washoutRate(containerLitres, medium);
+  const neededLitres = washoutLitres(runoffEc, targetEc, { waterEc, ratePerLitre });
+  const limitLitres = overFlushLimit(containerLitres, medium);
+  const litres = Math.min(neededLitres, limitLitres) as Litres;
+  const expectedEc = washoutEc(runoffEc, waterEc, { litres, ratePerLitre });
+  const capped = neededLitres > limitLitres;
+  const limit = `the over-flush limit of ${inLitres(limitLitres)}`;
+  const reasons: FlushVolume["reasons"] = capped
+    ? [`ends at ${limit}: the runoff is expected at ${inMillisiemens(expectedEc)}, not at ${inMillisiemens(targetEc)}`,
+        `by the model the target needs ${inLitres(neededLitres)}: stop at the limit, let it drain, and judge again in some days`]
+    : [`${inLitres(litres)} of ${limit}: the runoff is expected at ${inMillisiemens(expectedEc)}`];
+  return { litres, neededLitres, limitLitres, capped, expectedEc, reasons: [...reasons, "in portions, with a reading after each"] };
 }

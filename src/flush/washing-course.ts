@@ -1,18 +1,9 @@
 import { isAbove, isBelow } from "../maths/compare";
 import { type Ec25, quantities } from "../quantities";
+import { meterTolerance } from "../readings/series-unit";
 
 /** Where the runoff EC is going while water is poured. */
 export type WashingCourse = "too few" | "falling" | "flat" | "rising";
-
-/**
- * Two readings of one meter may differ by this much and mean the same: 2 % of the reading, at least 0.05 mS/cm. Bench and
- * pocket meters promise 2 %; the floor covers the sample's own drips and temperature. Common practice.
- */
-const toleranceShare = 0.02;
-const toleranceFloor = 0.05;
-
-/** How far apart two readings near this EC must be before they count as different, mS/cm. */
-export const meterTolerance = (ec: number): number => Math.max(toleranceFloor, toleranceShare * ec);
 
 /**
  * Whether the last readings of a flush still fall, from the readings that were taken, in order.

@@ -1,10 +1,11 @@
 import { type Band } from "../bands/band";
 import { type Ec25, type Litres } from "../quantities";
+import { meterTolerance } from "../readings/series-unit";
 import { washoutRate } from "./container-capacity";
 import { drainedMedia } from "./container-table";
 import { believableEcs, type FlushReading, litresPoured } from "./flush-reading";
 import { type FlushVerdict } from "./flush-verdict";
-import { meterTolerance, type WashingCourse, washingCourse } from "./washing-course";
+import { type WashingCourse, washingCourse } from "./washing-course";
 import { inLitres, inMillisiemens } from "./words";
 
 interface Pot {

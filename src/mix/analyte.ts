@@ -25,7 +25,7 @@ export type Analyte = (typeof elements)[number] | keyof typeof compounds;
 const analytes: readonly Analyte[] = [...elements, ...(Object.keys(compounds) as (keyof typeof compounds)[])];
 
 /** Nitrogen stated by its form is still counted as N: "nitrate nitrogen". */
-const forms: Readonly<Record<string, Analyte>> = { "no3-n": "N", "n-no3": "N", "nh4-n": "N", "n-nh4": "N" };
+const forms: ReadonlyMap<string, Analyte> = new Map([["no3-n", "N"], ["n-no3", "N"], ["nh4-n", "N"], ["n-nh4", "N"]]);
 
 /**
  * The analyte a text names; small figures and case do not matter.
@@ -35,7 +35,7 @@ const forms: Readonly<Record<string, Analyte>> = { "no3-n": "N", "n-no3": "N", "
  */
 export function analyteNamed(text: string): Analyte {
   const word = text.normalize("NFKC").trim().toLowerCase();
-  const found = analytes.find((analyte) => analyte.toLowerCase() === word) ?? forms[word];
+  const found = analytes.find((analyte) => analyte.toLowerCase() === word) ?? forms.get(word);
   if (found !== undefined) return found;
   throw new Refusal("unknown-choice", { quantity: "analyte", given: text, allowed: analytes.join(", ") });
 }

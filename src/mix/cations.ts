@@ -24,8 +24,9 @@ const pairs: readonly Pair[] = [
   { over: "Ca", under: "Mg", low: 2, high: 5, source: "[producegrower-cations] [producegrower-hardness]" },
 ];
 
-/** Ratios are shown and compared to one decimal place. */
-const resolution = 0.1;
+/** Ratios are shown and compared to two decimal places. */
+const resolution = 0.01;
+const decimals = 2;
 
 /** "balanced", or one or more of "K high against Ca", joined by "; ". */
 export type CationWord = string;
@@ -49,7 +50,7 @@ export function cations(k: Ppm, ca: Ppm, mg: Ppm): Judgement<CationWord> {
     return { answer: "cannot say", reasons: ["K, Ca and Mg are all needed, each above 0 ppm"] };
   }
   const reasons = pairs.map(({ over, under, low, high }) => {
-    const ratio = (amounts[over] / amounts[under]).toFixed(1);
+    const ratio = (amounts[over] / amounts[under]).toFixed(decimals);
     return `${over}/${under} ${ratio} (${low} to ${high})`;
   });
   const breaches = pairs.flatMap((pair) => breachOf(pair, amounts[pair.over] / amounts[pair.under]));

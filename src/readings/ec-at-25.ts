@@ -1,7 +1,7 @@
 import { type Celsius, type Ec25, type EcAsRead, type Percent } from "../quantities";
 import { Refusal } from "../refusal";
 
-/** Percent per C. Standard Methods 2510 B; reproduces the KCl table of EPA Method 120.1 within 1.1 uS/cm. */
+/** Percent per C. Standard Methods 2510 B; reproduces the KCl table of EPA Method 120.1, 21 to 28 C, within 2 uS/cm. */
 export const standardPercentPerCelsius = 1.91 as Percent;
 
 /** The linear rule follows KCl within 0.7 % from 15 to 35 C, 1.6 % at 10 C, 3.3 % at 5 C and 2.1 % at 50 C [pratt2001]. */

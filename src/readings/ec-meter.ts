@@ -34,7 +34,7 @@ const resolution = 0.1;
  * Valid:    KCl standards at 0 to 50 C; outside: refuses
  * Source:   [pratt2001]; the 2 % tolerance is our judgement
  *
- * @throws {Refusal} `outside-validity` as `kclStandardAt`; `impossible` for a standard of 0
+ * @throws {Refusal} `outside-validity` as `kclStandardAt`; `impossible` for a standard of 0; `wrong-unit` for less than half or more than twice of it
  * @example ecMeter(ecAsRead(1.3), ec25(1.413), { celsius: solutionCelsius(20), compensating: false }).errorPercent // 1.77
  */
 export function ecMeter(shown: Ec25 | EcAsRead, standard: Ec25, { celsius, compensating }: MeterConditions): MeterCheck {
@@ -44,9 +44,17 @@ export function ecMeter(shown: Ec25 | EcAsRead, standard: Ec25, { celsius, compe
   const uncompensated = kclStandardAt(standard, celsius);
   const expected = compensating ? standard : uncompensated;
   const errorPercent = ((shown - expected) / expected) * 100;
+  sameStandard(shown, expected, standard);
   const basis = compensating ? "a compensating meter shows its EC at 25 C" : `without compensation at ${celsius} C`;
   const reason = `a true meter would show ${expected.toFixed(3)} mS/cm (${basis}); ${advice(errorPercent)}`;
   return { errorPercent, expected, reason };
+}
+
+/** A meter that shows less than half or more than twice its standard stands in another one, or shows another unit. */
+function sameStandard(shown: number, expected: number, standard: Ec25): void {
+  if (shown <= 2 * expected && 2 * shown >= expected) return;
+  const allowed = `about ${expected.toFixed(3)} mS/cm in a standard of ${standard}: check the bottle and the unit`;
+  throw new Refusal("wrong-unit", { quantity: "EC shown", given: shown, unit: quantities.ec.unit, allowed });
 }
 
 function advice(errorPercent: number): string {

@@ -20,6 +20,8 @@ export interface ProbeLine {
 
 /** Closer than this two buffers say nothing about a slope; common practice asks for about 3. */
 const leastPhApart = 1;
+/** Slope that electrodes are accepted at, % of Nernst [probe-acceptance]. */
+export const acceptedSlope: readonly [number, number] = [85, 105];
 /** Where a pH electrode is built to show 0 mV. */
 const neutralPh = 7;
 
@@ -33,7 +35,7 @@ const neutralPh = 7;
  * Valid:    buffers at least 1 pH apart, both at one temperature from 0 to 50 C; outside: refuses
  * Source:   Nernst's equation; buffers [iupac-ph-2002]
  *
- * @throws {Refusal} `impossible` when the buffers are too close; `outside-validity` as `phBuffer`
+ * @throws {Refusal} `impossible` when the buffers are too close; `order` for mV that look exchanged; `outside-validity` as `phBuffer`
  * @example probeLine({ buffer: "7.00", millivolts: millivolts(-15) }, { buffer: "4.01", millivolts: millivolts(160) }, solutionCelsius(25)).offsetMillivolts // -15
  */
 export function probeLine(a: BufferReading, b: BufferReading, celsius: Celsius): ProbeLine {
@@ -47,5 +49,15 @@ export function probeLine(a: BufferReading, b: BufferReading, celsius: Celsius):
     });
   }
   const perPh = (a.millivolts - b.millivolts) / (phB - phA);
-  return { slopePercent: (perPh / nernstSlope(celsius)) * 100, offsetMillivolts: a.millivolts + perPh * (phA - neutralPh) };
+  const slopePercent = (perPh / nernstSlope(celsius)) * 100;
+  notExchanged(a, b, slopePercent);
+  return { slopePercent, offsetMillivolts: a.millivolts + perPh * (phA - neutralPh) };
+}
+
+/** A slope that would be accepted the other way round is a sound electrode whose two mV stand in each other's place. */
+function notExchanged(a: BufferReading, b: BufferReading, slopePercent: number): void {
+  const [low, high] = acceptedSlope;
+  if (!(-slopePercent >= low && -slopePercent <= high)) return;
+  const allowed = `falling as pH rises: ${a.millivolts} mV in ${a.buffer} and ${b.millivolts} in ${b.buffer} look exchanged`;
+  throw new Refusal("order", { quantity: "mV in the two buffers", allowed });
 }

@@ -1,6 +1,6 @@
 import { type Judgement } from "../judgement";
 import { isAbove, isBelow, standing } from "../maths/compare";
-import { type ProbeLine } from "./ph-probe";
+import { acceptedSlope, type ProbeLine } from "./ph-probe";
 
 export const probeWords = ["good", "clean and repeat", "usable, watch it", "reject"] as const;
 export type ProbeWord = (typeof probeWords)[number];
@@ -11,10 +11,10 @@ const slopeTiers: readonly { readonly limits: readonly [number, number]; readonl
   { limits: [90, 105], word: "clean and repeat" },
   { limits: [85, 105], word: "usable, watch it" },
 ];
-const acceptedSlope: readonly [number, number] = [85, 105];
-/** mV at pH 7. 30 as the outer limit: [probe-acceptance]; 15: our judgement. */
+/** mV at pH 7. 30 as the outer limit: [probe-acceptance]; 15, and 60 (one pH) beyond which cleaning does not help: our judgement. */
 const goodOffset = 15;
 const acceptedOffset = 30;
+const mostOffset = 60;
 /** What a calibration can tell apart: % of slope, mV of offset. */
 const slopeResolution = 0.1;
 const offsetResolution = 1;
@@ -36,13 +36,11 @@ const mostCarefulFirst: readonly ProbeWord[] = ["reject", "clean and repeat", "u
 export function probeCheck({ slopePercent, offsetMillivolts }: ProbeLine): Judgement<ProbeWord> {
   const words = [slopeWord(slopePercent), offsetWord(offsetMillivolts)];
   const answer = words.includes(undefined) ? undefined : mostCarefulFirst.find((word) => words.includes(word));
-  const swapped = slopePercent < 0 ? [`the mV rise with pH: are the two buffers swapped?`] : [];
   return {
     answer: answer ?? "cannot say",
     reasons: [
       `slope ${slopePercent.toFixed(1)} % of Nernst (good 95 to 102, accepted 85 to 105)`,
-      `offset ${offsetMillivolts.toFixed(0)} mV at pH 7 (good within 15, accepted within 30)`,
-      ...swapped,
+      `offset ${offsetMillivolts.toFixed(0)} mV at pH 7 (good within 15, accepted within 30, rejected beyond 60)`,
     ],
   };
 }
@@ -56,6 +54,7 @@ function slopeWord(percent: number): ProbeWord | undefined {
 
 function offsetWord(millivolts: number): ProbeWord | undefined {
   const size = Math.abs(millivolts);
+  if (isAbove(size, mostOffset, offsetResolution)) return "reject";
   if (isAbove(size, acceptedOffset, offsetResolution)) return "clean and repeat";
   if (isAbove(size, goodOffset, offsetResolution)) return "usable, watch it";
   return Number.isFinite(size) ? "good" : undefined;

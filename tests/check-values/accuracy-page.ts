@@ -5,7 +5,7 @@ import { type Comparison } from "./compare";
 const machineRounding = 1e-12;
 
 /** docs/accuracy.md: how far every function stands from values that others have published. */
-export function accuracyPage(comparisons: readonly Comparison[]): string {
+export function accuracyPage(comparisons: readonly Comparison[], functions: readonly string[]): string {
   const files = [...new Set(comparisons.map(({ file }) => file))].sort(byFunctionThenName);
   const rows = files.map((file) => line(file, comparisons.filter((each) => each.file === file)));
   return [
@@ -24,7 +24,16 @@ export function accuracyPage(comparisons: readonly Comparison[]): string {
     "",
     `${comparisons.length} values in ${files.length} sets.`,
     "",
+    `Without a published or reproduced value, because none was found or the rule is ours: ${withoutOutside(files, functions).join(", ")}. What holds`,
+    "them: values computed apart from this program (above), the laws in `tests/laws/`, the plain formulas in `tests/independent/`, and for",
+    "DIAGNOSE, WHICHFIRST and ROWFLAG the published pots in `tests/cases/`.",
+    "",
   ].join("\n");
+}
+
+function withoutOutside(files: readonly CheckFile[], functions: readonly string[]): string[] {
+  const outside = new Set(files.filter(({ standing }) => standing === "published" || standing === "reproduced").map((file) => file.function));
+  return functions.filter((id) => !outside.has(id)).sort();
 }
 
 function line(file: CheckFile, comparisons: readonly Comparison[]): string {

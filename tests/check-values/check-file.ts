@@ -46,12 +46,16 @@ export function checkFiles(folder: string = import.meta.dirname): CheckFile[] {
     .map((name) => ({ ...(JSON.parse(readFileSync(path.join(folder, name), "utf8")) as CheckFile), name: path.basename(name, ".json") }));
 }
 
+/** A number that may be further off than this share of itself is no check. */
+const widestTolerance = 0.1;
+
 /** What is wrong with a check file, in words; empty when it can be trusted to check something. */
 export function faultsOf(file: CheckFile, functions: readonly string[]): string[] {
   const texts = (["about", "source", "page", "unit"] as const).filter((field) => typeof file[field] !== "string");
   return [
     ...texts.map((field) => `no ${field}`),
     ...(file.source.trim() === "" ? ["an empty source"] : []),
+    ...(/^\[[a-z0-9.-]+\]|^by hand\b|^common practice\b/.test(file.source.trim()) || file.source.trim() === "" ? [] : ["a source that begins with no key"]),
     ...(Object.hasOwn(standings, file.standing) ? [] : [`unknown standing "${file.standing}"`]),
     ...(functions.includes(file.function) ? [] : [`unknown function "${file.function}"`]),
     ...(Array.isArray(file.rows) && file.rows.length > 0 ? [] : ["no rows"]),
@@ -65,5 +69,5 @@ function faultsOfRow({ given, expected, tolerance, relative }: CheckRow): string
   if (!Number.isFinite(expected)) return ["the expectation is no number"];
   const allowed = tolerance ?? (relative ?? Number.NaN) * Math.abs(expected);
   if (!(allowed > 0)) return ["no tolerance above 0"];
-  return expected !== 0 && allowed >= Math.abs(expected) ? ["a tolerance so wide that 0 would pass"] : [];
+  return expected !== 0 && allowed > widestTolerance * Math.abs(expected) ? ["a tolerance above a tenth of the value"] : [];
 }

@@ -91,7 +91,7 @@ describe("DRIFTLEFT", () => {
   });
 });
 
-// Baseline 6, 6.02, 5.98, 6.01, 5.99: mean 6, standard deviation 0.0158; k = 0.5 s, h = 5 s, a reading counts as 4 s at most.
+// Baseline 6, 6.02, 5.98, 6.01, 5.99: mean 6, standard deviation 0.0158, below the meter tolerance of 2 %, 0.12; k = 0.5 s, h = 5 s, a reading counts as 4 s at most.
 describe("DRIFTALARM", () => {
   const baseline = [6, 6.02, 5.98, 6.01, 5.99];
   const alarm = (...values: CellValue[]): CellValue => first("DRIFTALARM", [down(...baseline, ...values)]);
@@ -102,18 +102,18 @@ describe("DRIFTALARM", () => {
     ["the same, then back", [6.9, 6, 6.01], "steady"],
     ["two in a row far off: 7 s", [6.9, 6.9], "drifting up"],
     ["far off downwards", [5.1, 5.1], "drifting down"],
-    ["1.26 s up, eight times: 6.1 s", [6.02, 6.02, 6.02, 6.02, 6.02, 6.02, 6.02, 6.02], "drifting up"],
-    ["1.26 s up, six times: 4.6 s", [6.02, 6.02, 6.02, 6.02, 6.02, 6.02], "steady"],
+    ["1.25 s up, seven times: 5.25 s", [6.15, 6.15, 6.15, 6.15, 6.15, 6.15, 6.15], "drifting up"],
+    ["1.25 s up, six times: 4.5 s", [6.15, 6.15, 6.15, 6.15, 6.15, 6.15], "steady"],
     ["back for good after a rise", [6.9, 6.9, 6, 6, 6, 6, 6], "steady"],
     ["leaping: five far up leave 8.5 s, two far down add 7 s", [6.9, 6.9, 6.9, 6.9, 6.9, 5.1, 5.1], "cannot say"],
   ])("%s is %s", (_, values, expected) => {
     expect(alarm(...values)).toBe(expected);
   });
 
-  it("equal baseline readings: the scatter is the meter's step of 0.01, and the reason says so", () => {
+  it("equal baseline readings: the scatter is the meter's tolerance, 2 % of 6, and the reason says so", () => {
     const [answer, reason] = host.call("DRIFTALARM", [down(6, 6, 6, 6, 6, 6, 6.01), undefined, one(true)])[0] ?? [];
     expect(answer).toBe("steady");
-    expect(reason).toContain("scatter 0.01, the meter's step");
+    expect(reason).toContain("scatter 0.12, the meter's tolerance");
   });
 
   it("the baseline alone cannot say; fewer than 3, 2.5 or a word as baseline are refused", () => {

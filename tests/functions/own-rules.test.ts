@@ -73,15 +73,28 @@ describe("explain", () => {
     expect(reason).toBe("a true meter would show 1.413 mS/cm (a compensating meter shows its EC at 25 C); -3.0 % off, beyond 2 %: clean, rinse, calibrate and repeat");
   });
 
-  it("ECMETER: a meter in uS/cm typed as mS/cm is taken for another standard or unit", () => {
-    const [[, reason] = []] = host.call("ECMETER", [[[14.13]], [[1.413]], [[25]], undefined, [[true]]]);
-    expect(reason).toContain("check that it is this standard and this unit");
+  it("ECMETER: 1.413 in a bottle of 12.88, or of 0.5, is asked about; 40 % low is told", () => {
+    const shown = (value: number, standard: number): CellValue[][] => host.call("ECMETER", [[[value]], [[standard]], [[25]], undefined, [[true]]]);
+    expect(failed(shown(1.413, 12.88)).reason).toContain("expected about 12.880 mS/cm in a standard of 12.88: check the bottle and the unit");
+    expect(failed(shown(1.413, 0.5)).reason).toContain("check the bottle and the unit");
+    expect(shown(0.85, 1.413)[0]?.[1]).toContain("check that it is this standard and this unit");
+  });
+
+  it("PHPROBE: slope and offset with their limits stand to the right", () => {
+    const [[answer, reason] = []] = host.call("PHPROBE", [[[7]], [[-15]], [[4.01]], [[160]], [[25]], undefined, [[true]]]);
+    expect([answer, reason]).toEqual(["good", expect.stringContaining("slope 98.8 % of Nernst (good 95 to 102, accepted 85 to 105); offset -15 mV")]);
+  });
+
+  it("FLUSHVOLUME: a column of pots has a column of reasons beside it, a blank row none", () => {
+    const rows = host.call("FLUSHVOLUME", [[[10], [undefined], [10]], [[6]], [[3]], [[0.4]], [["coir"], ["coir"], ["soil"]], [[true]]], "null");
+    expect(rows.map(([litres]) => litres)).toEqual([expect.closeTo(7.1245, 4), "", expect.closeTo(6.7135, 4)]);
+    expect(rows.map(([, reason]) => typeof reason === "string" ? reason.slice(0, 40) : reason)).toEqual(["7.12 L of the over-flush limit of 19.5 L", "", "6.71 L of the over-flush limit of 7 L: t"]);
   });
 
   it("CATIONS: the ratios stand to the right", () => {
     const [[answer, reason] = []] = host.call("CATIONS", [[[200]], [[100]], [[50]], [[true]]]);
     expect(answer).toBe("balanced");
-    expect(reason).toContain("K/Ca 2.0 (0.75 to 2.5), K/Mg 4.0 (2 to 7), Ca/Mg 2.0 (2 to 5)");
+    expect(reason).toContain("K/Ca 2.00 (0.75 to 2.5), K/Mg 4.00 (2 to 7), Ca/Mg 2.00 (2 to 5)");
   });
 
   it("PHPROBE: an unknown part is refused with the list", () => {

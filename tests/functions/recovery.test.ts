@@ -50,11 +50,28 @@ describe("RECOVERYTREND", () => {
     ["below and falling: 1.9, 1.6, 1.2, 0.9", [1.9, 1.6, 1.2, 0.9], "worsening"],
     ["5, 5.2, 4.9, 5.1, 5: no change beyond the scatter", [5, 5.2, 4.9, 5.1, 5], "holding"],
     ["5, 5, 5, 5", [5, 5, 5, 5], "holding"],
-    ["three falling readings: 1 of 6 orders is chance", [6, 5.2, 4.6], "cannot say"],
+    ["three readings, each nearer by more than 2 %", [6, 5.2, 4.6], "likely recovering"],
+    ["two readings, the second in band", [4.1, 3.4], "likely recovering"],
+    ["two readings 0.05 apart: the meter can be off so much", [6, 5.95], "cannot say"],
+    ["out twice after in", [4.1, 3.4, 3.3, 3.9, 4.2], "relapsed"],
+    ["out twice after in, from below", [1.5, 2.2, 1.8, 1.6], "relapsed"],
+    ["out once after in", [3.3, 3.4, 3.9], "cannot say"],
+    ["in, then 6, 5.2, 4.6, 4.1: back on its way", [3.4, 6, 5.2, 4.6, 4.1], "recovering"],
     ["one reading in band", [3], "cannot say"],
     ["6, 5.4, 4.6, 4.7: falling, but chance shows that too", [6, 5.4, 4.6, 4.7], "cannot say"],
   ])("%s: %s is %s", (_, values, expected) => {
     expect(trend(values)).toBe(expected);
+  });
+
+  it("a log in uS/cm says what it says in mS/cm, dust of the machine or not", () => {
+    const logs = [[6, 5.2, 4.6, 4.1], [4.1, 3.4, 3.2], [5, 5.2, 4.9, 5.1, 5], [6, 5.4, 4.6, 4.7], [3.505, 3.504], [6, 5.2], [3.4, 3.9, 4.2], [3.6, 3.61, 3.62, 3.63]];
+    for (const log of logs) expect(trend(log.map((value) => Math.round(1000 * value)), 2000, 3500), String(log)).toBe(trend(log));
+  });
+
+  it("readings in uS/cm beside limits in mS/cm are asked about, and the other way round", () => {
+    const said = (...args: Matrix[]): string => reasonOf(host.call("RECOVERYTREND", args)[0]?.[0]);
+    expect(said(down(1, 2), down(2400, 2300), one(2), one(3.5))).toContain("looks like another unit: expected the unit of its limits, 2 to 3.5");
+    expect(said(down(1, 2), down(2.4, 2.3), one(2000), one(3500))).toContain("looks like another unit");
   });
 
   it("the order of rows does not matter, dates on one day are taken, and the worse of two on the last day counts", () => {

@@ -57,7 +57,7 @@ export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
   ECFROMPPM: [cells(1000), scale],
   PPMRESCALE: [cells(1000), scale, scale],
   PHBUFFER: [word(7), cells(15)],
-  PHPROBE: [oneWord(7), one(-15, mv), oneWord(4.01), one(160, mv), one(25), oneWord("check", otherwise)],
+  PHPROBE: [oneWord(7), one(-15, mv), oneWord(4.01), one(160, mv), one(25), oneWord("check", otherwise), flag],
   ECMETER: [one(1.37), one(1.413), one(25), { ...flag, ...zeroRefused }, flag],
   CALDUE: [cells(45_000), cells(14), cells(45_010)],
   SALTRATIO: [cells(2.4), cells(1.6)],
@@ -77,7 +77,7 @@ export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
   // One reading of -7 hides the drift: it is no longer told from chance.
   DRIFTLEFT: [dates, { ...climbing, negative: "blank" }, one(2, { ...anyNumber, ...zeroCounts }), one(3.5)],
   DRIFTALARM: [series([6, 6.02, 5.98, 6.01, 5.99, 6, 6.02], anyNumber), one(5, otherwise), flag],
-  FLUSHVOLUME: [cells(10), cells(6), cells(3), cells(0.4, zeroCounts), word("coir")],
+  FLUSHVOLUME: [cells(10), cells(6), cells(3), cells(0.4, zeroCounts), word("coir"), flag],
   FLUSHPLAN: [one(10), one(6), one(3), one(0.4, zeroCounts), oneWord("coir"), one(0.25, otherwise)],
   FLUSHSTOP: [
     series([6, 6, 6], judged("cannot say")), series([6, 5.2, 4.4], judged("cannot say")), band, series([0, 2, 2], otherwise), one(10, otherwise), flag,

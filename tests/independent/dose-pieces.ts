@@ -21,8 +21,8 @@ const free = (ph: string): string => `(1000*(${hydrogen(ph)}-${water}/${hydrogen
 const alkalinity = "(B/(100.087/2))";
 const dissolved = `((${alkalinity}+${free("C")})/${charge("C")})`;
 
-/** To three figures, which the chemistry is good for, then down to two, which can be measured out. */
-const measured = (amount: string): string => `ROUNDDOWN(ROUND(${amount},2-INT(LOG10(${amount}))),1-INT(LOG10(${amount})))`;
+/** Down to two figures, which can be measured out. */
+const measured = (amount: string): string => `ROUNDDOWN(${amount},1-INT(LOG10(${amount})))`;
 
 /** Protons a mole gives up at the target pH, by its pKa: sum of i b_i over sum of b_i. */
 export function protons(...pKas: readonly number[]): string {

@@ -27,10 +27,10 @@ export function fittedRate(litres: string, ecs: string, water: string, count: nu
   return `((${wx}*${wy}-${w}*${wxy})/(${w}*${wxx}-${wx}^2))`;
 }
 
-/** Tabular CUSUM against the first readings, k = 0.5 and h = 5 standard deviations, a reading at most 4 off. */
+/** Tabular CUSUM against the first readings, k = 0.5 and h = 5 standard deviations (2 % of the mean at least), a reading at most 4 off. */
 export function cusumWords(values: string, baseline: number, count: number): string {
   const first = `${values}.1:${values}.${baseline}`;
-  const scores = places(count).slice(baseline).map((i) => `MAX(-4,MIN(4,(${values}.${i}-AVERAGE(${first}))/MAX(0.01,STDEV(${first}))))`);
+  const scores = places(count).slice(baseline).map((i) => `MAX(-4,MIN(4,(${values}.${i}-AVERAGE(${first}))/MAX(0.05,0.02*AVERAGE(${first}),STDEV(${first}))))`);
   const up = scores.reduce((sum, score) => `MAX(0,${sum}+${score}-0.5)`, "0");
   const down = scores.reduce((sum, score) => `MAX(0,${sum}-${score}-0.5)`, "0");
   return `IF(${up}>5,"drifting up",IF(${down}>5,"drifting down","steady"))`;

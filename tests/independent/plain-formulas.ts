@@ -68,6 +68,8 @@ const bench = [46023, 46025, 46026, 46030, 46033];
 const climbing = [2.1, 2.3, 2.25, 2.9, 3.05];
 
 export const plainFormulas: readonly PlainFormula[] = [
+  { id: "READING", formula: "(A-32)/1.8", rows: [[70, "F"], [41, "F"]] },
+  { id: "READING", formula: "A*3.785411784", rows: [[5, "gal"]] },
   { id: "ECAT25", formula: "A/(1+0.0191*(B-25))", rows: [[1.305, 21], [2.4, 18.5], [0.31, 33]] },
   { id: "ECAT25", formula: "A/(1+C/100*(B-25))", rows: [[1.305, 21, 2], [2.4, 18.5, 1.85]] },
   { id: "ECATTEMP", formula: "A*(1+0.0191*(B-25))", rows: [[1.413, 21], [2.8, 12.5]] },
@@ -102,7 +104,7 @@ export const plainFormulas: readonly PlainFormula[] = [
   { id: "DRIFTLEFT", formula: `(D-MEDIAN(B#)-${medianSlope("A", "B", 5)}*(A.5-MEDIAN(A#)))/${medianSlope("A", "B", 5)}`,
     rows: [[bench, [2.1, 2.2, 2.25, 2.9, 3.05], 2, 3.5]] },
   { id: "DRIFTALARM", formula: cusumWords("A", 5, 9),
-    rows: [[6, 5.99, 6.02, 6.03], [6.1, 6.09, 6.12, 6.13], [5.9, 5.86, 5.95, 5.8]].map((since) => [[6, 6.04, 5.97, 6.01, 5.98, ...since]]) },
+    rows: [[6, 5.99, 6.02, 6.03], [6.3, 6.29, 6.32, 6.33], [5.7, 5.66, 5.65, 5.6]].map((since) => [[6, 6.04, 5.97, 6.01, 5.98, ...since]]) },
   { id: "FLUSHVOLUME", formula: `LN((B-D)/(C-D))*A*${washing("E")}`,
     rows: [[10, 6, 3, 0.4, "coir"], [7.5, 4.4, 2.6, 0.25, "inert"], [12, 5.1, 2.9, 0.6, "soil"]] },
   { id: "FLUSHPLAN", formula: `D+(B-D)*((C-D)/(B-D))^(2/${portions})`,

@@ -31,12 +31,15 @@ describe("washout", () => {
     );
   });
 
-  it("FLUSHVOLUME and the model invert each other", () => {
+  it("FLUSHVOLUME and the model invert each other; what is poured ends at the over-flush limit", () => {
     fc.assert(
       fc.property(wash, ({ runoff, target, given }) => {
         const ratePerLitre = washoutRate(given.containerLitres, given.medium);
-        const poured = flushVolume(runoff, target, given);
-        expect(washoutEc(runoff, given.waterEc, { litres: poured, ratePerLitre })).toBeCloseTo(target, 9);
+        const { litres: poured, neededLitres, limitLitres, capped, expectedEc } = flushVolume(runoff, target, given);
+        expect(washoutEc(runoff, given.waterEc, { litres: neededLitres, ratePerLitre })).toBeCloseTo(target, 9);
+        expect(poured).toBeLessThanOrEqual(limitLitres);
+        expect(poured).toBe(capped ? limitLitres : neededLitres);
+        expect(expectedEc).toBeGreaterThanOrEqual(target - roundOff);
       }),
     );
   });

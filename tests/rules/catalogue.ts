@@ -14,7 +14,7 @@ export const catalogue: Readonly<Record<string, string>> = {
   ECFROMPPM: "ppm, scale",
   PPMRESCALE: "ppm, from_scale, to_scale",
   PHBUFFER: "buffer, temp_c",
-  PHPROBE: "buffer_a, mv_a, buffer_b, mv_b, temp_c, [part]",
+  PHPROBE: "buffer_a, mv_a, buffer_b, mv_b, temp_c, [part], [explain]",
   ECMETER: "shown, standard_ec25, temp_c, [compensating], [explain]",
   CALDUE: "last_date, every_days, today",
   // Diagnosis: salt, pH, both, neither
@@ -30,7 +30,7 @@ export const catalogue: Readonly<Record<string, string>> = {
   DRIFTLEFT: "dates, values, low, high",
   DRIFTALARM: "values, [baseline_count], [explain]",
   // Flush: how much, when to stop
-  FLUSHVOLUME: "container_litres, runoff_ec, target_ec, water_ec, medium",
+  FLUSHVOLUME: "container_litres, runoff_ec, target_ec, water_ec, medium, [explain]",
   FLUSHPLAN: "container_litres, runoff_ec, target_ec, water_ec, medium, [portion_share]",
   FLUSHSTOP: "runoff_ph, runoff_ec, band, [litres_poured], [container_litres], [explain]",
   FLUSHLEFT: "litres_poured, runoff_ec, target_ec, water_ec, [explain]",

@@ -34,10 +34,10 @@ export function acidDose(
   const neutralised = Math.max(0, alkalinity - left);
   const moles = (neutralised * water.litres) / protonsGiven(acid.name, target) / thousand;
   const exact = (moles / molesPerBottle(acid.name, acid.percent)) * thousand;
-  const { densities, leaves, caution }: Acid = acidTable[acid.name];
+  const { densities, leaves, caution, saltsShare: [least, most] }: Acid = acidTable[acid.name];
   const unit = densities === undefined ? "g" : "mL";
   const measured = measurable(exact);
-  const added = leaves === undefined ? [] : [`adds ${((moles / water.litres) * leaves.gramsPerMole * thousand).toFixed(0)} mg/L ${leaves.element}`];
+  const added = leaves === undefined ? [] : [leftBehind(leaves, (moles / water.litres) * leaves.gramsPerMole * thousand)];
   return {
     exact,
     measured,
@@ -49,7 +49,15 @@ export function acidDose(
       caution,
       ...(acid.name === "citric anhydrous" ? ["reckoned as anhydrous citric acid; the monohydrate needs a tenth more"] : []),
       ...added,
+      `salts in the water let less do, which the first 80 % allows for: ${least} to ${most} % less of this acid in a strong feed, half of that in tap water`,
       `left open to air it climbs back towards pH ${phInAir(left, constants).toFixed(1)}: that is no fault of the dose`,
     ],
   };
+}
+
+/** What the acid leaves in the water, with a warning where that is more than a whole feed holds. */
+function leftBehind({ element, mostInFeed }: NonNullable<Acid["leaves"]>, milligramsPerLitre: number): string {
+  const adds = `adds ${milligramsPerLitre.toFixed(0)} mg/L ${element}`;
+  if (!(milligramsPerLitre > mostInFeed)) return `${adds}: take it off the feed`;
+  return `${adds}, more than a whole feed should hold (${mostInFeed}): take another acid for part of it, or cleaner water`;
 }

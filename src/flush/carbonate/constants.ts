@@ -22,8 +22,8 @@ const validCelsius: readonly [number, number] = [0, 50];
  * The constants of the carbonate equilibrium at a temperature, for dilute water (activity taken as concentration).
  *
  * Formula:  log10 K = a + b T + c / T + d log10 T + e / T^2
- * Valid:    0 to 50 C; ionic strength to about 0.02, where the dose is 2 to 8 % more than needed and its first 80 % is not
- * Source:   [plummer-busenberg-1982]
+ * Valid:    0 to 50 C; ionic strength to about 0.02, where a dose is 2 to 16 % more than needed by the acid and its first 80 % is not
+ * Source:   [plummer-busenberg-1982]; water [nordstrom-1990]
  *
  * @throws {Refusal} `outside-validity` below 0 or above 50 C
  * @example -Math.log10(carbonateConstants(solutionCelsius(25)).first) // 6.352

@@ -22,17 +22,16 @@ export interface Dose {
 /** No crop in a pot is helped by water outside these. Common practice. */
 const targetPh: readonly [low: number, high: number] = [4.5, 7.5];
 const figures = 2;
-/** The chemistry itself is not known to better than one in a thousand, so 65.998 is 66.0 before it is rounded down. */
-const figuresKnown = 3;
+/** So that 80 as the machine writes it, 79.99999999, stays 80. */
+const roundOff = 1e-9;
 const firstShare = 0.8;
 
 /** Rounded down to two figures. */
 export function measurable(amount: number): number {
-  const known = Number(amount.toPrecision(figuresKnown));
-  if (known <= 0) return 0;
+  if (!(amount > 0)) return 0;
+  const known = amount * (1 + roundOff);
   const step = 10 ** (Math.floor(Math.log10(known)) + 1 - figures);
-  const steps = Number((known / step).toPrecision(figuresKnown));
-  return Number((Math.floor(steps) * step).toPrecision(figures));
+  return Number((Math.floor(known / step) * step).toPrecision(figures));
 }
 
 /** The smallest mark of a small syringe or a cheap balance, mL or g. Common practice. */
@@ -44,6 +43,7 @@ export const cautions = (measured: number, unit: string): readonly [string, ...s
     ? "nothing to add: the water is at the target"
     : `measure out ${measured} ${unit} (rounded down), stir in the first 80 %, ${measurable(measured * firstShare)} ${unit}, measure the pH, then finish little by little`,
   ...(measured > 0 && measured < smallestMark ? ["that is too little to measure well: treat more water at once"] : []),
+  "alkalinity and pH now must be of the same water, the raw water before any feed; reckoned at 25 C, colder water takes more",
   "wear goggles and chemical-proof gloves, with running water at hand",
   "the label and local code win over this figure",
 ];

@@ -40,12 +40,24 @@ describe("flushVolume", () => {
     ["inert", 3.836],
     ["soil", 6.713],
   ] as const)("10 L of %s from 6 to 3 with water of 0.4 wants %d L (hand arithmetic)", (medium, expected) => {
-    expect(flushVolume(ec25(6), ec25(3), pot(medium))).toBeCloseTo(expected, 2);
+    expect(flushVolume(ec25(6), ec25(3), pot(medium)).litres).toBeCloseTo(expected, 2);
   });
 
   it("wants 0 L when the runoff is at the target, or below", () => {
-    expect(flushVolume(ec25(3), ec25(3), pot("coir"))).toBe(0);
-    expect(flushVolume(ec25(2), ec25(3), pot("coir"))).toBe(0);
+    expect(flushVolume(ec25(3), ec25(3), pot("coir")).litres).toBe(0);
+    expect(flushVolume(ec25(2), ec25(3), pot("coir")).litres).toBe(0);
+  });
+
+  it("10 L of soil from 9 to 1 ends at its limit of 7 L, at 4.26 mS/cm: 0.4 + 8.6 exp(-0.4 x 7 / 3.5)", () => {
+    const { litres: poured, capped, neededLitres, expectedEc, reasons } = flushVolume(ec25(9), ec25(1), pot("soil"));
+    expect([poured, capped]).toEqual([7, true]);
+    expect(neededLitres).toBeCloseTo(23.3, 1);
+    expect(expectedEc).toBeCloseTo(0.4 + 8.6 * Math.exp(-0.8), 9);
+    expect(reasons.join("; ")).toContain("ends at the over-flush limit of 7 L: the runoff is expected at 4.26 mS/cm, not at 1.00 mS/cm");
+  });
+
+  it("a pot of 2500 L is asked about: mL?", () => {
+    expect(() => flushVolume(ec25(6), ec25(3), pot("coir", 2500))).toThrow(/divide mL by 1000/);
   });
 
   it.each([0.4, 0.3, 0.404])("refuses a target of %d with water of 0.4: washing cannot go below the water", (target) => {

@@ -53,9 +53,9 @@ describe("limits are compared at the meter's resolution of 0.01", () => {
     expect(recoveryFeed({ full: ec25(0.396), water: ec25(0.4) }, days(7), ramp)).toBe(0.4);
   });
 
-  it("cations: K/Ca of 2.54 is shown as 2.5 and counts as balanced; 2.6 does not", () => {
-    expect(cations(ppm(254), ppm(100), ppm(50)).answer).toBe("balanced");
-    expect(cations(ppm(260), ppm(100), ppm(50)).answer).toBe("K high against Ca");
+  it("cations: K/Ca of 2.504 counts as balanced, 2.54 does not; 0.70 lies below 0.75, 0.748 does not", () => {
+    const answers = [250.4, 254, 70, 74.8].map((k) => cations(ppm(k), ppm(100), ppm(k < 100 ? 30 : 50)).answer);
+    expect(answers).toEqual(["balanced", "K high against Ca", "Ca high against K", "balanced"]);
   });
 });
 
@@ -63,7 +63,7 @@ describe("cations", () => {
   it("400 : 100 : 40 names both breaches, and its reason every ratio with its limits", () => {
     const { answer, reasons } = cations(ppm(400), ppm(100), ppm(40));
     expect(answer).toBe("K high against Ca; K high against Mg");
-    expect(reasons[0]).toBe("K/Ca 4.0 (0.75 to 2.5), K/Mg 10.0 (2 to 7), Ca/Mg 2.5 (2 to 5)");
+    expect(reasons[0]).toBe("K/Ca 4.00 (0.75 to 2.5), K/Mg 10.00 (2 to 7), Ca/Mg 2.50 (2 to 5)");
   });
 
   it("cannot say when one of the three is 0 or no number", () => {

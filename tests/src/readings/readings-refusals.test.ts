@@ -74,10 +74,20 @@ describe("probeCheck", () => {
     expect(probeCheck({ slopePercent: 92, offsetMillivolts: 20 }).answer).toBe("clean and repeat");
   });
 
-  it("names both figures and their limits, and suspects swapped buffers when mV rise with pH", () => {
-    const { answer, reasons } = probeCheck({ slopePercent: -98.77, offsetMillivolts: 12 });
-    expect(answer).toBe("reject");
-    expect(reasons.join("; ")).toBe("slope -98.8 % of Nernst (good 95 to 102, accepted 85 to 105); offset 12 mV at pH 7 (good within 15, accepted within 30); the mV rise with pH: are the two buffers swapped?");
+  it("names both figures and their limits", () => {
+    const { answer, reasons } = probeCheck({ slopePercent: 98.77, offsetMillivolts: 12 });
+    expect(answer).toBe("good");
+    expect(reasons.join("; ")).toBe("slope 98.8 % of Nernst (good 95 to 102, accepted 85 to 105); offset 12 mV at pH 7 (good within 15, accepted within 30, rejected beyond 60)");
+  });
+
+  it("an offset of 31 mV asks for cleaning, of 61 mV either way it is rejected", () => {
+    expect([31, 60, 61, -61].map((offsetMillivolts) => probeCheck({ slopePercent: 98, offsetMillivolts }).answer)).toEqual(
+      ["clean and repeat", "clean and repeat", "reject", "reject"]);
+  });
+
+  it("two mV in each other's place are asked about; a dead electrode, -15 mV in both, is not taken for one", () => {
+    expectRefusal(() => probeLine(reading("7", 160), reading("4.01", -15), t(25)), "order", "160 mV in 7.00 and -15 in 4.01 look exchanged");
+    expect(probeCheck(probeLine(reading("7", -15), reading("4.01", -16), t(25))).answer).toBe("reject");
   });
 
   it("swapping the order of the two buffers changes neither slope nor offset", () => {

@@ -33,5 +33,5 @@ function litresOf({ band, ec, feed, options }: Facts, target: number): number | 
   const medium = drainedMedia.find((each): each is DrainedMedium => each === band.medium);
   const waterEc = (feed.waterEc ?? 0) as Ec25;
   if (ec === undefined || medium === undefined || !isAbove(ec.latest, target, quantities.ec.resolution)) return limit;
-  return Math.min(limit, flushVolume(ec.latest as Ec25, target as Ec25, { containerLitres, waterEc, medium }));
+  return flushVolume(ec.latest as Ec25, target as Ec25, { containerLitres, waterEc, medium }).litres;
 }
