@@ -32,22 +32,10 @@ const drawn = all.map((mutant) => ({ mutant, at: draw(mutant, values.seed) }));
 drawn.sort((one, other) => (one.at < other.at ? -1 : 1));
 const tried = drawn.slice(0, Number(values.sample ?? all.length)).map(({ mutant }) => mutant);
 
-/** Tests that fail by themselves would count every mutant as killed. */
-async function expectSound(file: string): Promise<void> {
-  const fate = await judge.fateOf({ file, text: readFileSync(path.join(root, file), "utf8") });
-  if (fate !== "survived") throw new Error(`the tests of ${file} fail without any change: mend them first`);
-}
-
 if (tried.some(({ file }) => testsOf(file).built.length > 0)) await buildIfStale();
 console.log(`${tried.length} of ${all.length} mutants in ${files.length} files`);
 const judge = new Judge();
 const tally = new Tally();
-const sound = new Set<string>();
-for (const mutant of tried) {
-  const tests = JSON.stringify(testsOf(mutant.file));
-  if (!sound.has(tests)) await expectSound(mutant.file);
-  sound.add(tests);
-  tally.add(mutant, await judge.fateOf(mutant));
-}
+for (const mutant of tried) tally.add(mutant, await judge.fateOf(mutant));
 judge.end();
 tally.print();

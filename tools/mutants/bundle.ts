@@ -1,5 +1,5 @@
 import { build } from "esbuild";
-import { copyFileSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 
 const root = path.join(import.meta.dirname, "..", "..");
@@ -14,7 +14,9 @@ function associations(text: string): string {
 export async function bundleWith(file: string, text: string, folder: string): Promise<void> {
   const parts = readdirSync(path.join(root, "functions")).filter((name) => name.endsWith(".ts"));
   mkdirSync(folder, { recursive: true });
-  copyFileSync(path.join(root, "dist", "functions.json"), path.join(folder, "functions.json"));
+  const metadata = path.join(root, "dist", "functions.json");
+  if (!existsSync(metadata)) return;
+  copyFileSync(metadata, path.join(folder, "functions.json"));
   await build({
     stdin: { contents: parts.map((name) => `import "./functions/${name}";`).join("\n"), resolveDir: root },
     bundle: true, format: "iife", outfile: path.join(folder, "functions.js"), logLevel: "silent",

@@ -6,7 +6,7 @@ import { type Answer, type Task } from "./runner";
 export type Fate = "killed" | "survived" | "never ends";
 
 /** Longer than any run of a folder's tests takes on a busy machine. */
-const patience = 180_000;
+const patience = 300_000;
 
 /** Tries mutants one after another, in a process group that is ended whole when a mutant never ends. */
 export class Judge {

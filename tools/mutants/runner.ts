@@ -1,5 +1,6 @@
+import { readFileSync } from "node:fs";
 import path from "node:path";
-import { BaseSequencer, createVitest, type TestSpecification, type Vitest } from "vitest/node";
+import { BaseSequencer, createVitest, type TestSpecification } from "vitest/node";
 import { bundleWith } from "./bundle";
 import { testsOf } from "./tests-of";
 
@@ -38,20 +39,46 @@ const vitest = await createVitest("test", {
   }],
 });
 
-async function fails(of: Vitest, filters: readonly string[]): Promise<boolean> {
-  const tests = await of.globTestSpecifications([...filters]);
-  const { testModules, unhandledErrors } = await of.runTestSpecifications(tests);
+async function fail(tests: readonly TestSpecification[]): Promise<boolean> {
+  const { testModules, unhandledErrors } = await vitest.runTestSpecifications([...tests]);
   return unhandledErrors.length > 0 || testModules.some((module) => !module.ok());
 }
 
-async function isKilled(task: Task): Promise<boolean> {
+function put(task: Task): void {
   for (const { file } of [current ?? task, task]) vitest.invalidateFile(path.join(root, file));
   current = task;
-  const tests = testsOf(task.file);
-  if (await fails(vitest, tests.source)) return true;
-  if (tests.built.length === 0) return false;
+}
+
+const known = new Map<string, Promise<readonly TestSpecification[]>>();
+
+/** The test files that hold without any change; one that fails by itself would count every mutant as killed. */
+function soundTests(names: readonly string[], file: string): Promise<readonly TestSpecification[]> {
+  const sound = known.get(names.join()) ?? findSound(names, file);
+  known.set(names.join(), sound);
+  return sound;
+}
+
+async function findSound(names: readonly string[], file: string): Promise<readonly TestSpecification[]> {
+  const unchanged = { file, text: readFileSync(path.join(root, file), "utf8") };
+  put(unchanged);
+  await bundleWith(unchanged.file, unchanged.text, built);
+  const sound: TestSpecification[] = [];
+  for (const test of names.length === 0 ? [] : await vitest.globTestSpecifications([...names])) {
+    if (await fail([test])) console.error(`left out, it fails without any change: ${path.relative(root, test.moduleId)}`);
+    else sound.push(test);
+  }
+  return sound;
+}
+
+async function isKilled(task: Task): Promise<boolean> {
+  const names = testsOf(task.file);
+  const source = await soundTests(names.source, task.file);
+  const later = await soundTests(names.built, task.file);
+  put(task);
+  if (await fail(source)) return true;
+  if (later.length === 0) return false;
   await bundleWith(task.file, task.text, built);
-  return fails(vitest, tests.built);
+  return fail(later);
 }
 
 process.on("message", (task: Task) => {
