@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { BaseSequencer, createVitest, type TestSpecification } from "vitest/node";
+import { BaseSequencer, createVitest, type TestCase, type TestModule, type TestSpecification } from "vitest/node";
 import { bundleWith } from "./bundle";
 import { testsOf } from "./tests-of";
 
@@ -11,6 +11,8 @@ export interface Answer { readonly killed: boolean }
 const root = path.join(import.meta.dirname, "..", "..");
 const built = path.join(root, ".cache", "mutants", String(process.pid));
 let current: Task | undefined;
+/** One test that fails is enough, but for the run that finds out which tests hold. */
+let hurry = false;
 
 /** Runs the tests in the order in which they are named: the quick ones first, for one that fails is enough. */
 class AsNamed extends BaseSequencer {
@@ -23,7 +25,7 @@ class AsNamed extends BaseSequencer {
 }
 
 const vitest = await createVitest("test", {
-  root, watch: false, config: false, include: ["tests/**/*.test.ts"], reporters: [{}], bail: 1,
+  root, watch: false, config: false, include: ["tests/**/*.test.ts"], reporters: [{ onTestCaseResult: stopAtFailure }],
   testNamePattern: "^(?!.*a year of five-minute readings)",
   pool: "forks", isolate: false, maxWorkers: 1, sequence: { sequencer: AsNamed },
   testTimeout: 60_000, hookTimeout: 60_000,
@@ -39,9 +41,21 @@ const vitest = await createVitest("test", {
   }],
 });
 
+function stopAtFailure(test: TestCase): void {
+  if (hurry && test.result().state === "failed") void vitest.cancelCurrentRun("test-failure");
+}
+
+/** What the tests came to; the interface also hands over what earlier runs left behind. */
+async function run(tests: readonly TestSpecification[]): Promise<TestModule[]> {
+  const ids = new Set(tests.map(({ moduleId }) => moduleId));
+  const { testModules } = await vitest.runTestSpecifications([...tests]);
+  return testModules.filter(({ moduleId }) => ids.has(moduleId));
+}
+
 async function fail(tests: readonly TestSpecification[]): Promise<boolean> {
-  const { testModules, unhandledErrors } = await vitest.runTestSpecifications([...tests]);
-  return unhandledErrors.length > 0 || testModules.some((module) => !module.ok());
+  hurry = true;
+  const modules = await run(tests);
+  return modules.some((module) => !module.ok());
 }
 
 function put(task: Task): void {
@@ -51,7 +65,7 @@ function put(task: Task): void {
 
 const known = new Map<string, Promise<readonly TestSpecification[]>>();
 
-/** The test files that hold without any change; one that fails by itself would count every mutant as killed. */
+/** The tests that hold without any change; one that fails by itself would count every mutant as killed. */
 function soundTests(names: readonly string[], file: string): Promise<readonly TestSpecification[]> {
   const sound = known.get(names.join()) ?? findSound(names, file);
   known.set(names.join(), sound);
@@ -62,12 +76,20 @@ async function findSound(names: readonly string[], file: string): Promise<readon
   const unchanged = { file, text: readFileSync(path.join(root, file), "utf8") };
   put(unchanged);
   await bundleWith(unchanged.file, unchanged.text, built);
-  const sound: TestSpecification[] = [];
-  for (const test of names.length === 0 ? [] : await vitest.globTestSpecifications([...names])) {
-    if (await fail([test])) console.error(`left out, it fails without any change: ${path.relative(root, test.moduleId)}`);
-    else sound.push(test);
-  }
-  return sound;
+  hurry = false;
+  const tests = names.length === 0 ? [] : await vitest.globTestSpecifications([...names]);
+  const modules = await run(tests);
+  return tests.map((test) => {
+    const module = modules.find(({ moduleId }) => moduleId === test.moduleId);
+    return module?.ok() === true ? test : passing(test, module);
+  });
+}
+
+function passing(test: TestSpecification, module: TestModule | undefined): TestSpecification {
+  const failed = [...(module?.children.allTests("failed") ?? [])];
+  for (const { fullName } of failed) console.error(`left out, it fails without any change: ${fullName}`);
+  const testIds = [...(module?.children.allTests("passed") ?? [])].map(({ id }) => id);
+  return test.project.createSpecification(test.moduleId, { testIds });
 }
 
 async function isKilled(task: Task): Promise<boolean> {

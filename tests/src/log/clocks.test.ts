@@ -1,0 +1,64 @@
+import { describe, expect, it } from "vitest";
+import { readLog } from "../../../src/index";
+
+/** The clock that a log of one day gives its rows, in hours; `undefined` where the cell is told of and not read. */
+function hoursOf(...clocks: readonly (number | string)[]): (number | undefined)[] {
+  const readings = clocks.map((clock, at) => ["2025-05-01", clock, 2 + at / 10]);
+  const { rows, problems } = readLog({ cells: [["Date", "Time", "Runoff EC mS/cm"], ...readings] });
+  const told = new Set(problems.filter(({ column, used }) => column === 1 && !used).map(({ row }) => row));
+  return rows.map(({ row, day }) => {
+    return told.has(row) || day === undefined ? undefined : Math.round((day % 1) * 86_400) / 3600;
+  });
+}
+
+describe("clocks of a log", () => {
+  it.each([
+    ["9:40", 9 + 2 / 3], ["09.40", 9 + 2 / 3], ["9h40", 9 + 2 / 3], ["9:40:30", 9.675],
+    ["23:59", 23 + 59 / 60],
+    ["9:40 pm", 21 + 2 / 3], ["9:40 p.m.", 21 + 2 / 3], ["12:15 pm", 12.25], ["12:15 am", 0.25], ["11:15 a.m.", 11.25],
+    ["9 am", 9], ["9 pm", 21], ["14 Uhr", 14], ["940", 9 + 2 / 3], ["1530", 15.5], ["0905", 9 + 1 / 12],
+    ["1530h", 15.5],
+    [940, 9 + 2 / 3], [2359, 23 + 59 / 60], [0.5, 12], ["0,375", 9], ["0.375", 9], [45_000.25, 6],
+  ])("%s is %f hours after midnight", (clock, hours) => {
+    const [came] = hoursOf(clock, "10:00");
+    expect(came).toBeCloseTo(hours, 6);
+  });
+
+  it.each([
+    "24:00", "9:60", "9:40:60", "0:30 pm", "0:30 am", "13:00 am", 1575, 2400, -0.5, "noonish",
+  ])("%s is no clock", (clock) => {
+    expect(hoursOf(clock, "10:00")).toEqual([undefined, 10]);
+  });
+
+  it("takes whole hours 8, 14 and 24 for hours only where all of the column are", () => {
+    expect(hoursOf(8, 14, 24)).toEqual([8, 14, 0]);
+    expect(hoursOf(8, 940)).toEqual([undefined, 9 + 2 / 3]);
+  });
+
+  it("keeps 15:30 pm as half past three and doubts it", () => {
+    const cells = [["Date", "Time", "Runoff EC mS/cm"], ["2025-05-01", "15:30 pm", 2.4]];
+    const { rows, problems } = readLog({ cells });
+    expect(((rows[0]?.day ?? 0) % 1) * 24).toBeCloseTo(15.5, 6);
+    expect(problems).toEqual([{ row: 1, column: 1, used: true, reason: expect.stringContaining("24 h") as string }]);
+  });
+});
+
+describe("which figure of a date is the day", () => {
+  const asks = (...dates: readonly string[]): boolean => {
+    const cells = [["Date", "Runoff EC mS/cm"], ...dates.map((date, at) => [date, 2 + at / 10])];
+    return readLog({ cells }).questions.some(({ kind }) => kind === "date order");
+  };
+
+  it("is not told by a 12, and is told by a 13", () => {
+    expect(asks("12/4/2025", "12/5/2025")).toBe(true);
+    expect(asks("4/12/2025", "5/12/2025")).toBe(true);
+    expect(asks("12/4/2025", "13/4/2025")).toBe(false);
+    expect(asks("4/12/2025", "4/13/2025")).toBe(false);
+  });
+
+  it("is asked where 1 date in 5 speaks against 4 others no longer, and where 1 speaks against 4 it is a slip", () => {
+    const first = ["13/4/2025", "14/4/2025", "15/4/2025", "16/4/2025"];
+    expect(asks(...first, "4/17/2025")).toBe(true);
+    expect(asks(...first, "17/4/2025", "4/18/2025")).toBe(false);
+  });
+});

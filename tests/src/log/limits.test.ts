@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest";
+import { type LogRow, readLog } from "../../../src/index";
+
+type Said = "used" | "doubt" | "left out";
+
+/** A log of one column, and of a note in each row, so that no row is blank but for it. */
+function logOf(header: string, figures: readonly number[]): unknown[][] {
+  return [["Date", header, "Notes"], ...figures.map((figure, at) => [45_778 + at, figure, "seen"])];
+}
+
+/** What becomes of the fifth reading of a column after four usual ones. */
+function fifth(header: string, field: keyof LogRow, usual: number, cell: number): readonly [unknown, Said] {
+  const { rows, problems } = readLog({ cells: logOf(header, [usual, usual, usual, usual, cell]) });
+  const problem = problems.find(({ row, column }) => row === 5 && column === 1);
+  const said = problem?.used === true ? "doubt" : "left out";
+  return [rows.find(({ row }) => row === 5)?.[field], problem === undefined ? "used" : said];
+}
+
+/** At each limit of docs/log-sheets.md, and a step of the meter beyond it. Common practice, no source. */
+const limits: readonly (readonly [string, keyof LogRow, number, number, unknown, Said])[] = [
+  ["Runoff EC mS/cm", "runoffEc", 0.2, 0.1, 0.1, "used"],
+  ["Runoff EC mS/cm", "runoffEc", 0.2, 0.09, undefined, "left out"],
+  ["Runoff EC mS/cm", "runoffEc", 15, 20, 20, "used"],
+  ["Runoff EC mS/cm", "runoffEc", 15, 20.1, 20.1, "doubt"],
+  ["Runoff EC mS/cm", "runoffEc", 15, -1.4, undefined, "left out"],
+  ["Runoff pH", "runoffPh", 6, 3, 3, "used"],
+  ["Runoff pH", "runoffPh", 6, 2.9, 2.9, "doubt"],
+  ["Runoff pH", "runoffPh", 6, 10, 10, "used"],
+  ["Runoff pH", "runoffPh", 6, 10.1, 10.1, "doubt"],
+  ["Runoff pH", "runoffPh", 6, 1, undefined, "left out"],
+  ["Runoff pH", "runoffPh", 6, 1.1, 1.1, "doubt"],
+  ["Runoff pH", "runoffPh", 6, 14, 14, "doubt"],
+  ["Runoff pH", "runoffPh", 6, 14.1, undefined, "left out"],
+  ["RH %", "humidityPercent", 40, 15, 15, "used"],
+  ["RH %", "humidityPercent", 40, 14, 14, "doubt"],
+  ["RH %", "humidityPercent", 40, 100, 100, "used"],
+  ["RH %", "humidityPercent", 40, 101, undefined, "left out"],
+];
+
+describe("a figure at a limit", () => {
+  it.each(limits)("%s (%s) usually %d: %d comes as %d, %s", (header, field, usual, cell, value, said) => {
+    expect(fifth(header, field, usual, cell)).toEqual([value, said]);
+  });
+
+  it("names uS/cm or ppm for 2400 among mS/cm, and a lost point for 24", () => {
+    const reasons = [2400, 24].map((cell) => {
+      const cells = logOf("Runoff EC mS/cm", [2.4, 2.4, 2.5, cell]);
+      return readLog({ cells }).problems.map(({ reason }) => reason);
+    });
+    expect(reasons).toEqual([[expect.stringContaining("uS/cm or ppm")], [expect.stringContaining("decimal point")]]);
+  });
+
+  it.each([
+    [61, "decimal point"], [21.5, "temperature"], [-177, "mV"],
+  ])("says what %d under pH looks like: %s", (cell, looks) => {
+    expect(readLog({ cells: logOf("Runoff pH", [6, 6.1, 6, cell]) }).problems.map(({ reason }) => reason)).toEqual([expect.stringContaining(looks)]);
+  });
+});
+
+describe("a row that repeats another", () => {
+  const header = ["Date", "Time", "Runoff EC mS/cm", "Notes"];
+  const row = [45_778, "08:30", 2.4, "fine"];
+  const asideOf = (...cells: readonly unknown[][]): number[] =>
+    readLog({ cells: [header, ...cells] }).setAside.map(({ row: at }) => at + 1);
+
+  it("is set aside where every cell is the same, blanks alike", () => {
+    expect(asideOf(row, [45_779, "08:30", 2.5, ""], [45_779, "08:30", 2.5, null], row)).toEqual([4, 5]);
+  });
+
+  it.each([[0, 45_780], [1, "08:31"], [2, 2.41], [3, "fine."]])("is used where cell %i differs: %j", (at, cell) => {
+    const other = row.map((value, place) => (place === at ? cell : value));
+    expect(asideOf(row, [45_779, "08:30", 2.5, ""], other)).toEqual([]);
+  });
+});
