@@ -57,6 +57,7 @@ export { logVerdict, type LogVerdict } from "./diagnosis/log-verdict";
 export { verdict, type Verdict, type VerdictOptions } from "./diagnosis/verdict";
 export { type VerdictAnswer } from "./diagnosis/verdict-table";
 
+export { type BenchReading, whichFirst } from "./diagnosis/bench";
 export { judge, type JudgeOptions } from "./diagnosis/judgement/judge";
 export { type CourseStep, type PotJudgement, type PotStanding } from "./diagnosis/judgement/pot-judgement";
 export { type PotReading } from "./diagnosis/judgement/pot-reading";
@@ -140,3 +141,6 @@ export {
 } from "./log/reading";
 export { readLog } from "./log/read-log";
 export { loggedReading } from "./log/rows/logged-reading";
+
+// Report: from a grid to all that is shown of it
+export { type BandOfPot, type PotReport, type Report, reportOf, type ReportRequest } from "./report/report";

@@ -1,10 +1,11 @@
-import { logVerdict, readLog, timeline } from "../src/index";
+import { readLog, reportOf } from "../src/index";
 import { drawTimeline } from "../taskpane/drawing/timeline-drawing";
 import { FileProblem, messageOf } from "./files/file-problem";
 import { readBook } from "./files/read-book";
 import { writeWhole } from "./files/write-whole";
 import { logGrid } from "./timeline/log-grid";
-import { asJson, asText, type TimelineFindings, unanswered } from "./timeline/report";
+import { type Findings, foundIn } from "./timeline/findings";
+import { asText, unanswered } from "./timeline/text";
 import { timelineRequest, type TimelineRequest, TimelineUsage } from "./timeline/request";
 
 const exitCodes = { failed: 1, notUsable: 2 } as const;
@@ -12,20 +13,25 @@ const exitCodes = { failed: 1, notUsable: 2 } as const;
 /** Pixels: the width at which the pane places its picture on a sheet. */
 const pictureWidth = 640;
 
-/** `npm run timeline`: reads a log, weighs it and draws it as the pane does, without a sheet. */
+/** `npm run timeline`: reads logs, weighs them and draws one as the pane does, without a sheet. */
 async function run(request: TimelineRequest): Promise<void> {
-  const findings = await findingsOf(request);
-  if (request.json) process.stdout.write(asJson(findings));
-  if (findings.reading.questions.length > 0) {
-    process.stderr.write(`${unanswered(findings)}\n`);
-    process.exitCode = exitCodes.notUsable;
-    return;
+  const { files, json, svg } = request;
+  const said: object[] = [];
+  for (const file of files) {
+    const findings = await findingsOf(file, request);
+    if (json) said.push(foundIn(findings));
+    const isOpen = findings.report.reading.questions.length > 0;
+    if (isOpen) {
+      process.stderr.write(`${unanswered(findings)}\n`);
+      process.exitCode = exitCodes.notUsable;
+    }
+    if (!isOpen && !json) process.stdout.write(asText(findings));
+    if (!isOpen && svg !== undefined) await writeWhole(svg, new TextEncoder().encode(pictureOf(findings)));
   }
-  if (!request.json) process.stdout.write(asText(findings));
-  if (request.svg !== undefined) await writeWhole(request.svg, new TextEncoder().encode(pictureOf(findings)));
+  if (json) process.stdout.write(`${JSON.stringify(said.length === 1 ? said[0] : said, null, 2)}\n`);
 }
 
-async function findingsOf({ file, sheet, range, vessel, band, columns, answers }: TimelineRequest): Promise<TimelineFindings> {
+async function findingsOf(file: string, { sheet, range, vessel, band, columns, answers }: TimelineRequest): Promise<Findings> {
   const placed = logGrid(await readBook(file), sheet, range);
   const bare = readLog(placed.grid);
   const answered = bare.columns.flatMap(({ column, letters }) => {
@@ -34,18 +40,16 @@ async function findingsOf({ file, sheet, range, vessel, band, columns, answers }
   });
   const headerRow = answers.headerRow === undefined || answers.headerRow < 0 ? answers.headerRow : placed.grid.rowNumbers.indexOf(answers.headerRow);
   const given = { ...answers, ...(headerRow === undefined ? {} : { headerRow }) };
-  const reading = readLog(placed.grid, answered.length === 0 ? given : { ...given, columns: Object.fromEntries(answered) });
+  const all = answered.length === 0 ? given : { ...given, columns: Object.fromEntries(answered) };
+  const reading = Object.keys(all).length === 0 ? bare : readLog(placed.grid, all);
   if (vessel !== undefined && !reading.vessels.includes(vessel)) {
     throw new FileProblem(`there is no vessel ${vessel}; there is ${reading.vessels.join(", ") || "no vessel column"}`);
   }
-  const shown = vessel ?? (reading.vessels.length === 0 ? undefined : (reading.rows.at(-1)?.vessel ?? reading.vessels[0]));
-  const verdict = band === undefined ? undefined : logVerdict(reading.rows, band, shown);
-  return { placed, reading, vessel: shown, verdict, timeline: timeline(reading.rows, { band, vessel: shown }) };
+  return { file, placed, report: reportOf({ grid: placed.grid, reading, band, vessel, sheetName: placed.sheet }) };
 }
 
-function pictureOf({ placed, vessel, timeline: model }: TimelineFindings): string {
-  const title = `Recovery timeline: ${placed.sheet}${vessel === undefined ? "" : `, ${vessel}`}`;
-  return `${drawTimeline(model, { width: pictureWidth, theme: "light", title }).svg}\n`;
+function pictureOf({ report: { timeline, title } }: Findings): string {
+  return `${drawTimeline(timeline, { width: pictureWidth, theme: "light", title }).svg}\n`;
 }
 
 try {

@@ -32,8 +32,8 @@ const csv = [
   "Date,Runoff ppm,Runoff pH,Input pH,Notes",
   ...[1100, 1150, 1200, 1250, 1300, 1350].map((ppm, day) => `2026-03-0${day + 1},${ppm},6.0,5.8,`),
   "2026-03-06,1350,6.0,5.8,",
-  "2026-03-07,2300,6.0,5.8,flushed with 6 L",
-  "2026-03-08,2400,6.1,5.8,",
+  "2026-03-07,2300,6.0,5.8,calibrated",
+  "2026-03-08,2400,6.1,5.8,tips burnt",
 ].join("\n");
 writeFileSync(path.join(folder, "log.csv"), csv);
 const answered = ["log.csv", "--ppm-scale", "500", "--medium", "coir"];
@@ -42,7 +42,13 @@ interface Found {
   readonly columns: readonly { address: string; quantity: string; unit: string | null; question?: string }[];
   readonly rowsUsed: number;
   readonly rowsSetAside: readonly { cell: string; reason: string }[];
-  readonly verdict: string;
+  readonly verdict: string | null;
+  readonly urgency: string;
+  readonly phase: string;
+  readonly causes: readonly string[];
+  readonly course: readonly { act: string; when: string; says: string; date?: string }[];
+  readonly restsOn: readonly number[];
+  readonly pots: readonly { vessel: string | null; verdict: string; urgency: string; first: string }[];
   readonly reasons: readonly string[];
   readonly lanes: readonly { name: string; trend: string; changePerDay: number | null }[];
   readonly events: readonly { kind: string; date: string; row: number }[];
@@ -71,13 +77,19 @@ describe("npm run timeline", () => {
     expect(found.verdict).toBe("salt buildup");
     expect(found.reasons[0]).toContain("4.6 mS/cm, then 4.8 mS/cm");
     expect(found.lanes.map(({ name }) => name)).toEqual(["EC", "pH"]);
-    expect(found.events).toEqual([{ kind: "flush", words: "flushed with 6 L", date: "7 Mar 2026", row: 11 }]);
+    expect([found.urgency, found.phase, found.restsOn]).toEqual(["today", "quiet", [11, 12]]);
+    expect(found.course.map(({ act }) => act)).toContain("flush");
+    expect(found.course.find(({ when }) => when === "24 h after")?.date).toBe("9 Mar 2026");
+    expect(found.pots).toEqual([{ vessel: null, verdict: "salt buildup", urgency: "today", first: found.course[0]?.act }]);
+    expect(found.events.map(({ kind, row }) => [kind, row])).toEqual([["calibration", 11], ["tip burn", 12]]);
   });
 
   it("prints the same for a person, without --json", async () => {
     const { code, out } = await run(...answered);
     expect(code).toBe(0);
-    expect(out).toContain("Where things stand: salt buildup");
+    expect(out).toContain("Where things stand: salt buildup (today)");
+    expect(out).toMatch(/What to do, in this order\n {2}1\. /);
+    expect(out).toContain("Keep drain water away from electrical gear");
     expect(out).toContain("A10: repeats row 9 in every cell");
   });
 
@@ -96,6 +108,37 @@ describe("npm run timeline", () => {
     const found = JSON.parse(out) as Found;
     expect(found.columns.map(({ address, quantity }) => [address, quantity])).toEqual([["A", "date"], ["B", "other"], ["C", "runoff pH"]]);
     expect(found.rowsUsed).toBe(6);
+  });
+
+  it("without a band nothing is judged: verdict null, an empty course, no pots", async () => {
+    const found = JSON.parse((await run("log.csv", "--ppm-scale", "500", "--json")).out) as Found;
+    expect([found.verdict, found.causes, found.course, found.pots]).toEqual([null, [], [], []]);
+  });
+
+  it("an open question leaves the verdict open: null, with the question as its reason, and ends with 2", async () => {
+    const { code, out } = await run("log.csv", "--medium", "coir", "--json");
+    const found = JSON.parse(out) as Found;
+    expect([code, found.verdict]).toEqual([2, null]);
+    expect(found.reasons.join()).toContain("ppm scale");
+  });
+
+  it("one row of runoff EC 6.2 by pour-through, without dates or inputs, is judged: measured twice before anything", async () => {
+    writeFileSync(path.join(folder, "one-row.csv"), "Runoff EC,Runoff pH\n6.2,5.9\n");
+    const found = JSON.parse((await run("one-row.csv", "--json", "--band", "peat, medium, pour-through")).out) as Found;
+    expect([found.verdict, found.course.map(({ act }) => act).slice(0, 2)]).toEqual(["salt buildup", ["measure again now", "measure again now"]]);
+    const options = await run("one-row.csv", "--json", "--medium", "peat", "--feeder", "medium", "--sample", "pour-through");
+    expect(JSON.parse(options.out)).toEqual(found);
+  });
+
+  it("of several pots the worst is shown, unless one is asked for; two files give one array", async () => {
+    const bench = ["Date,Pot,EC in mS/cm,EC drain mS/cm,pH drain", ...[1, 4, 7].flatMap((day) => [`2026-03-0${day},A,2,2.6,6`, `2026-03-0${day},B,2,${3 + day},6`])];
+    writeFileSync(path.join(folder, "bench.csv"), bench.join("\n"));
+    const worst = JSON.parse((await run("bench.csv", "--json", "--medium", "coir")).out) as Found & { vessel: string };
+    expect([worst.vessel, worst.pots.map(({ vessel }) => vessel)]).toEqual(["B", ["B", "A"]]);
+    const asked = JSON.parse((await run("bench.csv", "--json", "--medium", "coir", "--pot", "A")).out) as { vessel: string };
+    expect(asked.vessel).toBe("A");
+    const array = JSON.parse((await run("bench.csv", "one-row.csv", "--json", "--medium", "coir")).out) as Found[];
+    expect(array.map(({ pots }) => pots.length)).toEqual([2, 1]);
   });
 
   it.each([

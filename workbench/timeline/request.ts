@@ -1,12 +1,14 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
 import {
-  type Band, bandFor, ec25, feederNamed, type LogAnswers, type LogQuantity, logQuantities, mediumNamed, ownBand, ph, ppmScaleNamed, Refusal,
+  type Band, bandFor, bandNamed, ec25, feederNamed, type LogAnswers, type LogQuantity, logQuantities, mediumNamed, ownBand, ph, ppmScaleNamed,
+  Refusal, sampleNamed,
 } from "../../src/index";
 import { messageOf } from "../files/file-problem";
 
 export interface TimelineRequest {
-  readonly file: string;
+  /** One or more. */
+  readonly files: readonly string[];
   readonly sheet: string | undefined;
   readonly range: string | undefined;
   readonly vessel: string | undefined;
@@ -19,8 +21,8 @@ export interface TimelineRequest {
 }
 
 const usage =
-  "usage: npm run timeline -- FILE.xlsx|FILE.csv [--sheet NAME] [--range A1:H60] [--vessel NAME] [--medium coir] [--feeder heavy] " +
-  '[--band 5.5,6.5,1.5,3] [--svg OUT.svg] [--json] [--ppm-scale 500] [--ec-unit uS/cm] [--volume-unit gal] [--temperature-unit F] ' +
+  "usage: npm run timeline -- FILE.xlsx|FILE.csv ... [--sheet NAME] [--range A1:H60] [--pot NAME] [--medium coir] [--feeder heavy] " +
+  '[--sample pour-through] [--band "coir, heavy"|5.5,6.5,1.5,3] [--svg OUT.svg] [--json] [--ppm-scale 500] [--ec-unit uS/cm] [--volume-unit gal] [--temperature-unit F] ' +
   '[--date-order "day first"] [--header-row 3] [--column "C=runoff EC"]';
 
 /** Arguments that ask for nothing that can be done. */
@@ -33,7 +35,7 @@ export class TimelineUsage extends Error {
 
 const text = { type: "string" } as const;
 const options = {
-  sheet: text, range: text, vessel: text, medium: text, feeder: text, band: text, svg: text, json: { type: "boolean" },
+  sheet: text, range: text, vessel: text, pot: text, medium: text, feeder: text, sample: text, band: text, svg: text, json: { type: "boolean" },
   "ppm-scale": text, "ec-unit": text, "volume-unit": text, "temperature-unit": text, "date-order": text, "header-row": text,
   column: { type: "string", multiple: true },
 } as const;
@@ -41,13 +43,13 @@ const options = {
 /** Reads the command line; paths count from the folder the person stands in. */
 export function timelineRequest(args: string[], folder: string): TimelineRequest {
   const { values, positionals } = parsed(args);
-  const [given] = positionals;
-  if (given === undefined || positionals.length > 1) throw new TimelineUsage(`one file is wanted, ${positionals.length} are given`);
+  if (positionals.length === 0) throw new TimelineUsage("one file or more is wanted, none is given");
+  if (positionals.length > 1 && values.svg !== undefined) throw new TimelineUsage("--svg draws one file");
   return {
-    file: path.resolve(folder, given),
+    files: positionals.map((given) => path.resolve(folder, given)),
     sheet: values.sheet,
     range: values.range,
-    vessel: values.vessel,
+    vessel: values.pot ?? values.vessel,
     band: asked(() => bandOf(values)),
     svg: values.svg === undefined ? undefined : path.resolve(folder, values.svg),
     json: values.json ?? false,
@@ -75,12 +77,22 @@ function asked<T>(work: () => T): T {
   }
 }
 
-function bandOf({ medium, feeder, band }: Values): Band | undefined {
-  if (band !== undefined) {
-    const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] = band.split(",").map(Number);
-    return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"));
+/** Four numbers are the grower's own limits; otherwise the band is named, in one text or option by option. */
+function bandOf({ medium, feeder, sample, band }: Values): Band | undefined {
+  const of = {
+    medium: medium === undefined ? undefined : mediumNamed(medium),
+    feeder: feeder === undefined ? undefined : feederNamed(feeder),
+    sample: sample === undefined ? undefined : sampleNamed(sample),
+  };
+  if (band !== undefined && /^[\d.,;\s]+$/.test(band)) {
+    const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] = band.split(/[,;]/).map(Number);
+    return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"), of);
   }
-  return medium === undefined ? undefined : bandFor(mediumNamed(medium), feeder === undefined ? "medium" : feederNamed(feeder));
+  if (band !== undefined) {
+    const named = bandNamed(band);
+    return named.medium === undefined ? named : bandFor(of.medium ?? named.medium, of.feeder ?? named.feeder, of.sample ?? named.sample);
+  }
+  return of.medium === undefined ? undefined : bandFor(of.medium, of.feeder, of.sample);
 }
 
 function answersOf(values: Values): TimelineRequest["answers"] {

@@ -1,0 +1,62 @@
+import { type CourseStep, type LogReading, type Report } from "../../src/index";
+import { dayInWords } from "../../taskpane/drawing/time-axis";
+import { addressesIn, type Findings } from "./findings";
+
+/** So many rows set aside are listed one by one. */
+const mostListed = 20;
+
+/** The findings as lines for a person at a terminal. */
+export function asText({ placed, report }: Findings): string {
+  const { reading, vessel, timeline } = report;
+  const address = addressesIn(placed);
+  const columns = reading.columns
+    .filter(({ quantity }) => quantity !== "other")
+    .map(({ letters, header, quantity, unit, read }) => `  ${letters} "${header}": ${quantity}${unit ? `, ${unit}` : ""}${read ? "" : " (not read)"}`);
+  const aside = reading.setAside.slice(0, mostListed).map(({ row, column, reason }) => `  ${address.cell(row, column)}: ${reason}`);
+  const more = reading.setAside.length > mostListed ? [`  and ${reading.setAside.length - mostListed} more`] : [];
+  const lanes = timeline.lanes.map(({ name, unit, trend }) => `  ${name}${unit === "" ? "" : `, ${unit}`}: ${trend.words}`);
+  const events = timeline.events.map(({ kind, words, day }) => `  ${timeline.axis === "dates" ? `${dayInWords(day)}: ` : ""}${kind} (${words})`);
+  const shown = vessel === undefined ? "" : `; shown: ${vessel} of ${reading.vessels.join(", ")}`;
+  return [
+    `${placed.sheet}: ${reading.rows.length} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${shown}`,
+    "Columns", ...columns,
+    ...(aside.length > 0 ? ["Set aside", ...aside, ...more] : []),
+    ...standing(report),
+    "Lanes", ...lanes,
+    ...(events.length > 0 ? ["Events", ...events] : []),
+    "",
+  ].join("\n");
+}
+
+/** The judgement in the order in which a person needs it: where it stands, what to do, why. */
+function standing({ judgement, pots }: Report): string[] {
+  if (judgement === undefined) return ["Where things stand: name the medium (--medium coir) or limits (--band) to have it judged"];
+  const { verdict, urgency, phase, causes, course, reasons } = judgement;
+  const others = pots.length < 2 ? [] : ["Pots, worst first", ...pots.map(({ vessel, judgement: pot }) => `  ${vessel ?? ""}: ${pot.verdict} (${pot.urgency})`)];
+  return [
+    ...others,
+    `Where things stand: ${verdict}${urgency === "none" ? "" : ` (${urgency})`}${phase === "quiet" ? "" : `, ${phase}`}`,
+    ...(causes.length === 0 ? [] : [`Why: ${causes.join("; ")}`]),
+    "What to do, in this order",
+    ...course.map((each, at) => `  ${at + 1}. ${stepText(each)}`),
+    "It rests on",
+    ...reasons.map((reason) => `  - ${reason}`),
+  ];
+}
+
+const stepText = ({ act, when, at, says }: CourseStep): string => `${act}, ${when}${at === undefined ? "" : ` (${dayInWords(at)})`}: ${says}`;
+
+/** What the log's keeper must answer before it can be read, and with which option. */
+export function unanswered({ report: { reading } }: Findings): string {
+  const option: Record<LogReading["questions"][number]["kind"], string> = {
+    "what is this column": '--column "C=runoff EC"',
+    "ppm scale": "--ppm-scale 500",
+    "EC unit": "--ec-unit uS/cm",
+    "volume unit": "--volume-unit gal",
+    "temperature unit": "--temperature-unit F",
+    "date order": '--date-order "day first"',
+    "which row is the header": "--header-row 3",
+    layout: "in the sheet itself",
+  };
+  return reading.questions.map(({ kind, text }) => `${text} Answer with ${option[kind]}`).join("\n");
+}
