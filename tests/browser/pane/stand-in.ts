@@ -1,4 +1,5 @@
 import { DocumentBridge } from "../../../workbench/host/client/bridge";
+import { prepareAssociation } from "../../../workbench/host/client/function-calls";
 import { greet, themes } from "../../../workbench/host/client/office";
 import { areaAt } from "../../../workbench/host/excel/area";
 import { MemoryStore } from "../../../workbench/host/excel/memory-store";
@@ -52,6 +53,7 @@ function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isPro
   records.sheet(id).protected = isProtected === true;
   for (const [key, value] of Object.entries(settings)) records.settings.set(key, value);
   Object.assign(records.switches, switches);
+  prepareAssociation(window);
   Object.assign(window, { _richApiNativeBridge: new DocumentBridge(store) });
   window.sheet = {
     store, id, select,

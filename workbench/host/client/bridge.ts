@@ -2,6 +2,7 @@ import { cellsOf } from "../excel/area";
 import { HostError, type HostErrorCode } from "../excel/host-error";
 import type { SheetStore, StoreEvent } from "../excel/sheet-store";
 import type { Fault } from "../excel/switches";
+import { FunctionCalls } from "./function-calls";
 import { BatchRun, isWrite, References } from "./executor";
 import { type Batch, type BatchAnswer, type Message, messageTypes, waitsForCellEdit } from "./protocol";
 
@@ -25,6 +26,8 @@ export class DocumentBridge implements NativeBridge {
   private turn: Promise<void> = Promise.resolve();
   private syncs = 0;
 
+  /** The add-in's worksheet functions, called through the library. */
+  readonly functions = new FunctionCalls((entries) => { this.send({ type: messageTypes.push, message: { entries } }); });
   private readonly stopListening: () => void;
 
   constructor(private readonly store: SheetStore) {
@@ -39,11 +42,20 @@ export class DocumentBridge implements NativeBridge {
   readonly sendMessageToHost = (text: string): void => {
     const { id, type, flags, message } = JSON.parse(text) as Message;
     if (type !== messageTypes.request || message.url !== "ProcessQuery") throw new Error(`the workbench does not know this request: ${text}`);
+    const results = functionResults(message.body);
+    if (results !== undefined) {
+      this.functions.settle(results);
+      this.reply(id, nothingToTell(message.body));
+      return;
+    }
     this.turn = this.turn.then(async () => {
-      const body = JSON.stringify(await this.answer(message.body, (flags & waitsForCellEdit) !== 0));
-      this.send({ id, type: messageTypes.answer, message: { statusCode: 200, headers: {}, body } });
+      this.reply(id, await this.answer(message.body, (flags & waitsForCellEdit) !== 0));
     });
   };
+
+  private reply(id: number, answer: BatchAnswer): void {
+    this.send({ id, type: messageTypes.answer, message: { statusCode: 200, headers: {}, body: JSON.stringify(answer) } });
+  }
 
   private send(message: object): void {
     this.onMessageFromHost?.(JSON.stringify(message));
@@ -76,6 +88,15 @@ export class DocumentBridge implements NativeBridge {
     setTimeout(() => { this.send({ type: messageTypes.push, message: { entries } }); });
   }
 }
+
+type Results = Parameters<FunctionCalls["settle"]>[0];
+
+/** The answers of worksheet functions, where a batch hands over such. */
+function functionResults({ Actions }: Batch): Results | undefined {
+  return Actions.find(({ Name }) => Name === "SetInvocationArrayResults")?.ArgumentInfo?.Arguments?.[0] as Results | undefined;
+}
+
+const nothingToTell = ({ Actions }: Batch): BatchAnswer => ({ Results: Actions.map(({ Id }) => ({ ActionId: Id, Value: null })), TraceIds: [] });
 
 /** After each Excel.run the library lets the ranges go that it had asked to keep; nobody waits for that. */
 const isHousekeeping = ({ Actions }: Batch): boolean => Actions.some(({ Name }) => Name === "_RemoveReference");

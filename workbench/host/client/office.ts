@@ -59,6 +59,8 @@ export function greet(page: HostWindow, store: SheetStore, theme: () => HostThem
       return info;
     },
     actions: { associate: () => undefined },
+    HostType: { Excel: "Excel" },
+    VisibilityMode: { hidden: "Hidden", taskpane: "Taskpane" },
     addin: {
       showAsTaskpane: () => Promise.resolve(),
       hide: () => Promise.resolve(),

@@ -45,7 +45,7 @@ export function hasSet(switches: Readonly<HostSwitches>, name: string, version =
   const [missingName, missingVersion = "1.1"] = switches.missingApi?.split(" ") ?? [];
   if (name === missingName && order(version) >= order(missingVersion)) return false;
   if (name === "ExcelApi") return order(version) <= order(highestSet.toString());
-  return ["SharedRuntime", "RibbonApi", "CustomFunctionsRuntime", "DialogApi", "AddinCommands", "DelayForCellEdit"].includes(name);
+  return ["SharedRuntime", "RibbonApi", "CustomFunctionsRuntime", "CustomFunctions", "DialogApi", "AddinCommands", "DelayForCellEdit"].includes(name);
 }
 
 function order(version: string): number {
