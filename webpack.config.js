@@ -3,6 +3,7 @@ import path from "node:path";
 import CopyPlugin from "copy-webpack-plugin";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
 import webpack from "webpack";
+import { Licences } from "./tools/licences.js";
 import { page, publishedAs } from "./tools/pages.js";
 
 const developmentBase = "https://localhost:3000";
@@ -75,6 +76,7 @@ export default (env = {}, argv = {}) => {
     plugins: [
       new CustomFunctionsMetadataPlugin({ output: "functions.json", input: parts }),
       new FinishMetadata(base),
+      new Licences(root),
       new CopyPlugin({
         patterns: [
           { from: "taskpane/*.{html,css}", to: "[name][ext]", transform: (text) => text.toString().replaceAll("%VERSION%", version) },

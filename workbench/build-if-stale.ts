@@ -4,7 +4,7 @@ import path from "node:path";
 import { promisify } from "node:util";
 import { projectRoot as root } from "./project-root";
 
-const inputs = ["src", "functions", "taskpane", "assets", "docs", "README.md", "manifest.xml", "tools/pages.js", "webpack.config.js", "package.json"];
+const inputs = ["src", "functions", "taskpane", "assets", "docs", "README.md", "manifest.xml", "tools/pages.js", "tools/licences.js", "LICENSE", "webpack.config.js", "package.json"];
 
 /** Builds dist when it is absent or older than any file it is made from; says nothing on standard output. */
 export function buildIfStale(): Promise<void> {
