@@ -39,6 +39,15 @@ export async function serveWorkbench(wantedPort: number): Promise<Workbench> {
   };
 }
 
+/** Another name in a request comes from a page elsewhere that had its own name lead to this machine. */
+const ownNames = /^(?:127\.0\.0\.1|localhost)(?::\d+)?$/;
+const methods = ["GET", "HEAD"];
+
+function refuse(response: ServerResponse, status: number, says: string, headers: Record<string, string> = {}): void {
+  response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8", ...headers });
+  response.end(`${says}\n`);
+}
+
 type Answer = (request: IncomingMessage, response: ServerResponse) => void;
 
 function answering(): Answer {
@@ -54,7 +63,9 @@ function answering(): Answer {
     [/^/, page],
   ];
   return (request, response) => {
-    const { url = "/" } = request;
+    const { url = "/", method = "" } = request;
+    if (!ownNames.test(request.headers.host ?? "")) { refuse(response, 421, "This workbench answers on 127.0.0.1 and localhost only."); return; }
+    if (!methods.includes(method)) { refuse(response, 405, "This workbench is read only.", { Allow: methods.join(", ") }); return; }
     const [prefix, answer] = parts.find(([pattern]) => pattern.test(url)) ?? [/^/, page];
     request.url = url.replace(prefix, "") || "/";
     answer(request, response);

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { request } from "node:http";
 import { createServer } from "node:net";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { serveWorkbench, type Workbench } from "../../workbench/server";
@@ -46,6 +47,20 @@ describe("the workbench's server", () => {
 
   it.each(["package.json", "samples/index.ts", "samples/../package.json", "add-in/..%2f..%2fpackage.json", "nowhere"])("has no /%s", async (place) => {
     expect((await get(place)).status).toBe(404);
+  });
+
+  it.each([
+    ["a name that is not its own", "GET", "ledger.example", 421],
+    ["its own name with another port", "GET", "127.0.0.1:1", 200],
+    ["localhost", "GET", "localhost", 200],
+    ["a request to write", "POST", "localhost", 405],
+    ["a request to take away", "DELETE", "localhost", 405],
+    ["a look at the headers alone", "HEAD", "localhost", 200],
+  ])("%s: %s to Host %s is answered with %d", async (_, method, host, status) => {
+    const answer = await new Promise<number | undefined>((resolve) => {
+      request(workbench.address, { method, headers: { host } }, (response) => { resolve(response.resume().statusCode); }).end();
+    });
+    expect(answer).toBe(status);
   });
 
   it("lists the samples, workbooks before text tables", async () => {
