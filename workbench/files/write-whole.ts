@@ -1,13 +1,14 @@
-import { link, open, rename, rm, stat } from "node:fs/promises";
+import { link, open, readdir, rename, rm, stat } from "node:fs/promises";
 import path from "node:path";
 import { FileProblem } from "./file-problem";
 
 /**
  * Writes a new file so that it is absent or whole whenever the machine stops: beside it first, then under its own name.
- * A file that is already there is never replaced.
+ * A file that is already there is never replaced. What a killed run leaves beside it is swept by the next one that writes it.
  */
 export async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
   if (await exists(file)) throw new FileProblem(`${file} is already there and is not replaced: choose another name`);
+  await sweep(file);
   const beside = path.join(path.dirname(file), `.${path.basename(file)}.${process.pid}.part`);
   try {
     const handle = await open(beside, "wx");
@@ -20,6 +21,23 @@ export async function writeWhole(file: string, bytes: Uint8Array): Promise<void>
     await giveName(beside, file);
   } finally {
     await rm(beside, { force: true });
+  }
+}
+
+/** Takes away what a run that was killed while it wrote this very file has left beside it. */
+async function sweep(file: string): Promise<void> {
+  const [start, end] = [`.${path.basename(file)}.`, ".part"];
+  for (const name of await readdir(path.dirname(file)).catch(() => [])) {
+    const writer = Number(name.startsWith(start) && name.endsWith(end) ? name.slice(start.length, -end.length) : NaN);
+    if (Number.isInteger(writer) && !isRunning(writer)) await rm(path.join(path.dirname(file), name), { force: true });
+  }
+}
+
+function isRunning(id: number): boolean {
+  try {
+    return process.kill(id, 0);
+  } catch (problem) {
+    return (problem as NodeJS.ErrnoException).code === "EPERM";
   }
 }
 

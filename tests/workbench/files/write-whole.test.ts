@@ -58,3 +58,13 @@ test("killed while it writes 24 MB, at seven moments, the file is absent or whol
   }
   expect([...seen].sort()).toEqual(["absent", "whole"]);
 });
+
+test("what a killed run left beside the file is swept by the next one that writes it; another file's, or a running one's, stays", async () => {
+  const file = path.join(folder, "swept.xlsx");
+  const gone = spawn(process.execPath, ["-e", ""]);
+  await new Promise((resolve) => gone.once("close", resolve));
+  const [dead, running, other] = [`.swept.xlsx.${gone.pid ?? 0}.part`, `.swept.xlsx.${process.ppid}.part`, `.other.xlsx.${gone.pid ?? 0}.part`];
+  for (const name of [dead, running, other]) writeFileSync(path.join(folder, name), "half");
+  await writeWhole(file, Uint8Array.from([7]));
+  expect(readdirSync(folder).filter((name) => name.endsWith(".part")).sort()).toEqual([other, running].sort());
+});
