@@ -1,0 +1,61 @@
+import { type CourseStep, type PotJudgement } from "../../src/index";
+import { type CaseTheme, type PotCase } from "./case-book";
+import { caseCells } from "./case-log";
+import { type JudgedPot, judgedPots } from "./judged";
+
+/** As code hosts make the anchor of a heading. */
+const anchorOf = (text: string): string => text.toLowerCase().replaceAll(/[^a-z0-9 _-]/g, "").replaceAll(" ", "-");
+const escaped = (text: string): string => text.replaceAll(/[|<>]/g, (sign) => `\\${sign}`);
+
+function table(rows: readonly (readonly string[])[]): string[] {
+  const [header = [], ...body] = rows;
+  const line = (cells: readonly string[]): string =>
+    `| ${header.map((_, column) => escaped(cells[column] ?? "")).join(" | ")} |`;
+  return [line(header), `|${header.map(() => "---").join("|")}|`, ...body.map(line)];
+}
+
+const step = ({ act, when, says }: CourseStep, place: number): string =>
+  `${place + 1}. **${act}**, ${when}: ${escaped(says)}`;
+
+function judgementLines({ verdict, urgency, phase, causes, course, reasons }: PotJudgement): string[] {
+  const because = causes.length === 0 ? [] : [`Why, as far as the readings tell: ${causes.join("; ")}.`];
+  return [
+    `**${verdict}**, urgency: ${urgency}, phase: ${phase}. ${because.join("")}`.trim(), "",
+    ...course.map(step), "", ...reasons.map((reason) => `- ${escaped(reason)}`),
+  ];
+}
+
+function benchLines(pots: readonly JudgedPot[]): string[] {
+  if (pots.length < 2) return [];
+  const rows = pots.map(({ vessel = "", judgement: { verdict, urgency, course } }) =>
+    [vessel, verdict, urgency, course[0].act]);
+  const bench = table([["pot", "verdict", "urgency", "first"], ...rows]);
+  return ["The bench, worst first:", "", ...bench, "", "Of the first:", ""];
+}
+
+function caseLines(pot: PotCase): string[] {
+  const pots = judgedPots(pot);
+  const [worst] = pots;
+  const [ph, ec] = [pot.limits?.slice(0, 2), pot.limits?.slice(2)].map((pair) => pair?.join(" to "));
+  const limits = pot.band ?? `own limits: pH ${ph ?? ""}, EC ${ec ?? ""}`;
+  return [
+    `### ${pot.title}`, "", `Held against: ${limits}`, "", ...table(caseCells(pot)), "",
+    ...benchLines(pots), ...(worst === undefined ? [] : judgementLines(worst.judgement)), "",
+    `*Why an adviser would say so:* ${pot.why}`, "", `*Source:* ${pot.source}.`, "",
+  ];
+}
+
+/** docs/cases.md: the case book as a grower reads it, with what the program says today. */
+export function casesPage(themes: readonly CaseTheme[]): string {
+  const count = themes.reduce((sum, { cases }) => sum + cases.length, 0);
+  const link = ({ title }: PotCase): string => `  - [${title}](#${anchorOf(title)})`;
+  return [
+    "# Cases", "",
+    `${count} pots and benches: the log as its grower kept it, what is said of it and what to do, why, and where the`,
+    "case is from. What an adviser would say was written first, before the rules, in `tests/cases/`, and a test holds",
+    "the rules to it. This page is made from the same files by `npm run cases`. Before a flush, an acid, a base or a",
+    "concentrate, read the cautions in the README.", "",
+    ...themes.flatMap(({ about, cases }) => [`- [${about}](#${anchorOf(about)})`, ...cases.map(link)]), "",
+    ...themes.flatMap(({ about, cases }) => [`## ${about}`, "", ...cases.flatMap(caseLines)]),
+  ].join("\n");
+}
