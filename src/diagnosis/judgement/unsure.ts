@@ -1,10 +1,12 @@
+import { isAbove } from "../../maths/compare";
+import { quantities } from "../../quantities";
 import { type AcidityFound } from "./acidity";
 import { type Conclusion } from "./conclusion";
 import { checkMeter, easeLoad, isDriedOut, lookAtPlant, measureTwice, rewetted } from "./course/common-steps";
 import { flushFigures } from "./course/flush-figures";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
-import { farPh } from "./limits";
+import { farPh, strongMultiple } from "./limits";
 import { inputSteps } from "./input";
 import { besides, levelReason } from "./reasons";
 import { type SaltFound } from "./salt";
@@ -45,7 +47,8 @@ export function unsureConclusion(facts: Facts, salt: SaltFound, acidity: Acidity
   const isUrgent = isFar || ((isSaltOnce || isPhOnce) && plant.failing);
   const figures = flushFigures(facts);
   const isDry = isDriedOut(facts);
-  const flush = isSaltOnce && salt.far && facts.band.medium !== "soil"
+  const isHigh = isSaltOnce && isAbove(salt.multiple, strongMultiple, quantities.saltRatio.resolution);
+  const flush = isHigh && facts.band.medium !== "soil"
     ? [step("flush", "at the next watering", saltSays.flushIfAgreed(figures), { ph: figures.ph, ec: figures.target, litres: figures.most })]
     : [];
   const steps = isDry ? [...rewetted(), easeLoad(facts)] : isUrgent
