@@ -3,6 +3,7 @@ import { type RootZone } from "./root-zone";
 import { placePicture } from "./sheet/place-picture";
 import { currentTheme } from "./theme";
 import { pictureSection, pictureTitle } from "./view/picture";
+import { pngOf } from "./view/picture-png";
 import { pictureWords } from "./words/picture";
 
 // The picture and what it is drawn with: a script of its own, so that the verdict is there sooner.
@@ -16,6 +17,7 @@ const sheetPictureWidth = 640;
 export async function placeTimeline(zone: RootZone): Promise<string> {
   const theme = currentTheme() === "dark" ? "dark" : "light";
   const drawing = drawTimeline(zone.timeline, { width: sheetPictureWidth, theme, title: pictureTitle(zone) });
-  const address = await placePicture(zone.selection.sheetId, drawing);
-  return pictureWords.placed(zone.selection.sheetName, address);
+  const { address, earlierStays } = await placePicture(zone.selection.sheetId, { ...drawing, png: await pngOf(drawing) });
+  const placed = pictureWords.placed(zone.selection.sheetName, address);
+  return earlierStays ? `${placed} ${pictureWords.earlierStays}` : placed;
 }

@@ -70,9 +70,10 @@ export class SheetWork implements WorkActions {
       if (wanted.length === 0) throw new SheetProblem("selection", workWords.tickFirst);
       const done = await addColumns(zone, wanted.map(({ column }) => column), optionsFor(zone, this.uncompensated));
       this.uncompensated = false;
+      return done;
+    }, async () => {
       await this.host.readAfterWriting(ecFromNewColumns);
       await this.countFunctions();
-      return done;
     });
   };
 
@@ -82,18 +83,10 @@ export class SheetWork implements WorkActions {
   readonly newFlushSheet = (): void => { this.queue.carryOut(() => addSheet(flushSheet), "new-flush"); };
   readonly takeBack = (): void => { this.queue.takeBack("take-back"); };
 
-  readonly unmark = (): void => {
-    this.onLog("unmark", async ({ selection }) => {
-      this.host.say({ words: await removeMarks(selection.sheetId), isProblem: false, at: "unmark" });
-      return undefined;
-    });
-  };
+  readonly unmark = (): void => { this.onLog("unmark", ({ selection }) => removeMarks(selection.sheetId)); };
 
   readonly checkFunctions = (): void => {
-    this.queue.carryOut(async () => {
-      await this.countFunctions();
-      return undefined;
-    }, "check-functions");
+    this.queue.carryOut(() => Promise.resolve(undefined), "check-functions", () => this.countFunctions());
   };
 
   readonly reenter = (): void => { this.counting("reenter", reenter); };
@@ -118,17 +111,14 @@ export class SheetWork implements WorkActions {
 
   /** An action after which there are more or fewer formulas. */
   private counting(at: string, action: () => Promise<Done>): void {
-    this.queue.carryOut(async () => {
-      const done = await action();
-      await this.countFunctions();
-      return done;
-    }, at);
+    this.queue.carryOut(action, at, () => this.countFunctions());
   }
 
-  private onLog(at: string, action: (zone: RootZone) => Promise<Done | undefined>): void {
-    this.queue.carryOut(() => {
+  private onLog(at: string, action: (zone: RootZone) => Promise<Done | undefined>, after?: () => Promise<void>): void {
+    const onZone = (): Promise<Done | undefined> => {
       if (this.zone === undefined) throw new SheetProblem("selection");
       return action(this.zone);
-    }, at);
+    };
+    this.queue.carryOut(onZone, at, after);
   }
 }

@@ -20,36 +20,55 @@ export class WorkQueue {
 
   get canTakeBack(): boolean { return this.done.length > 0; }
 
-  /** `at` is the id of what was pressed. */
-  carryOut(action: () => Promise<Done | undefined>, at: string): void {
-    const turn = this.queue.then(() => this.tried(action, at)).finally(this.host.redraw);
+  /**
+   * `at` is the id of what was pressed; `after` looks at what the action made of the sheet. What was done is said, and has
+   * its way back, before anything else can fail.
+   */
+  carryOut(action: () => Promise<Done | undefined>, at: string, after: () => Promise<void> = nothingMore): void {
+    const turn = this.queue.then(() => this.tried(action, at, after)).finally(this.host.redraw);
     // A fault of ours is left to the page to report; the next action still has its turn.
     this.queue = turn.catch(() => undefined);
     void turn;
   }
 
   takeBack(at: string): void {
-    this.carryOut(async () => {
+    const turn = async (): Promise<undefined> => {
       const last = this.done.at(-1);
       if (last === undefined) return undefined;
       const words = await last.takeBack();
       this.done.pop();
-      await this.host.afterTakingBack();
-      this.host.say({ words, isProblem: false, at });
+      await this.saying({ words, isProblem: false, at }, this.host.afterTakingBack);
       return undefined;
-    }, at);
+    };
+    this.carryOut(turn, at);
   }
 
-  private async tried(action: () => Promise<Done | undefined>, at: string): Promise<void> {
+  private async tried(action: () => Promise<Done | undefined>, at: string, after: () => Promise<void>): Promise<void> {
     try {
       const done = await action();
-      if (done === undefined) return;
+      if (done === undefined) {
+        await after();
+        return;
+      }
       this.done.push(done);
-      this.host.say({ words: done.words, isProblem: false, at, takeBack: () => { this.takeBack(at); } });
+      await this.saying({ words: done.words, isProblem: false, at, takeBack: () => { this.takeBack(at); } }, after);
     } catch (problem) {
       const known = problem instanceof SheetProblem;
+      if (known && problem.takeBack !== undefined) this.done.push({ words: problem.message, takeBack: problem.takeBack });
       this.host.say({ words: known ? problem.message : pageWords.fault(String(problem)), isProblem: true, at });
       if (!known) throw problem;
     }
   }
+
+  /** Says what was done, and then looks at it: where that fails, what was done stays said. */
+  private async saying(answer: Answer, look: () => Promise<void>): Promise<void> {
+    this.host.say(answer);
+    try {
+      await look();
+    } catch {
+      this.host.say({ ...answer, words: `${answer.words} ${pageWords.notReadAgain}` });
+    }
+  }
 }
+
+const nothingMore = (): Promise<void> => Promise.resolve();

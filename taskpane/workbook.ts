@@ -6,10 +6,13 @@
 /** What went wrong with the sheet, and what to do about it. */
 export class SheetProblem extends Error {
   readonly kind: SheetProblemKind;
-  constructor(kind: SheetProblemKind, message: string = sheetProblems[kind]) {
+  /** Where something half-done stands on a sheet: makes it as it was before, as often as it is asked to. */
+  readonly takeBack: (() => Promise<string>) | undefined;
+  constructor(kind: SheetProblemKind, message: string = sheetProblems[kind], takeBack?: () => Promise<string>) {
     super(message);
     this.name = "SheetProblem";
     this.kind = kind;
+    this.takeBack = takeBack;
   }
 }
 
@@ -24,6 +27,7 @@ const sheetProblems = {
   filled: "There are filled cells in that place, and none is ever overwritten.",
   changed: "It was changed since, so that nothing was taken back. What is there now stays.",
   "no host": "This page is the task pane of Runoff Ledger: open it from the ribbon of Excel.",
+  stopped: "Excel stopped half-way.",
   unknown: "Excel did not carry this out. Nothing was changed; try again.",
 } as const;
 export type SheetProblemKind = keyof typeof sheetProblems;
@@ -47,18 +51,44 @@ export interface Haste {
   readonly canWait: boolean;
 }
 
-/** Runs commands in the workbook as one step of its undo list. */
-export async function inExcel<T>(batch: (context: Excel.RequestContext) => Promise<T>, { canWait }: Haste = { canWait: false }): Promise<T> {
+type Batch<T> = (context: Excel.RequestContext) => Promise<T>;
+
+/** Runs commands in the workbook that change nothing a person would want to undo. */
+export const inExcel = <T>(batch: Batch<T>, { canWait }: Haste = { canWait: false }): Promise<T> =>
+  told(() => Excel.run({ delayForCellEdit: canWait }, batch));
+
+/** Whether this host has a part of its interface: `offers("1.12")`. */
+export const offers = (version: string): boolean => Office.context.requirements.isSetSupported("ExcelApi", version);
+
+/** The host's answer where a command cannot join a step of its undo list; the batch has put back what it wrote by then. */
+export const noUndo = "UndoNotSupported";
+
+/** Runs commands that write, as one step of the host's undo list; where the host cannot, it runs them again in several steps. */
+export const writingInExcel = <T>(batch: Batch<T>): Promise<T> =>
+  told(async () => {
+    try {
+      return await Excel.run({ delayForCellEdit: false, ...(offers("1.20") ? { mergeUndoGroup: true } : {}) }, batch);
+    } catch (problem) {
+      if (codeOf(problem) !== noUndo) throw problem;
+      return await Excel.run({ delayForCellEdit: false }, batch);
+    }
+  });
+
+async function told<T>(run: () => Promise<T>): Promise<T> {
   try {
-    return await Excel.run({ delayForCellEdit: canWait, mergeUndoGroup: true } as Excel.RunOptions, batch);
+    return await run();
   } catch (problem) {
     throw asSheetProblem(problem);
   }
 }
 
-function asSheetProblem(problem: unknown): SheetProblem {
+/** The host's code for what went wrong; empty where it is no error of the host. */
+export const codeOf = (problem: unknown): string =>
+  typeof problem === "object" && problem !== null && "code" in problem ? String(problem.code) : "";
+
+export function asSheetProblem(problem: unknown): SheetProblem {
   if (problem instanceof SheetProblem) return problem;
-  const code = typeof problem === "object" && problem !== null && "code" in problem ? String(problem.code) : "";
+  const code = codeOf(problem);
   const kind = kindOfCode[code];
   if (kind !== undefined) return new SheetProblem(kind);
   return new SheetProblem("unknown", code === "" ? sheetProblems.unknown : `${sheetProblems.unknown} (${code})`);

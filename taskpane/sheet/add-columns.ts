@@ -1,10 +1,11 @@
 import { type ComputedColumn, formulaFor, type FormulaOptions } from "../formulas/computed-columns";
 import { logCells } from "../formulas/log-cell";
 import { type RootZone } from "../root-zone";
-import { inExcel, SheetProblem } from "../workbook";
+import { SheetProblem, writingInExcel } from "../workbook";
 import { addToTable } from "./add-to-table";
 import { type Block, blockAddress, cellAddress } from "./address";
-import { assertUnchanged, type Done, rangeOf, writableSheet, type WrittenCells } from "./done";
+import { type Done, takeBackCells, writableSheet } from "./done";
+import { fillEmpty } from "./fill-empty";
 import { assertFree } from "./free-place";
 import { leftOutInWords } from "./left-out";
 import { assertNew, headerCells, type LogPlace, logPlace, usedCorner } from "./log-place";
@@ -15,7 +16,7 @@ export const addColumns = (zone: RootZone, columns: readonly ComputedColumn[], o
 
 /** Formulas row by row, down to the last row that was read, in the columns after the log or after all that is filled. */
 const addBeside = (zone: RootZone, columns: readonly ComputedColumn[], options: FormulaOptions): Promise<Done> =>
-  inExcel(async (context) => {
+  writingInExcel(async (context) => {
     const { sheetId, sheetName } = zone.selection;
     const sheet = await writableSheet(context, sheetId);
     const place = logPlace(zone);
@@ -26,11 +27,13 @@ const addBeside = (zone: RootZone, columns: readonly ComputedColumn[], options: 
     const height = Math.max(corner.row, place.lastRow) - row + 1;
     const free = await freeColumn(context, sheet, { row, column: place.lastColumn + 1, rows: height, columns: columns.length }, corner.column + 1);
     const block = { row, column: free, rows: place.lastRow - row + 1, columns: columns.length };
-    const written = await write(context, sheet, { block, columns, formulas: formulasOf(zone, place, { columns, options }) });
+    const formulas = formulasOf(zone, place, { columns, options });
+    const numberFormat = formulas.map((_, i) => columns.map((each) => (i === 0 ? "General" : each.numberFormat)));
+    const written = await fillEmpty(context, sheet, [{ block, formulas, numberFormat, boldTop: true }]);
     const names = columns.map(({ header }) => header).join(", ");
     return {
       words: `Put ${columns.length === 1 ? "one column" : `${columns.length} columns`} on ${sheetName} at ${blockAddress(block)}: ${names}.${leftOutInWords(zone)}`,
-      takeBack: () => takeBack(sheetId, written),
+      takeBack: () => takeBackCells([{ sheetId, written }]),
     };
   });
 
@@ -58,30 +61,3 @@ function formulasOf(
   });
   return [columns.map(({ header }) => header), ...lines];
 }
-
-interface Writing {
-  readonly block: Block;
-  readonly columns: readonly ComputedColumn[];
-  readonly formulas: string[][];
-}
-
-async function write(context: Excel.RequestContext, sheet: Excel.Worksheet, { block, columns, formulas }: Writing): Promise<WrittenCells> {
-  const range = rangeOf(sheet, block);
-  range.numberFormat = formulas.map((_, i) => columns.map(({ numberFormat }) => (i === 0 ? "General" : numberFormat)));
-  range.formulas = formulas;
-  const header = rangeOf(sheet, { ...block, rows: 1 });
-  header.format.font.bold = true;
-  range.format.autofitColumns();
-  range.load("formulas");
-  await context.sync();
-  return { block, before: formulas.map((line) => line.map(() => "")), after: range.formulas };
-}
-
-const takeBack = (sheetId: string, written: WrittenCells): Promise<string> =>
-  inExcel(async (context) => {
-    const sheet = await writableSheet(context, sheetId);
-    await assertUnchanged(context, sheet, [written]);
-    rangeOf(sheet, written.block).clear("All");
-    await context.sync();
-    return `Taken back: ${blockAddress(written.block)} of ${sheet.name} is empty again.`;
-  });

@@ -1,12 +1,14 @@
 import { type ComputedColumn, formulaFor, type FormulaOptions } from "../formulas/computed-columns";
 import { inThisRow, logCells } from "../formulas/log-cell";
 import { type RootZone } from "../root-zone";
-import { inExcel, SheetProblem } from "../workbook";
+import { offers, SheetProblem, writingInExcel } from "../workbook";
 import { type Block, blockAddress } from "./address";
-import { assertUnchanged, type Done, rangeOf, writableSheet, type WrittenCells } from "./done";
+import { asBefore, assertUnchanged, type Done, rangeOf, writableSheet, type WrittenCells } from "./done";
+import { fillEmpty } from "./fill-empty";
 import { assertFree } from "./free-place";
 import { leftOutInWords } from "./left-out";
 import { assertNew, headerCells } from "./log-place";
+import { wholly } from "./wholly";
 
 /** The part of the host's interface that widens a Table without moving its neighbours. */
 const resizeSet = "1.13";
@@ -16,9 +18,9 @@ const resizeSet = "1.13";
  * Table carries them on into new rows. (Inserting columns would push aside what stands to the right of the Table.)
  */
 export const addToTable = (zone: RootZone, columns: readonly ComputedColumn[], options: FormulaOptions): Promise<Done> =>
-  inExcel(async (context) => {
+  writingInExcel(async (context) => {
     const { sheetId, sheetName, tableName = "" } = zone.selection;
-    if (!Office.context.requirements.isSetSupported("ExcelApi", resizeSet)) throw new SheetProblem("not offered");
+    if (!offers(resizeSet)) throw new SheetProblem("not offered");
     const sheet = await writableSheet(context, sheetId);
     const table = context.workbook.tables.getItem(tableName);
     const whole = await tableBlock(context, table);
@@ -31,7 +33,7 @@ export const addToTable = (zone: RootZone, columns: readonly ComputedColumn[], o
       if (name === undefined) throw new SheetProblem("selection", `Select cells of the Table ${tableName} only, then read the selection again.`);
       return inThisRow(tableName, name);
     });
-    const written = await widen(context, { sheet, table, place, whole }, columns.map((column) => ({ column, formula: formulaFor(column, cells, options) })));
+    const written = await widen(context, { sheet, table, tableName, place, whole }, columns.map((column) => ({ column, formula: formulaFor(column, cells, options) })));
     return {
       words: `Put ${columns.map(({ header }) => header).join(", ")} into the Table ${tableName} on ${sheetName}, at ${blockAddress(place)}. New rows take them on.${leftOutInWords(zone)}`,
       takeBack: () => narrow({ sheetId, tableName, whole }, written),
@@ -53,44 +55,66 @@ async function columnNames(context: Excel.RequestContext, table: Excel.Table): P
 interface Widening {
   readonly sheet: Excel.Worksheet;
   readonly table: Excel.Table;
+  readonly tableName: string;
+  /** The new columns, header and totals rows included. */
   readonly place: Block;
+  /** The Table as it was. */
   readonly whole: Block;
 }
 
+type Formula = { readonly column: ComputedColumn; readonly formula: string };
+
+/** Grows the Table and fills its new columns; below its body (a totals row) nothing is written. */
 async function widen(
-  context: Excel.RequestContext, { sheet, table, place, whole }: Widening,
-  columns: readonly { readonly column: ComputedColumn; readonly formula: string }[],
-): Promise<WrittenCells> {
-  table.resize(rangeOf(sheet, { ...whole, columns: whole.columns + place.columns }));
-  rangeOf(sheet, { ...place, rows: 1 }).values = [columns.map(({ column }) => column.header)];
+  context: Excel.RequestContext, { sheet, table, tableName, place, whole }: Widening, columns: readonly Formula[],
+): Promise<WrittenCells[]> {
   const body = table.getDataBodyRange().load("rowCount");
   await context.sync();
-  const filled = rangeOf(sheet, { ...place, row: place.row + 1, rows: body.rowCount });
-  const line = <T>(each: (column: ComputedColumn, formula: string) => T): T[] => columns.map(({ column, formula }) => each(column, formula));
-  filled.numberFormat = Array.from({ length: body.rowCount }, () => line(({ numberFormat }) => numberFormat));
-  filled.formulas = Array.from({ length: body.rowCount }, () => line((_, formula) => formula));
-  filled.format.autofitColumns();
-  const all = rangeOf(sheet, place).load("formulas");
-  await context.sync();
-  return { block: place, before: [], after: all.formulas };
+  const block = { ...place, rows: body.rowCount + 1 };
+  const lines = <T>(top: (column: ComputedColumn) => T, below: (each: Formula) => T): T[][] =>
+    Array.from({ length: block.rows }, (_, i) => columns.map((each) => (i === 0 ? top(each.column) : below(each))));
+  const filling = {
+    block,
+    formulas: lines(({ header }) => header, ({ formula }) => formula),
+    numberFormat: lines(() => "General", ({ column }) => column.numberFormat),
+    boldTop: false,
+  };
+  const wide = { ...whole, columns: whole.columns + place.columns };
+  return await fillEmpty(context, sheet, [filling], {
+    first: () => { table.resize(rangeOf(sheet, wide)); },
+    back: (again) => { resized(again, { tableName, block: whole }); },
+  });
 }
 
-interface Narrowing {
+/** Queues that a Table covers a block of its sheet. */
+function resized(context: Excel.RequestContext, { tableName, block }: { readonly tableName: string; readonly block: Block }): void {
+  const table = context.workbook.tables.getItem(tableName);
+  table.resize(rangeOf(table.worksheet, block));
+}
+
+interface Narrowing extends Pick<Widening, "tableName" | "whole"> {
   readonly sheetId: string;
-  readonly tableName: string;
-  readonly whole: Block;
 }
 
 /** Gives the Table its old width and empties the cells it leaves; refused once rows or columns were added. */
-const narrow = ({ sheetId, tableName, whole }: Narrowing, written: WrittenCells): Promise<string> =>
-  inExcel(async (context) => {
+const narrow = ({ sheetId, tableName, whole }: Narrowing, written: readonly WrittenCells[]): Promise<string> =>
+  writingInExcel(async (context) => {
     const sheet = await writableSheet(context, sheetId);
-    const table = context.workbook.tables.getItem(tableName);
-    const now = await tableBlock(context, table);
-    if (now.rows !== whole.rows || now.columns !== whole.columns + written.block.columns) throw new SheetProblem("changed");
-    await assertUnchanged(context, sheet, [written]);
-    table.resize(rangeOf(sheet, whole));
-    rangeOf(sheet, written.block).clear("All");
-    await context.sync();
+    const now = await tableBlock(context, context.workbook.tables.getItem(tableName));
+    const added = written[0]?.block.columns ?? 0;
+    const isNarrow = now.columns === whole.columns;
+    if (now.rows !== whole.rows || !(isNarrow || now.columns === whole.columns + added)) throw new SheetProblem("changed");
+    await assertUnchanged(context, sheet, written);
+    const wide = { ...whole, columns: whole.columns + added };
+    const write = (): void => {
+      resized(context, { tableName, block: whole });
+      asBefore(sheet, written);
+    };
+    const putBack = async (again: Excel.RequestContext): Promise<void> => {
+      resized(again, { tableName, block: wide });
+      for (const { block, after } of written) rangeOf(again.workbook.worksheets.getItem(sheetId), block).formulas = after as unknown[][];
+      await again.sync();
+    };
+    await wholly(context, { where: `the Table ${tableName} on ${sheet.name}`, write, putBack });
     return `Taken back: the Table ${tableName} is as wide as before.`;
   });

@@ -1,5 +1,7 @@
-import { inExcel, SheetProblem } from "../workbook";
+import { SheetProblem, writingInExcel } from "../workbook";
 import { type Block, blockAddress } from "./address";
+import { type Looks, putLooksBack } from "./looks";
+import { wholly } from "./wholly";
 
 /** What an action did, in words, and how to take it back. */
 export interface Done {
@@ -13,20 +15,50 @@ export interface WrittenCells {
   readonly block: Block;
   readonly before: readonly (readonly unknown[])[];
   readonly after: readonly (readonly unknown[])[];
+  /** How they looked before, where the action changed that too. */
+  readonly looks?: Looks;
+}
+
+/** What was written on one sheet. */
+export interface WrittenSheet {
+  readonly sheetId: string;
+  readonly written: readonly WrittenCells[];
 }
 
 export const rangeOf = (sheet: Excel.Worksheet, { row, column, rows, columns }: Block): Excel.Range =>
   sheet.getRangeByIndexes(row, column, rows, columns);
 
-/** Takes cells back to what they held: all of them, or none when one was changed since. */
-export const takeBackCells = (sheetId: string, written: readonly WrittenCells[]): Promise<string> =>
-  inExcel(async (context) => {
-    const sheet = await writableSheet(context, sheetId);
-    await assertUnchanged(context, sheet, written);
-    for (const { block, before } of written) rangeOf(sheet, block).formulas = before as unknown[][];
-    await context.sync();
-    return `Taken back: ${addresses(written)} of ${sheet.name} hold what they held before.`;
+/** Takes cells of one sheet or several back to what they held: all of them, or none when one was changed since. */
+export const takeBackCells = (sheets: readonly WrittenSheet[]): Promise<string> =>
+  writingInExcel(async (context) => {
+    const open: (WrittenSheet & { readonly sheet: Excel.Worksheet })[] = [];
+    for (const { sheetId, written } of sheets) {
+      const sheet = await writableSheet(context, sheetId);
+      await assertUnchanged(context, sheet, written);
+      open.push({ sheet, sheetId, written });
+    }
+    const where = open.map(({ sheet, written }) => `${addresses(written)} of ${sheet.name}`).join(", ");
+    const write = (): void => { for (const { sheet, written } of open) asBefore(sheet, written); };
+    await wholly(context, { where, write, putBack: (again) => asAfter(again, sheets) });
+    return `Taken back: ${where} ${open.length === 1 && sheets[0]?.written.length === 1 ? "holds" : "hold"} what stood there before.`;
   });
+
+/** Queues that cells hold, and look like, what they did before. */
+export function asBefore(sheet: Excel.Worksheet, written: readonly WrittenCells[]): void {
+  for (const { block, before, looks } of written) {
+    rangeOf(sheet, block).formulas = before as unknown[][];
+    if (looks !== undefined) putLooksBack(sheet, block, looks);
+  }
+}
+
+/** A taking back that failed: the cells hold again what the action wrote. */
+async function asAfter(context: Excel.RequestContext, sheets: readonly WrittenSheet[]): Promise<void> {
+  for (const { sheetId, written } of sheets) {
+    const sheet = context.workbook.worksheets.getItem(sheetId);
+    for (const { block, after } of written) rangeOf(sheet, block).formulas = after as unknown[][];
+  }
+  await context.sync();
+}
 
 /** The sheet, ready to be written. @throws {SheetProblem} `protected`, `no longer there` */
 export async function writableSheet(context: Excel.RequestContext, sheetId: string): Promise<Excel.Worksheet> {
@@ -37,13 +69,15 @@ export async function writableSheet(context: Excel.RequestContext, sheetId: stri
   return sheet;
 }
 
-/** @throws {SheetProblem} `changed` */
+/** Every cell holds what was written, or already what it held before. @throws {SheetProblem} `changed` */
 export async function assertUnchanged(
   context: Excel.RequestContext, sheet: Excel.Worksheet, written: readonly WrittenCells[],
 ): Promise<void> {
   const ranges = written.map(({ block }) => rangeOf(sheet, block).load("formulas"));
   await context.sync();
-  const same = written.every(({ after }, i) => JSON.stringify(ranges[i]?.formulas) === JSON.stringify(after));
+  const same = written.every(({ before, after }, i) =>
+    (ranges[i]?.formulas as unknown[][]).every((line, row) =>
+      line.every((cell, column) => cell === after[row]?.[column] || cell === before[row]?.[column])));
   if (!same) throw new SheetProblem("changed");
 }
 

@@ -10,8 +10,6 @@ export interface FormulaCell {
   readonly column: number;
   readonly formula: string;
   readonly shows: unknown;
-  /** Something that could be its own answer stands beside or below it. */
-  readonly mayFill: boolean;
 }
 
 /** The formulas of one sheet that were asked for. */
@@ -55,13 +53,9 @@ async function formulasIn(context: Excel.RequestContext, sheet: Excel.Worksheet,
   return formulas.flatMap((line, i) =>
     line.flatMap((formula, j) => {
       if (typeof formula !== "string" || !formula.startsWith("=")) return [];
-      const mayFill = [line[j + 1], formulas[i + 1]?.[j]].some((beside) => beside === formula || !isEmptyOrFormula(beside));
-      return [{ row: part.row + i, column: part.column + j, formula, shows: (range.values as unknown[][])[i]?.[j], mayFill }];
+      return [{ row: part.row + i, column: part.column + j, formula, shows: (range.values as unknown[][])[i]?.[j] }];
     }));
 }
-
-/** At the edge of a part it is not known what stands there: that counts as filled. */
-const isEmptyOrFormula = (cell: unknown): boolean => cell === "" || (typeof cell === "string" && cell.startsWith("="));
 
 /** Cells that stand under one another as blocks of one column, so that a filled column is one write. */
 export function inBlocks<Cell extends { readonly row: number; readonly column: number }>(cells: readonly Cell[]): { readonly block: Block; readonly cells: readonly Cell[] }[] {

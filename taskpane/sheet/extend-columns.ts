@@ -1,8 +1,9 @@
 import { compensatedColumns, computedColumns } from "../formulas/computed-columns";
 import { type RootZone } from "../root-zone";
-import { inExcel, SheetProblem } from "../workbook";
+import { SheetProblem, writingInExcel } from "../workbook";
 import { type Block } from "./address";
-import { addresses, type Done, rangeOf, takeBackCells, writableSheet, type WrittenCells } from "./done";
+import { addresses, type Done, rangeOf, takeBackCells, writableSheet } from "./done";
+import { fillEmpty, type Filling } from "./fill-empty";
 import { assertFree } from "./free-place";
 import { headerCells, type LogPlace, logPlace, usedCorner } from "./log-place";
 
@@ -10,7 +11,7 @@ const ours = new Set([...computedColumns, ...Object.values(compensatedColumns)].
 
 /** Carries computed columns beside a plain range on into rows that were added to the log since. */
 export const extendColumns = (zone: RootZone): Promise<Done> =>
-  inExcel(async (context) => {
+  writingInExcel(async (context) => {
     const { sheetId, sheetName } = zone.selection;
     const sheet = await writableSheet(context, sheetId);
     const place = logPlace(zone);
@@ -19,34 +20,33 @@ export const extendColumns = (zone: RootZone): Promise<Done> =>
     const headers = await headerCells(context, sheet, { row, column: 0, rows: 1, columns: corner.column + 1 });
     const columns = headers.filter(({ text }) => ours.has(text)).map(({ column }) => column);
     if (columns.length === 0) throw new SheetProblem("selection", "There are no computed columns beside this log yet. Add them first.");
-    const written: WrittenCells[] = [];
-    for (const column of columns) written.push(...(await extendOne(context, sheet, { place, column })));
-    if (written.length === 0) return { words: `The computed columns of ${sheetName} reach the last row already.`, takeBack: () => Promise.resolve("There was nothing to take back.") };
-    return { words: `Carried on into new rows of ${sheetName}: ${addresses(written)}.`, takeBack: () => takeBackCells(sheetId, written) };
+    const fillings: Filling[] = [];
+    for (const column of columns) fillings.push(...[await extension(context, sheet, { place, column })].filter((each) => each !== undefined));
+    if (fillings.length === 0) return { words: `The computed columns of ${sheetName} reach the last row already.`, takeBack: () => Promise.resolve("There was nothing to take back.") };
+    const written = await fillEmpty(context, sheet, fillings);
+    return { words: `Carried on into new rows of ${sheetName}: ${addresses(written)}.`, takeBack: () => takeBackCells([{ sheetId, written }]) };
   });
 
-/** One column: its last formula, written again for every row of readings below it. */
-async function extendOne(
+/** One column: its last formula, written again for every row of readings below it; `undefined` where it reaches the last row. */
+async function extension(
   context: Excel.RequestContext, sheet: Excel.Worksheet, { place, column }: { readonly place: LogPlace; readonly column: number },
-): Promise<WrittenCells[]> {
+): Promise<Filling | undefined> {
   const all: Block = { row: place.headerRow, column, rows: place.lastRow - place.headerRow + 1, columns: 1 };
   const before = rangeOf(sheet, all).load("formulas,numberFormat");
   await context.sync();
   const lines: unknown[] = before.formulas.map((line: unknown[]) => line[0]);
   const last = lines.map((cell) => typeof cell === "string" && cell.startsWith("=") && cell.includes("RUNOFF.")).lastIndexOf(true);
-  if (last < 0 || last === lines.length - 1) return [];
+  if (last < 0 || last === lines.length - 1) return undefined;
   const block: Block = { row: place.headerRow + last + 1, column, rows: lines.length - last - 1, columns: 1 };
   await assertFree(context, sheet, block);
   const pattern = String(lines[last]);
-  const range = rangeOf(sheet, block);
-  range.numberFormat = Array.from({ length: block.rows }, () => [String(before.numberFormat[last]?.[0] ?? "General")]);
-  range.formulas = Array.from({ length: block.rows }, (_, i) => {
-    const row = block.row + i;
-    return [place.skipped.has(row) ? "" : inRow(pattern, place.headerRow + last, row)];
-  });
-  range.load("formulas");
-  await context.sync();
-  return [{ block, before: range.formulas.map(() => [""]), after: range.formulas }];
+  const rows = Array.from({ length: block.rows }, (_, i) => block.row + i);
+  return {
+    block,
+    formulas: rows.map((row) => [place.skipped.has(row) ? "" : inRow(pattern, place.headerRow + last, row)]),
+    numberFormat: rows.map(() => [String(before.numberFormat[last]?.[0] ?? "General")]),
+    boldTop: false,
+  };
 }
 
 /** A formula of one row (counted from 0) as it reads in another; text in quotes and fixed references stay. */

@@ -1,7 +1,8 @@
 import { isOurs, repaired } from "../formulas/repaired";
-import { inExcel, SheetProblem } from "../workbook";
-import { counted, type Done, rangeOf, takeBackCells, type WrittenCells } from "./done";
+import { inExcel, SheetProblem, writingInExcel } from "../workbook";
+import { counted, type Done, takeBackCells } from "./done";
 import { formulasOfWorkbook, inBlocks, type SheetFormulas } from "./every-sheet";
+import { writeOnSheets } from "./write-on-sheets";
 
 /** Whether the worksheet functions answer, and what is to be mended. */
 export interface FunctionsState {
@@ -25,8 +26,14 @@ export const functionsState = (): Promise<FunctionsState> =>
     return { words: inWords({ all: all.length, broken, busy, alive }), broken, alive };
   });
 
+/** Excel on tablets and phones, and some bought once and for all, draw the pane but run no functions of add-ins. */
+const runsFunctions = (): boolean => {
+  const { requirements } = Office.context;
+  return requirements.isSetSupported("CustomFunctionsRuntime", "1.1") && requirements.isSetSupported("SharedRuntime", "1.1");
+};
+
 function inWords({ all, broken, busy, alive }: Readonly<Record<"all" | "broken" | "busy" | "alive", number>>): string {
-  if ((globalThis as { CustomFunctions?: unknown }).CustomFunctions === undefined) return "This version of Excel does not run worksheet functions of add-ins; the pane works without them.";
+  if (!runsFunctions()) return "This version of Excel does not run worksheet functions of add-ins; the pane works without them.";
   if (all === 0) return "The functions are loaded. No formula of this workbook uses them yet.";
   const parts = [
     alive > 0 ? `${alive} of ${all} formulas answer` : `None of ${all} formulas answers`,
@@ -38,34 +45,25 @@ function inWords({ all, broken, busy, alive }: Readonly<Record<"all" | "broken" 
 
 /** Enters again every formula of ours that is stuck at #NAME? or stands in a foreign form; a right one is not touched. */
 export const reenter = (): Promise<Done> =>
-  inExcel(async (context) => {
+  writingInExcel(async (context) => {
     const found = await formulasOfWorkbook(context, (formula, shows) => repaired(formula, shows) !== undefined);
     assertOpen(found);
     const total = found.reduce((sum, { cells }) => sum + cells.length, 0);
     if (total === 0) return { words: "No formula is stuck.", takeBack: () => Promise.resolve("There was nothing to take back.") };
-    const written = found.map(({ sheet, cells }) => ({
-      sheetId: sheet.id,
-      blocks: inBlocks(cells).map(({ block, cells: inside }): WrittenCells & { range: Excel.Range } => {
-        const range = rangeOf(sheet, block);
-        range.formulas = inside.map(({ formula, shows }) => [repaired(formula, shows) ?? formula]);
-        return { block, before: inside.map(({ formula }) => [formula]), after: [], range: range.load("formulas") };
-      }),
-    }));
-    await context.sync();
-    const kept = written.map(({ sheetId, blocks }) => ({ sheetId, blocks: blocks.map(({ block, before, range }) => ({ block, before, after: range.formulas })) }));
+    const kept = await writeOnSheets(context, found.map(({ sheet, cells }) => ({
+      sheet,
+      blocks: inBlocks(cells).map(({ block, cells: inside }) => ({
+        block,
+        before: inside.map(({ formula }) => [formula]),
+        write: (range) => { range.formulas = inside.map(({ formula, shows }) => [repaired(formula, shows) ?? formula]); },
+      })),
+    })));
     const names = found.map(({ sheet }) => sheet.name).join(", ");
-    return { words: `Entered ${counted(total, "formula")} again on ${names}.`, takeBack: () => takeBackAll(kept) };
+    return { words: `Entered ${counted(total, "formula")} again on ${names}.`, takeBack: () => takeBackCells(kept) };
   });
 
 /** @throws {SheetProblem} `protected`, naming the sheet, before anything is written */
 export function assertOpen(found: readonly SheetFormulas[]): void {
   const closed = found.filter(({ isProtected }) => isProtected).map(({ sheet }) => sheet.name);
   if (closed.length > 0) throw new SheetProblem("protected", `${closed.join(" and ")}: protected. Unprotect (Review, Unprotect Sheet), then try again. Nothing was written.`);
-}
-
-/** Takes back what was written on several sheets. */
-export async function takeBackAll(written: readonly { readonly sheetId: string; readonly blocks: readonly WrittenCells[] }[]): Promise<string> {
-  const said: string[] = [];
-  for (const { sheetId, blocks } of written) said.push(await takeBackCells(sheetId, blocks));
-  return said.join(" ");
 }

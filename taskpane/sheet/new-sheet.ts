@@ -1,30 +1,62 @@
 import { columnLetters } from "../../src/index";
 import { type Accepts, type SheetTemplate, type TemplateCell } from "../templates/sheet-template";
-import { inExcel, SheetProblem } from "../workbook";
-import { blockAddress } from "./address";
+import { inExcel, offers, SheetProblem, writingInExcel } from "../workbook";
+import { cellAddress } from "./address";
 import { type Done } from "./done";
 import { type Look, looks } from "./template-looks";
+import { wholly } from "./wholly";
 
 /** Points of a column so many characters wide, in the host's usual font: 7 pixels a character and 5 between columns, at 96 to the inch. */
 const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
 
-/** Writes a template on a new sheet at the end of the workbook, under a name that is free. */
+/** Writes a template on a new sheet at the end of the workbook, under a name that is free; all of it in one sync. */
 export const addSheet = (template: SheetTemplate): Promise<Done> =>
-  inExcel(async (context) => {
+  writingInExcel(async (context) => {
     const name = await freeName(context, template.name);
-    const sheet = context.workbook.worksheets.add(name).load("id");
-    const block = writeCells(sheet, template);
-    template.widths.forEach((width, column) => { sheet.getRange(`${columnLetters(column)}:${columnLetters(column)}`).format.columnWidth = columnPoints(width); });
-    sheet.showGridlines = false;
-    setUpPrint(sheet, template);
-    if (template.chart !== undefined) addChart(sheet, template.chart);
-    sheet.activate();
-    block.load("formulas");
-    await context.sync();
-    const { id } = sheet;
-    const asWritten = JSON.stringify(block.formulas);
+    let made: Made | undefined;
+    await wholly(context, {
+      where: `the sheet ${name}`,
+      write: () => { made = writeSheet(context, template, name); },
+      putBack: async (again) => {
+        const sheet = again.workbook.worksheets.getItemOrNullObject(name).load("id");
+        await again.sync();
+        if (sheet.isNullObject) return;
+        sheet.delete();
+        await again.sync();
+      },
+    });
+    const { id, asWritten } = asMade(made, template);
     return { words: `Made the sheet ${name}. Nothing else was touched.`, takeBack: () => removeSheet(id, asWritten) };
   });
+
+/** What is asked of a new sheet while it is made: there after the sync. */
+interface Made {
+  readonly sheet: Excel.Worksheet;
+  readonly block: Excel.Range;
+}
+
+function writeSheet(context: Excel.RequestContext, template: SheetTemplate, name: string): Made {
+  const sheet = context.workbook.worksheets.add(name).load("id");
+  const block = writeCells(sheet, template);
+  template.widths.forEach((width, column) => { sheet.getRange(`${columnLetters(column)}:${columnLetters(column)}`).format.columnWidth = columnPoints(width); });
+  sheet.showGridlines = false;
+  setUpPrint(sheet, template);
+  if (template.chart !== undefined) addChart(sheet, template.chart);
+  sheet.activate();
+  return { sheet, block: block.load("formulas") };
+}
+
+/** What a sheet held when it was made, in the cells that the template fills; its formulas may fill others since. */
+interface AsWritten {
+  readonly cells: readonly (readonly unknown[])[];
+  readonly isFilled: readonly (readonly boolean[])[];
+}
+
+function asMade(made: Made | undefined, { rows, widths }: SheetTemplate): { readonly id: string; readonly asWritten: AsWritten } {
+  if (made === undefined) throw new SheetProblem("unknown");
+  const isFilled = rows.map((row) => widths.map((_, column) => row[column]?.value !== undefined || row[column]?.formula !== undefined));
+  return { id: made.sheet.id, asWritten: { cells: made.block.formulas as unknown[][], isFilled } };
+}
 
 async function freeName(context: Excel.RequestContext, wanted: string): Promise<string> {
   const sheets = context.workbook.worksheets.load("items/name");
@@ -96,20 +128,41 @@ function addChart(sheet: Excel.Worksheet, { title, cells, over }: NonNullable<Sh
   chart.setPosition(sheet.getRange(from), sheet.getRange(to));
 }
 
-/** Deletes the sheet if nothing on it was changed. */
-const removeSheet = (sheetId: string, asWritten: string): Promise<string> =>
+/**
+ * Deletes the sheet if nothing was typed on it since: every cell that was filled holds what it held, every other is empty
+ * or an answer that a formula of the sheet fills.
+ */
+const removeSheet = (sheetId: string, { cells, isFilled }: AsWritten): Promise<string> =>
   inExcel(async (context) => {
-    const sheet = context.workbook.worksheets.getItem(sheetId).load("name");
-    const used = sheet.getUsedRange(true).load("rowIndex,columnIndex,rowCount,columnCount");
+    const sheet = context.workbook.worksheets.getItemOrNullObject(sheetId).load("name");
     await context.sync();
-    const written = (JSON.parse(asWritten) as unknown[][]);
-    const whole = sheet.getRangeByIndexes(0, 0, written.length, written[0]?.length ?? 1).load("formulas");
+    if (sheet.isNullObject) return "Taken back: the sheet is gone already.";
+    const used = sheet.getUsedRange(true).load("rowIndex,columnIndex,rowCount,columnCount,formulas");
     await context.sync();
-    const grew = used.rowIndex + used.rowCount > written.length || used.columnIndex + used.columnCount > (written[0]?.length ?? 1);
-    if (grew || JSON.stringify(whole.formulas) !== asWritten) {
-      throw new SheetProblem("changed", `The sheet ${sheet.name} was written on since, at ${blockAddress({ row: 0, column: 0, rows: used.rowCount, columns: used.columnCount })}: it stays. Delete it by hand if you do not want it.`);
+    const typed = await typedSince(context, sheet, used, (row, column) => (isFilled[row]?.[column] === true ? cells[row]?.[column] : ""));
+    if (typed !== undefined) {
+      throw new SheetProblem("changed", `The sheet ${sheet.name} was written on since, at ${typed}: it stays. Delete it by hand if you do not want it.`);
     }
     sheet.delete();
     await context.sync();
     return `Taken back: the sheet ${sheet.name} is gone.`;
   });
+
+/** The address of a cell that holds something else than it did, answers of spilling formulas apart; `undefined` without one. */
+async function typedSince(
+  context: Excel.RequestContext, sheet: Excel.Worksheet, used: Excel.Range, held: (row: number, column: number) => unknown,
+): Promise<string | undefined> {
+  const other = (used.formulas as unknown[][]).flatMap((line, i) => line.flatMap((cell, j) => {
+    const [row, column] = [used.rowIndex + i, used.columnIndex + j];
+    return cell === held(row, column) ? [] : [{ row, column }];
+  }));
+  if (other.length === 0) return undefined;
+  if (!offers(spillSet)) return other.map(({ row, column }) => cellAddress(row, column))[0];
+  const parents = other.map(({ row, column }) => sheet.getRangeByIndexes(row, column, 1, 1).getSpillParentOrNullObject().load("address"));
+  await context.sync();
+  const typed = other.filter((_, i) => parents[i]?.isNullObject !== false);
+  return typed.map(({ row, column }) => cellAddress(row, column))[0];
+}
+
+/** The part of the host's interface that tells whose answer a cell shows. */
+const spillSet = "1.12";

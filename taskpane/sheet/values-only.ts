@@ -1,25 +1,28 @@
 import { isOurs } from "../formulas/repaired";
-import { inExcel, SheetProblem } from "../workbook";
-import { type Block, cellAddress, overlap } from "./address";
-import { counted, type Done, rangeOf, type WrittenCells } from "./done";
+import { offers, SheetProblem, writingInExcel } from "../workbook";
+import { cellAddress, overlap } from "./address";
+import { counted, type Done, takeBackCells } from "./done";
 import { formulasOfWorkbook, type FormulaCell, inBlocks, type SheetFormulas } from "./every-sheet";
-import { assertOpen, takeBackAll } from "./functions-alive";
+import { assertOpen } from "./functions-alive";
+import { blockOf } from "./selected-place";
+import { type Rewriting, writeOnSheets } from "./write-on-sheets";
 
 /** A cell that shows one of these has no answer to keep. */
 const unanswered: ReadonlySet<unknown> = new Set(["#NAME?", "#BUSY!", "#CONNECT!", "#GETTING_DATA", "#SPILL!", "#CALC!"]);
 
 /** Turns every formula of ours into the value it shows, so that the workbook can be read without the add-in. */
 export const keepValuesOnly = (): Promise<Done> =>
-  inExcel(async (context) => {
+  writingInExcel(async (context) => {
     const found = await formulasOfWorkbook(context, isOurs);
     assertOpen(found);
     assertAnswered(found);
     if (found.length === 0) throw new SheetProblem("empty", "No formula of this workbook uses the functions: there is nothing to turn into values.");
-    const written: { sheetId: string; blocks: WrittenCells[] }[] = [];
-    for (const { sheet, cells } of found) written.push({ sheetId: sheet.id, blocks: await turn(context, sheet, cells) });
-    const total = written.flatMap(({ blocks }) => blocks).flatMap(({ before }) => before.flat()).filter(isOurs).length;
+    const sheets = [];
+    for (const { sheet, cells } of found) sheets.push({ sheet, blocks: await asValues(context, sheet, cells) });
+    const written = await writeOnSheets(context, sheets);
+    const total = found.reduce((sum, { cells }) => sum + cells.length, 0);
     const names = found.map(({ sheet }) => sheet.name).join(", ");
-    return { words: `Turned ${counted(total, "formula")} into values, on ${names}.`, takeBack: () => takeBackAll(written) };
+    return { words: `Turned ${counted(total, "formula")} into values, on ${names}.`, takeBack: () => takeBackCells(written) };
   });
 
 function assertAnswered(found: readonly SheetFormulas[]): void {
@@ -33,43 +36,40 @@ function assertAnswered(found: readonly SheetFormulas[]): void {
 }
 
 /** Single cells by column, and what a formula fills beyond its own cell as one block. */
-async function turn(context: Excel.RequestContext, sheet: Excel.Worksheet, cells: readonly FormulaCell[]): Promise<WrittenCells[]> {
-  const spills = await filledBy(context, sheet, cells.filter(({ mayFill }) => mayFill));
+async function asValues(context: Excel.RequestContext, sheet: Excel.Worksheet, cells: readonly FormulaCell[]): Promise<Rewriting[]> {
+  const spills = await filledBy(context, sheet, cells);
   // A host may show the formula in the cells that it fills, too: they belong to its block.
   const alone = cells.filter((cell) => !spills.some(({ block }) => overlap(block, { ...cell, rows: 1, columns: 1 }) !== undefined));
-  const blocks = inBlocks(alone).map(({ block, cells: inside }) => ({
-    block, before: inside.map(({ formula }) => [formula]), values: inside.map(({ shows }) => [shows]),
+  const single = inBlocks(alone).map(({ block, cells: inside }) => ({
+    block, before: inside.map(({ formula }) => [formula]), write: values(inside.map(({ shows }) => [shows])),
   }));
-  const all = [...blocks, ...spills].map(({ block, before, values }) => {
-    const range = rangeOf(sheet, block);
-    range.values = values;
-    return { block, before, range: range.load("formulas") };
-  });
-  await context.sync();
-  return all.map(({ block, before, range }) => ({ block, before, after: range.formulas }));
+  return [...single, ...spills];
 }
 
-interface Filled {
-  readonly block: Block;
-  readonly before: unknown[][];
-  readonly values: unknown[][];
-}
+const values = (shown: readonly (readonly unknown[])[]) => (range: Excel.Range): void => { range.values = shown as unknown[][]; };
 
-/** The blocks that formulas fill beyond their own cell. */
-async function filledBy(context: Excel.RequestContext, sheet: Excel.Worksheet, cells: readonly FormulaCell[]): Promise<Filled[]> {
-  const spills = cells.map(({ row, column, formula }) => ({
-    formula,
-    range: sheet.getRangeByIndexes(row, column, 1, 1).getSpillingToRangeOrNullObject().load("rowIndex,columnIndex,rowCount,columnCount,values"),
-  }));
-  await context.sync();
-  return spills.flatMap(({ formula, range }) =>
-    range.isNullObject ? [] : [{ block: blockOf(range), before: onlyFirst(range.values, formula), values: range.values as unknown[][] }]);
-}
+/** The part of the host's interface that tells how far a formula spills; hosts before it know no spills. */
+const spillSet = "1.12";
+/** So many formulas are asked about in one sync. */
+const askedAtOnce = 1000;
 
-const blockOf = ({ rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): Block => ({
-  row: rowIndex, column: columnIndex, rows: rowCount, columns: columnCount,
-});
+/** The blocks that formulas fill beyond their own cell; each formula is asked, for an answer may be blank. */
+async function filledBy(context: Excel.RequestContext, sheet: Excel.Worksheet, cells: readonly FormulaCell[]): Promise<Rewriting[]> {
+  if (!offers(spillSet)) return [];
+  const filled: Rewriting[] = [];
+  for (let first = 0; first < cells.length; first += askedAtOnce) {
+    const spills = cells.slice(first, first + askedAtOnce).map(({ row, column, formula }) => ({
+      formula,
+      range: sheet.getRangeByIndexes(row, column, 1, 1).getSpillingToRangeOrNullObject().load("rowIndex,columnIndex,rowCount,columnCount,values"),
+    }));
+    await context.sync();
+    filled.push(...spills.flatMap(({ formula, range }) => range.isNullObject ? [] : [{
+      block: blockOf(range), before: onlyFirst(range.values, formula), write: values(range.values as unknown[][]),
+    }]));
+  }
+  return filled;
+}
 
 /** A spilling formula stands in its first cell alone; the others have to be blank for it to fill them. */
-const onlyFirst = (values: readonly (readonly unknown[])[], formula: string): unknown[][] =>
-  values.map((line, i) => line.map((_, j) => (i === 0 && j === 0 ? formula : "")));
+const onlyFirst = (shown: readonly (readonly unknown[])[], formula: string): unknown[][] =>
+  shown.map((line, i) => line.map((_, j) => (i === 0 && j === 0 ? formula : "")));

@@ -4,5 +4,6 @@ export const pictureWords = {
   titleOf: (sheet: string, pot: string | undefined): string => `Recovery timeline: ${sheet}${pot === undefined ? "" : `, ${pot}`}`,
   place: "Place on sheet",
   placed: (sheet: string, address: string): string => `Placed on ${sheet} at ${address}, beside everything that is filled.`,
+  earlierStays: "An earlier picture could not be removed: delete it by hand.",
   howToRead: "Touch or point at a reading, or use the arrow keys. Enter selects its row.",
 } as const;

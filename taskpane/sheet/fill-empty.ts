@@ -1,0 +1,93 @@
+import { isOurs } from "../formulas/repaired";
+import { SheetProblem } from "../workbook";
+import { type Block, blockAddress } from "./address";
+import { addresses, rangeOf, type WrittenCells } from "./done";
+import { askLooks, type Looks, putLooksBack } from "./looks";
+import { wholly } from "./wholly";
+
+/** What is to stand in a place that is empty. */
+export interface Filling {
+  readonly block: Block;
+  readonly formulas: readonly (readonly string[])[];
+  readonly numberFormat: readonly (readonly string[])[];
+  readonly boldTop: boolean;
+}
+
+/** What goes with it: a Table that has to grow first, and to shrink again. */
+export interface Around {
+  readonly first: () => void;
+  readonly back: (context: Excel.RequestContext) => void;
+}
+
+/**
+ * Fills empty places in one sync, which looks once more whether they are empty: what a person typed there meanwhile is
+ * put back as it was.
+ *
+ * @throws {SheetProblem} `filled` when somebody typed there; else as `wholly`
+ */
+export async function fillEmpty(
+  context: Excel.RequestContext, sheet: Excel.Worksheet, fillings: readonly Filling[], around?: Around,
+): Promise<WrittenCells[]> {
+  sheet.load("id,name");
+  const asked = fillings.map(({ block }) => askLooks(sheet, block));
+  await context.sync();
+  const places = fillings.map((filling, i): Place => ({ ...filling, looks: asked[i]?.() ?? noLooks }));
+  const ranges = (): Excel.Range[] => fillings.map(({ block }) => rangeOf(sheet, block).load("formulas"));
+  let [before, after]: Excel.Range[][] = [[], []];
+  const write = (): void => {
+    before = ranges();
+    around?.first();
+    for (const place of places) fill(sheet, place);
+    after = ranges();
+  };
+  const { id, name } = sheet;
+  await wholly(context, { where: `${addresses(fillings)} of ${name}`, write, putBack: (again) => emptied(again, id, places, around) });
+  const seen = (before ?? []).map(({ formulas }) => formulas as unknown[][]);
+  await assertNobodyTyped(context, { sheet, places, around }, seen);
+  return places.map(({ block, looks }, i) => ({ block, looks, before: seen[i] ?? [], after: (after?.[i]?.formulas ?? []) as unknown[][] }));
+}
+
+type Place = Filling & { readonly looks: Looks };
+const noLooks: Looks = { numberFormat: [], bold: [], widths: [] };
+
+function fill(sheet: Excel.Worksheet, { block, formulas, numberFormat, boldTop }: Filling): void {
+  const range = rangeOf(sheet, block);
+  range.numberFormat = numberFormat as string[][];
+  range.formulas = formulas as string[][];
+  if (boldTop) rangeOf(sheet, { ...block, rows: 1 }).format.font.bold = true;
+  range.format.autofitColumns();
+}
+
+/** Empties what holds something of ours, and nothing else; the looks as before. */
+async function emptied(context: Excel.RequestContext, sheetId: string, places: readonly Place[], around?: Around): Promise<void> {
+  const sheet = context.workbook.worksheets.getItem(sheetId);
+  const now = places.map(({ block }) => rangeOf(sheet, block).load("formulas"));
+  around?.back(context);
+  await context.sync();
+  for (const [i, { block, formulas, looks }] of places.entries()) {
+    const kept = (now[i]?.formulas as unknown[][]).map((line, row) =>
+      line.map((cell, column) => (isOurs(cell) || cell === formulas[row]?.[column] ? "" : cell)));
+    rangeOf(sheet, block).formulas = kept;
+    putLooksBack(sheet, block, looks);
+  }
+  await context.sync();
+}
+
+interface Filled {
+  readonly sheet: Excel.Worksheet;
+  readonly places: readonly Place[];
+  readonly around: Around | undefined;
+}
+
+async function assertNobodyTyped(context: Excel.RequestContext, { sheet, places, around }: Filled, seen: readonly unknown[][][]): Promise<void> {
+  const typed = places.filter((_, i) => seen[i]?.some((line) => line.some((cell) => cell !== "")));
+  const [first] = typed;
+  if (first === undefined) return;
+  around?.back(context);
+  for (const [i, { block, looks }] of places.entries()) {
+    rangeOf(sheet, block).formulas = seen[i] ?? [];
+    putLooksBack(sheet, block, looks);
+  }
+  await context.sync();
+  throw new SheetProblem("filled", `Somebody typed into ${blockAddress(first.block)} meanwhile: what stands there stays, and nothing else was written.`);
+}

@@ -1,0 +1,38 @@
+import { type Block } from "./address";
+import { addresses, rangeOf, type WrittenSheet } from "./done";
+import { wholly } from "./wholly";
+
+/** A block that is to hold something else than before. */
+export interface Rewriting {
+  readonly block: Block;
+  readonly before: readonly (readonly unknown[])[];
+  readonly write: (range: Excel.Range) => void;
+}
+
+interface SheetRewriting {
+  readonly sheet: Excel.Worksheet;
+  readonly blocks: readonly Rewriting[];
+}
+
+/** Writes blocks of several sheets in one sync, and answers what they hold since. Each sheet's id and name are loaded. */
+export async function writeOnSheets(context: Excel.RequestContext, sheets: readonly SheetRewriting[]): Promise<WrittenSheet[]> {
+  const where = sheets.map(({ sheet, blocks }) => `${addresses(blocks)} of ${sheet.name}`).join(", ");
+  let after: Excel.Range[][] = [];
+  const write = (): void => {
+    for (const { sheet, blocks } of sheets) for (const { block, write: into } of blocks) into(rangeOf(sheet, block));
+    after = sheets.map(({ sheet, blocks }) => blocks.map(({ block }) => rangeOf(sheet, block).load("formulas")));
+  };
+  const ids = sheets.map(({ sheet }) => sheet.id);
+  const putBack = async (again: Excel.RequestContext): Promise<void> => {
+    for (const [i, { blocks }] of sheets.entries()) {
+      const sheet = again.workbook.worksheets.getItem(ids[i] ?? "");
+      for (const { block, before } of blocks) rangeOf(sheet, block).formulas = before as unknown[][];
+    }
+    await again.sync();
+  };
+  await wholly(context, { where, write, putBack });
+  return sheets.map(({ blocks }, i) => ({
+    sheetId: ids[i] ?? "",
+    written: blocks.map(({ block, before }, j) => ({ block, before, after: (after[i]?.[j]?.formulas ?? []) as unknown[][] })),
+  }));
+}
