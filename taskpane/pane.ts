@@ -3,7 +3,7 @@ import { choicesFor, keepChoices } from "./kept-choices";
 import { type Tool } from "./next-thing";
 import { freshPane, type PaneState } from "./pane-state";
 import { type RootZone, rootZoneOf } from "./root-zone";
-import { followSelection, watchChanges } from "./sheet/follow";
+import { followSelection, watchSheets, watchShown } from "./sheet/follow";
 import { cellsOfRow, goTo } from "./sheet/go-to";
 import { readSelection, type SheetSelection } from "./sheet/read-selection";
 import { selectedPlace, type SheetPlace } from "./sheet/selected-place";
@@ -36,12 +36,14 @@ export class Pane implements Actions {
   /** The number of the reading begun last, and how many that the person asked for are under way. */
   private readings = 0;
   private asked = 0;
+  private isShown = true;
 
   constructor(private readonly page: PanePage) {}
 
   /** Reads what is selected, and again whenever a cell of that sheet changes. */
   readonly start = (): void => {
-    void this.carryOut(() => watchChanges(this.readAgain));
+    void this.carryOut(() => watchSheets(this.readAgain, this.readAnswers));
+    void this.carryOut(() => watchShown(this.shown));
     this.readSelection();
   };
 
@@ -121,9 +123,22 @@ export class Pane implements Actions {
     }, at).finally(() => { this.asked -= 1; });
   }
 
+  /** Formulas have answered that had not when the sheet was read. */
+  private readonly readAnswers = (sheetId: string): void => {
+    if ((this.state.selection?.waiting ?? 0) > 0) this.readAgain(sheetId);
+  };
+
+  /** The pane's script runs on while it is closed: what changed meanwhile is read when it is shown again. */
+  private readonly shown = (isShown: boolean): void => {
+    this.isShown = isShown;
+    const { place } = this.state;
+    if (isShown && place !== undefined) this.readAgain(place.sheetId);
+  };
+
   /** Reads again what was read last; it waits while the person's own wish is carried out. */
   private readonly readAgain = (sheetId: string): void => {
     const { place } = this.state;
+    if (!this.isShown) return;
     if (this.asked > 0) setTimeout(this.readAgain, retryMilliseconds, sheetId);
     else if (place?.sheetId === sheetId) void this.carryOut(() => this.read(place, { canWait: true }));
   };

@@ -7,7 +7,6 @@ export interface StartProblem {
 
 interface PageGlobals {
   readonly Office?: typeof Office;
-  readonly CustomFunctions?: unknown;
   /** Set by functions.js once its last function is there. */
   readonly RunoffLedgerFunctions?: unknown;
 }
@@ -24,13 +23,19 @@ const problems = {
   functionsNotLoaded: "The worksheet functions were not loaded: cells with RUNOFF formulas show #NAME? or #BUSY!. Close and open the workbook again. The pane works without them.",
 } as const;
 
+/** Excel on tablets and phones, and some bought once and for all, draw the pane but run no functions of add-ins. */
+export const runsFunctions = (): boolean => {
+  const { requirements } = Office.context;
+  return requirements.isSetSupported("CustomFunctionsRuntime", "1.1") && requirements.isSetSupported("SharedRuntime", "1.1");
+};
+
 /** Asks the host what it is before anything else is asked of it. */
 export async function startProblem(): Promise<StartProblem> {
-  const { Office: office, CustomFunctions: runtime, RunoffLedgerFunctions: functions } = globalThis as PageGlobals;
+  const { Office: office, RunoffLedgerFunctions: functions } = globalThis as PageGlobals;
   if (office === undefined) return { words: problems.noHost, inTheWay: true };
   const { host } = await office.onReady();
   if (host !== office.HostType.Excel) return { words: problems.otherHost, inTheWay: true };
   if (!office.context.requirements.isSetSupported("ExcelApi", neededVersion)) return { words: problems.tooOld, inTheWay: true };
-  if (runtime === undefined) return { words: problems.noFunctionsHere, inTheWay: false };
+  if (!runsFunctions()) return { words: problems.noFunctionsHere, inTheWay: false };
   return { words: functions === undefined ? problems.functionsNotLoaded : "", inTheWay: false };
 }

@@ -1,4 +1,5 @@
 import { isOurs, repaired } from "../formulas/repaired";
+import { runsFunctions } from "../start-problem";
 import { inExcel, SheetProblem, writingInExcel } from "../workbook";
 import { counted, type Done, takeBackCells } from "./done";
 import { formulasOfWorkbook, inBlocks, type SheetFormulas } from "./every-sheet";
@@ -25,12 +26,6 @@ export const functionsState = (): Promise<FunctionsState> =>
     const alive = all.length - broken - busy;
     return { words: inWords({ all: all.length, broken, busy, alive }), broken, alive };
   });
-
-/** Excel on tablets and phones, and some bought once and for all, draw the pane but run no functions of add-ins. */
-const runsFunctions = (): boolean => {
-  const { requirements } = Office.context;
-  return requirements.isSetSupported("CustomFunctionsRuntime", "1.1") && requirements.isSetSupported("SharedRuntime", "1.1");
-};
 
 function inWords({ all, broken, busy, alive }: Readonly<Record<"all" | "broken" | "busy" | "alive", number>>): string {
   if (!runsFunctions()) return "This version of Excel does not run worksheet functions of add-ins; the pane works without them.";

@@ -1,9 +1,14 @@
-import { inExcel } from "../workbook";
+import { inExcel, offers } from "../workbook";
+import { type SheetSelection } from "./read-selection";
 
-/** The one setting of the workbook under which the pane keeps what a person answered; it travels with the file. */
-const settingName = "RunoffLedger.answers";
+/** The name under which a sheet, or else the workbook, keeps what a person answered; it travels with the file. */
+const keptName = "RunoffLedger.answers";
+
+/** Sheets keep texts of their own, and take them along when they are renamed, copied or moved, from this part of the interface on. */
+const sheetSet = "1.12";
 
 type Kept = Readonly<Record<string, unknown>>;
+type Log = Pick<SheetSelection, "sheetId" | "sheetName">;
 
 const parsed = (text: unknown): Kept => {
   if (typeof text !== "string") return {};
@@ -15,20 +20,31 @@ const parsed = (text: unknown): Kept => {
   }
 };
 
-/** What was kept under a key, or `undefined`. */
-export const kept = (key: string): Promise<unknown> =>
+/** Ids of sheets change from host to host and with each opening: where sheets keep nothing themselves, the name stands for the sheet. */
+const keyIn = ({ sheetName }: Log, key: string): string => (offers(sheetSet) ? key : `${sheetName} ${key}`);
+
+function askKept(context: Excel.RequestContext, { sheetId }: Log): { readonly isNullObject: boolean; readonly value: unknown } {
+  return offers(sheetSet)
+    ? context.workbook.worksheets.getItem(sheetId).customProperties.getItemOrNullObject(keptName).load("value")
+    : context.workbook.settings.getItemOrNullObject(keptName).load("value");
+}
+
+/** What was kept for a log under a key, or `undefined`. */
+export const kept = (log: Log, key: string): Promise<unknown> =>
   inExcel(async (context) => {
-    const setting = context.workbook.settings.getItemOrNullObject(settingName).load("value");
+    const found = askKept(context, log);
     await context.sync();
-    return setting.isNullObject ? undefined : parsed(setting.value)[key];
+    const all = found.isNullObject ? {} : parsed(found.value);
+    return Object.hasOwn(all, keyIn(log, key)) ? all[keyIn(log, key)] : undefined;
   });
 
-/** Keeps a value under a key beside what is kept under others. */
-export const keep = (key: string, value: unknown): Promise<void> =>
+/** Keeps a value for a log under a key, beside what is kept under others. */
+export const keep = (log: Log, key: string, value: unknown): Promise<void> =>
   inExcel(async (context) => {
-    const setting = context.workbook.settings.getItemOrNullObject(settingName).load("value");
+    const found = askKept(context, log);
     await context.sync();
-    const all = setting.isNullObject ? {} : parsed(setting.value);
-    context.workbook.settings.add(settingName, JSON.stringify({ ...all, [key]: value }));
+    const text = JSON.stringify({ ...(found.isNullObject ? {} : parsed(found.value)), [keyIn(log, key)]: value });
+    if (offers(sheetSet)) context.workbook.worksheets.getItem(log.sheetId).customProperties.add(keptName, text);
+    else context.workbook.settings.add(keptName, text);
     await context.sync();
-  });
+  }, { canWait: true });

@@ -1,5 +1,6 @@
 import { type LogGrid } from "../../src/index";
 import { SheetProblem } from "../workbook";
+import { rangeOf } from "./done";
 
 export interface ReadCells extends Required<Pick<LogGrid, "cells" | "numberFormats">> {
   readonly rows: readonly number[];
@@ -26,16 +27,32 @@ export async function readCells(
   const numberFormats: string[][] = [];
   const height = Math.max(1, Math.floor(cellsAtATime / width));
   for (let first = top; first <= bottom; first += height) {
-    const part = sheet.getRangeByIndexes(first, left, Math.min(height, bottom - first + 1), width).load("values,numberFormat");
-    const visible = part.getColumn(0).getVisibleView().load("cellAddresses");
+    const block = { row: first, column: left, rows: Math.min(height, bottom - first + 1), columns: width };
+    const part = rangeOf(sheet, block).load("values,numberFormat,rowHidden");
     await context.sync();
-    const shown = new Set((visible.cellAddresses as string[][]).map(([address = ""]) => Number(/\d+$/.exec(address)?.[0]) - 1));
+    const isHidden = await hiddenRows(context, part);
     for (const row of rows) {
-      if (row < first || row >= first + height || !shown.has(row)) continue;
+      if (row < first || row >= first + height || isHidden(row - first)) continue;
       kept.push(row);
       cells.push(columns.map((column) => part.values[row - first]?.[column - left] as unknown));
       numberFormats.push(columns.map((column) => String(part.numberFormat[row - first]?.[column - left])));
     }
   }
   return { rows: kept, cells, numberFormats };
+}
+
+/** Which rows of a range a filter or a person has hidden; the host tells for all at once, or `null` where they differ. */
+async function hiddenRows(context: Excel.RequestContext, range: Excel.Range): Promise<(row: number) => boolean> {
+  const all = range.rowHidden as boolean | null;
+  if (all !== null) return () => all;
+  const each = range.getRowProperties({ rowHidden: true });
+  await context.sync();
+  return (row) => each.value[row]?.rowHidden === true;
+}
+
+/** The columns among those given that are hidden on the sheet: they are read, and the person is told. */
+export async function hiddenColumns(context: Excel.RequestContext, sheet: Excel.Worksheet, columns: readonly number[]): Promise<number[]> {
+  const asked = columns.map((column) => ({ column, range: sheet.getRangeByIndexes(0, column, 1, 1).load("columnHidden") }));
+  await context.sync();
+  return asked.filter(({ range }) => range.columnHidden).map(({ column }) => column);
 }

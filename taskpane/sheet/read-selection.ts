@@ -1,7 +1,8 @@
 import { type LogGrid, readLog } from "../../src/index";
 import { type Haste, inExcel, SheetProblem } from "../workbook";
 import { type Block, covered, overlap } from "./address";
-import { mostCells, type ReadCells, readCells } from "./read-cells";
+import { rangeOf } from "./done";
+import { hiddenColumns, mostCells, type ReadCells, readCells } from "./read-cells";
 import { blockOf, type SheetPlace } from "./selected-place";
 
 /** Part of a sheet, as selected, with its way back: which row and column of the sheet each row and column of the grid is. */
@@ -13,6 +14,10 @@ export interface SheetSelection {
   readonly columnNumbers: readonly number[];
   /** Rows of the selection that a filter or a person has hidden; they are not read. */
   readonly hiddenRows: number;
+  /** Columns of the selection that are hidden, counted from 0 on the sheet; they are read all the same. */
+  readonly hiddenColumns: readonly number[];
+  /** Cells whose formula has not answered yet; they are read again when it has. */
+  readonly waiting: number;
   /** Rows above the selection, read for the sake of the header only. */
   readonly headerRows: number;
   /** The Table it lies in. */
@@ -35,8 +40,8 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
     if (used.isNullObject || first === undefined) throw new SheetProblem("empty");
     const usedBlock = blockOf(used);
     const around = await surroundings(context, sheet, first);
-    const isOneCell = asked.length === 1 && first.rows === 1 && first.columns === 1;
-    const blocks = (isOneCell ? [around.block] : asked).flatMap((block) => overlap(block, usedBlock) ?? []);
+    const isOneCell = asked.length === 1 && (await holdsOneCell(context, sheet, overlap(first, usedBlock)));
+    const blocks = isOneCell ? [wholeLog(around.block, usedBlock)] : asked.flatMap((block) => overlap(block, usedBlock) ?? []);
     if (blocks.length === 0) throw new SheetProblem("empty");
     if (!(cellCount(blocks) <= mostCells)) throw new SheetProblem("too large");
     const rows = covered(blocks, "row");
@@ -44,6 +49,7 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
     const headers = headerRowsAbove(rows[0] ?? 0, overlap(around.block, usedBlock) ?? usedBlock);
     const all = await readCells(context, sheet, { rows: [...headers, ...rows], columns });
     const read = withoutReadingsAbove(all, rows[0] ?? 0);
+    const hidden = await hiddenColumns(context, sheet, columns);
     return {
       sheetId: sheet.id,
       sheetName: sheet.name,
@@ -57,11 +63,34 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
       rowNumbers: read.rows,
       columnNumbers: columns,
       hiddenRows: headers.length + rows.length - all.rows.length,
+      hiddenColumns: hidden,
+      waiting: read.cells.reduce((sum, line) => sum + line.filter((cell) => unanswered.has(cell)).length, 0),
       headerRows: read.rows.filter((row) => row < (rows[0] ?? 0)).length,
       tableName: around.tableName,
       wholeLog: isOneCell,
     };
   }, options);
+
+/** What a cell shows while its function has not answered. */
+const unanswered: ReadonlySet<unknown> = new Set(["#BUSY!", "#GETTING_DATA"]);
+
+/** So many cells at most are merged into a title, and are asked whether they hold more than one thing. */
+const mostOfTitle = 200;
+
+/** Whether a person chose one cell: a single one, or a merged title, which holds something in its first cell only. */
+async function holdsOneCell(context: Excel.RequestContext, sheet: Excel.Worksheet, block: Block | undefined): Promise<boolean> {
+  if (block === undefined || (block.rows === 1 && block.columns === 1)) return true;
+  if (block.rows * block.columns > mostOfTitle) return false;
+  const range = rangeOf(sheet, block).load("values");
+  await context.sync();
+  return (range.values as unknown[][]).flat().filter((cell) => cell !== "").length <= 1;
+}
+
+/** The block of cells around the chosen one; a title that stands apart leads to all that the sheet holds. */
+const wholeLog = (around: Block, used: Block): Block => {
+  const block = overlap(around, used) ?? used;
+  return block.rows > 1 ? block : used;
+};
 
 const cellCount = (blocks: readonly Block[]): number => blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
 

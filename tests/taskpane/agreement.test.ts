@@ -22,7 +22,7 @@ describe.each(["salt-buildup.csv", "healthy-bench.xlsx", "ph-lockout.xlsx"])("%s
     for (let last = header + 3; last < placed.grid.cells.length; last += 4) {
       const grid = { ...placed.grid, cells: placed.grid.cells.slice(0, last), rowNumbers: placed.grid.rowNumbers.slice(0, last) };
       const { rowNumbers, columnNumbers } = grid;
-      const selection = { sheetId: "1", sheetName: "Log", grid, rowNumbers, columnNumbers, hiddenRows: 0, headerRows: 0, tableName: undefined, wholeLog: true };
+      const selection = { sheetId: "1", sheetName: "Log", grid, rowNumbers, columnNumbers, hiddenRows: 0, hiddenColumns: [], waiting: 0, headerRows: 0, tableName: undefined, wholeLog: true };
       const { judgement: inPane, vessel } = rootZoneOf(selection, { ...noChoices, ...forPot(noChoices, undefined, { medium: "coir" }) });
       const { rows: placedRows } = logInTime(readLog(grid).rows, vessel);
       const series = (["inputPh", "inputEc", "runoffPh", "runoffEc"] as const).map((name) => down(placedRows.map((row) => row[name])));
