@@ -2,8 +2,8 @@ import { type ComputedColumn, formulaFor, type FormulaOptions } from "../formula
 import { inThisRow, logCells } from "../formulas/log-cell";
 import { type RootZone } from "../root-zone";
 import { offers, SheetProblem, writingInExcel } from "../workbook";
-import { type Block, blockAddress } from "./address";
-import { asBefore, assertUnchanged, type Done, rangeOf, writableSheet, type WrittenCells } from "./done";
+import { type Block, blockAddress, rangeOf } from "./address";
+import { asBefore, assertUnchanged, asWritten, type Done, writableSheet, type WrittenCells } from "./done";
 import { fillEmpty } from "./fill-empty";
 import { assertFree } from "./free-place";
 import { leftOutInWords } from "./left-out";
@@ -83,6 +83,7 @@ async function widen(
   return await fillEmpty(context, sheet, [filling], {
     first: () => { table.resize(rangeOf(sheet, wide)); },
     back: (again) => { resized(again, { tableName, block: whole }); },
+    namesTops: true,
   });
 }
 
@@ -112,7 +113,7 @@ const narrow = ({ sheetId, tableName, whole }: Narrowing, written: readonly Writ
     };
     const putBack = async (again: Excel.RequestContext): Promise<void> => {
       resized(again, { tableName, block: wide });
-      for (const { block, after } of written) rangeOf(again.workbook.worksheets.getItem(sheetId), block).formulas = after as unknown[][];
+      asWritten(again.workbook.worksheets.getItem(sheetId), written);
       await again.sync();
     };
     await wholly(context, { where: `the Table ${tableName} on ${sheet.name}`, write, putBack });

@@ -43,3 +43,7 @@ export function blockAddress({ row, column, rows, columns }: Block): string {
   const first = cellAddress(row, column);
   return rows === 1 && columns === 1 ? first : `${first}:${cellAddress(row + rows - 1, column + columns - 1)}`;
 }
+
+/** A block of a sheet, as the host has it. */
+export const rangeOf = (sheet: Excel.Worksheet, { row, column, rows, columns }: Block): Excel.Range =>
+  sheet.getRangeByIndexes(row, column, rows, columns);

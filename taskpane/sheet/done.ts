@@ -1,6 +1,6 @@
 import { SheetProblem, writingInExcel } from "../workbook";
-import { type Block, blockAddress } from "./address";
-import { type Looks, putLooksBack } from "./looks";
+import { type Block, blockAddress, rangeOf } from "./address";
+import { type Dress, dress, type Looks, putLooksBack } from "./looks";
 import { wholly } from "./wholly";
 
 /** What an action did, in words, and how to take it back. */
@@ -15,8 +15,8 @@ export interface WrittenCells {
   readonly block: Block;
   readonly before: readonly (readonly unknown[])[];
   readonly after: readonly (readonly unknown[])[];
-  /** How they looked before, where the action changed that too. */
-  readonly looks?: Looks;
+  /** How they looked before, and how the action wants them to look, where it changed that too. */
+  readonly looks?: { readonly before: Looks; readonly after: Dress };
 }
 
 /** What was written on one sheet. */
@@ -24,9 +24,6 @@ export interface WrittenSheet {
   readonly sheetId: string;
   readonly written: readonly WrittenCells[];
 }
-
-export const rangeOf = (sheet: Excel.Worksheet, { row, column, rows, columns }: Block): Excel.Range =>
-  sheet.getRangeByIndexes(row, column, rows, columns);
 
 /** Takes cells of one sheet or several back to what they held: all of them, or none when one was changed since. */
 export const takeBackCells = (sheets: readonly WrittenSheet[]): Promise<string> =>
@@ -40,24 +37,30 @@ export const takeBackCells = (sheets: readonly WrittenSheet[]): Promise<string> 
     const where = open.map(({ sheet, written }) => `${addresses(written)} of ${sheet.name}`).join(", ");
     const write = (): void => { for (const { sheet, written } of open) asBefore(sheet, written); };
     await wholly(context, { where, write, putBack: (again) => asAfter(again, sheets) });
-    return `Taken back: ${where} ${open.length === 1 && sheets[0]?.written.length === 1 ? "holds" : "hold"} what stood there before.`;
+    const wasBlank = sheets.every(({ written }) => written.every(({ before }) => before.flat().every((cell) => cell === "")));
+    return `Taken back: ${where} ${wasBlank ? "is empty again" : "as before"}.`;
   });
 
 /** Queues that cells hold, and look like, what they did before. */
 export function asBefore(sheet: Excel.Worksheet, written: readonly WrittenCells[]): void {
   for (const { block, before, looks } of written) {
     rangeOf(sheet, block).formulas = before as unknown[][];
-    if (looks !== undefined) putLooksBack(sheet, block, looks);
+    if (looks !== undefined) putLooksBack(sheet, block, looks.before);
   }
 }
 
 /** A taking back that failed: the cells hold again what the action wrote. */
 async function asAfter(context: Excel.RequestContext, sheets: readonly WrittenSheet[]): Promise<void> {
-  for (const { sheetId, written } of sheets) {
-    const sheet = context.workbook.worksheets.getItem(sheetId);
-    for (const { block, after } of written) rangeOf(sheet, block).formulas = after as unknown[][];
-  }
+  for (const { sheetId, written } of sheets) asWritten(context.workbook.worksheets.getItem(sheetId), written);
   await context.sync();
+}
+
+/** Queues that cells hold, and look like, what an action made of them. */
+export function asWritten(sheet: Excel.Worksheet, written: readonly WrittenCells[]): void {
+  for (const { block, after, looks } of written) {
+    rangeOf(sheet, block).formulas = after as unknown[][];
+    if (looks !== undefined) dress(sheet, block, looks.after);
+  }
 }
 
 /** The sheet, ready to be written. @throws {SheetProblem} `protected`, `no longer there` */

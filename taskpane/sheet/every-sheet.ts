@@ -1,5 +1,5 @@
-import { type Block } from "./address";
-import { rangeOf } from "./done";
+import { type Block, rangeOf } from "./address";
+
 
 /** Beyond this many cells a sheet is read in parts, so that the host's limit on one answer is never reached. */
 const cellsARead = 200_000;

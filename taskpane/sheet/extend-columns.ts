@@ -1,8 +1,8 @@
 import { compensatedColumns, computedColumns } from "../formulas/computed-columns";
 import { type RootZone } from "../root-zone";
 import { SheetProblem, writingInExcel } from "../workbook";
-import { type Block } from "./address";
-import { addresses, type Done, rangeOf, takeBackCells, writableSheet } from "./done";
+import { type Block, rangeOf } from "./address";
+import { addresses, type Done, takeBackCells, writableSheet } from "./done";
 import { fillEmpty, type Filling } from "./fill-empty";
 import { assertFree } from "./free-place";
 import { headerCells, type LogPlace, logPlace, usedCorner } from "./log-place";

@@ -1,22 +1,22 @@
 import { isOurs } from "../formulas/repaired";
 import { SheetProblem } from "../workbook";
-import { type Block, blockAddress } from "./address";
-import { addresses, rangeOf, type WrittenCells } from "./done";
-import { askLooks, type Looks, putLooksBack } from "./looks";
+import { type Block, blockAddress, rangeOf } from "./address";
+import { addresses, type WrittenCells } from "./done";
+import { askLooks, type Dress, dress, type Looks, putLooksBack } from "./looks";
 import { wholly } from "./wholly";
 
 /** What is to stand in a place that is empty. */
-export interface Filling {
+export interface Filling extends Dress {
   readonly block: Block;
   readonly formulas: readonly (readonly string[])[];
-  readonly numberFormat: readonly (readonly string[])[];
-  readonly boldTop: boolean;
 }
 
 /** What goes with it: a Table that has to grow first, and to shrink again. */
 export interface Around {
   readonly first: () => void;
   readonly back: (context: Excel.RequestContext) => void;
+  /** A Table that grows names its new columns itself, until ours are written: nobody typed those names. */
+  readonly namesTops: boolean;
 }
 
 /**
@@ -37,26 +37,23 @@ export async function fillEmpty(
   const write = (): void => {
     before = ranges();
     around?.first();
-    for (const place of places) fill(sheet, place);
+    for (const place of places) {
+      rangeOf(sheet, place.block).formulas = place.formulas as string[][];
+      dress(sheet, place.block, place);
+    }
     after = ranges();
   };
   const { id, name } = sheet;
   await wholly(context, { where: `${addresses(fillings)} of ${name}`, write, putBack: (again) => emptied(again, id, places, around) });
   const seen = (before ?? []).map(({ formulas }) => formulas as unknown[][]);
   await assertNobodyTyped(context, { sheet, places, around }, seen);
-  return places.map(({ block, looks }, i) => ({ block, looks, before: seen[i] ?? [], after: (after?.[i]?.formulas ?? []) as unknown[][] }));
+  return places.map(({ block, looks, numberFormat, boldTop }, i) => ({
+    block, looks: { before: looks, after: { numberFormat, boldTop } }, before: seen[i] ?? [], after: (after?.[i]?.formulas ?? []) as unknown[][],
+  }));
 }
 
 type Place = Filling & { readonly looks: Looks };
 const noLooks: Looks = { numberFormat: [], bold: [], widths: [] };
-
-function fill(sheet: Excel.Worksheet, { block, formulas, numberFormat, boldTop }: Filling): void {
-  const range = rangeOf(sheet, block);
-  range.numberFormat = numberFormat as string[][];
-  range.formulas = formulas as string[][];
-  if (boldTop) rangeOf(sheet, { ...block, rows: 1 }).format.font.bold = true;
-  range.format.autofitColumns();
-}
 
 /** Empties what holds something of ours, and nothing else; the looks as before. */
 async function emptied(context: Excel.RequestContext, sheetId: string, places: readonly Place[], around?: Around): Promise<void> {
@@ -66,7 +63,7 @@ async function emptied(context: Excel.RequestContext, sheetId: string, places: r
   await context.sync();
   for (const [i, { block, formulas, looks }] of places.entries()) {
     const kept = (now[i]?.formulas as unknown[][]).map((line, row) =>
-      line.map((cell, column) => (isOurs(cell) || cell === formulas[row]?.[column] ? "" : cell)));
+      line.map((cell, column) => ((row === 0 && around?.namesTops === true) || isOurs(cell) || cell === formulas[row]?.[column] ? "" : cell)));
     rangeOf(sheet, block).formulas = kept;
     putLooksBack(sheet, block, looks);
   }

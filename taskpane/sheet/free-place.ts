@@ -1,6 +1,6 @@
 import { SheetProblem } from "../workbook";
-import { type Block, blockAddress } from "./address";
-import { rangeOf } from "./done";
+import { type Block, blockAddress, rangeOf } from "./address";
+
 
 /**
  * Refuses a place in which anything stands: a value, a formula (even one that shows nothing), a spill, or part of a Table.

@@ -1,5 +1,6 @@
 import { inExcel, offers } from "../workbook";
 import { type SheetSelection } from "./read-selection";
+import { wholly } from "./wholly";
 
 /** The name under which a sheet, or else the workbook, keeps what a person answered; it travels with the file. */
 const keptName = "RunoffLedger.answers";
@@ -23,7 +24,7 @@ const parsed = (text: unknown): Kept => {
 /** Ids of sheets change from host to host and with each opening: where sheets keep nothing themselves, the name stands for the sheet. */
 const keyIn = ({ sheetName }: Log, key: string): string => (offers(sheetSet) ? key : `${sheetName} ${key}`);
 
-function askKept(context: Excel.RequestContext, { sheetId }: Log): { readonly isNullObject: boolean; readonly value: unknown } {
+function askKept(context: Excel.RequestContext, { sheetId }: Log): Excel.WorksheetCustomProperty | Excel.Setting {
   return offers(sheetSet)
     ? context.workbook.worksheets.getItem(sheetId).customProperties.getItemOrNullObject(keptName).load("value")
     : context.workbook.settings.getItemOrNullObject(keptName).load("value");
@@ -43,8 +44,20 @@ export const keep = (log: Log, key: string, value: unknown): Promise<void> =>
   inExcel(async (context) => {
     const found = askKept(context, log);
     await context.sync();
-    const text = JSON.stringify({ ...(found.isNullObject ? {} : parsed(found.value)), [keyIn(log, key)]: value });
-    if (offers(sheetSet)) context.workbook.worksheets.getItem(log.sheetId).customProperties.add(keptName, text);
-    else context.workbook.settings.add(keptName, text);
-    await context.sync();
+    const before = found.isNullObject ? undefined : String(found.value);
+    const text = JSON.stringify({ ...parsed(before), [keyIn(log, key)]: value });
+    await wholly(context, {
+      where: `the answers kept with ${log.sheetName}`,
+      write: () => { put(context, log, text); },
+      putBack: async (again) => {
+        if (before === undefined) askKept(again, log).delete();
+        else put(again, log, before);
+        await again.sync();
+      },
+    });
   }, { canWait: true });
+
+function put(context: Excel.RequestContext, { sheetId }: Log, text: string): void {
+  if (offers(sheetSet)) context.workbook.worksheets.getItem(sheetId).customProperties.add(keptName, text);
+  else context.workbook.settings.add(keptName, text);
+}

@@ -1,7 +1,7 @@
 import { type RootZone } from "../root-zone";
 import { SheetProblem } from "../workbook";
-import { rangeOf } from "./done";
-import { type Block, cellAddress } from "./address";
+
+import { type Block, cellAddress, rangeOf } from "./address";
 
 /** Where a log stands on its sheet; rows and columns counted from 0. */
 export interface LogPlace {

@@ -1,5 +1,5 @@
 import { type Block } from "./address";
-import { rangeOf } from "./done";
+import { rangeOf } from "./address";
 
 /** How cells look before an action changes it: number formats, a bold top row, the widths of their columns. */
 export interface Looks {
@@ -33,4 +33,18 @@ export function putLooksBack(sheet: Excel.Worksheet, block: Block, { numberForma
     format.font.bold = wasBold;
     format.columnWidth = widths[i] ?? format.columnWidth;
   }
+}
+
+/** How an action wants a block to look. */
+export interface Dress {
+  readonly numberFormat: readonly (readonly string[])[];
+  readonly boldTop: boolean;
+}
+
+/** Queues that a block looks as an action wants it, its columns as wide as what they hold. */
+export function dress(sheet: Excel.Worksheet, block: Block, { numberFormat, boldTop }: Dress): void {
+  const range = rangeOf(sheet, block);
+  range.numberFormat = numberFormat as string[][];
+  if (boldTop) rangeOf(sheet, { ...block, rows: 1 }).format.font.bold = true;
+  range.format.autofitColumns();
 }

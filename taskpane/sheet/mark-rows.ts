@@ -3,8 +3,8 @@ import { flagHeader } from "../formulas/computed-columns";
 import { isOurs } from "../formulas/repaired";
 import { type RootZone } from "../root-zone";
 import { SheetProblem, writingInExcel } from "../workbook";
-import { blockAddress } from "./address";
-import { type Done, rangeOf, writableSheet } from "./done";
+import { blockAddress, rangeOf } from "./address";
+import { type Done, writableSheet } from "./done";
 import { logPlace, usedCorner } from "./log-place";
 import { wholly } from "./wholly";
 
@@ -63,6 +63,9 @@ interface StandingRule {
   readonly address: string;
 }
 
+/** A rule that says nothing is one of ours that was added and not written to its end. */
+const isOurRule = (formula: string): boolean => formula.includes(signature) || formula === "";
+
 async function ourMarks(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<StandingRule[]> {
   const formats = sheet.getRange().conditionalFormats.load("items/type");
   await context.sync();
@@ -71,13 +74,13 @@ async function ourMarks(context: Excel.RequestContext, sheet: Excel.Worksheet): 
   await context.sync();
   return custom
     .map(({ format, range }) => ({ format, formula: format.custom.rule.formula, address: range.address.replace(/^.*!/, "") }))
-    .filter(({ formula }) => formula.includes(signature));
+    .filter(({ formula }) => isOurRule(formula));
 }
 
 /** The rules that stand, by place, in the order of `rules`. */
 function marksOf(standing: readonly StandingRule[]): Marks[] {
   const places = [...new Set(standing.map(({ address }) => address))];
-  return places.map((address) => ({ address, formulas: standing.filter((each) => each.address === address).map(({ formula }) => formula) }));
+  return places.map((address) => ({ address, formulas: standing.filter((each) => each.address === address && each.formula !== "").map(({ formula }) => formula) }));
 }
 
 interface MarkedSheet {

@@ -134,7 +134,7 @@ function addChart(sheet: Excel.Worksheet, { title, cells, over }: NonNullable<Sh
  */
 const removeSheet = (sheetId: string, { cells, isFilled }: AsWritten): Promise<string> =>
   inExcel(async (context) => {
-    const sheet = context.workbook.worksheets.getItemOrNullObject(sheetId).load("name");
+    const sheet = context.workbook.worksheets.getItemOrNullObject(sheetId).load("name,id");
     await context.sync();
     if (sheet.isNullObject) return "Taken back: the sheet is gone already.";
     const used = sheet.getUsedRange(true).load("rowIndex,columnIndex,rowCount,columnCount,formulas");
@@ -143,10 +143,33 @@ const removeSheet = (sheetId: string, { cells, isFilled }: AsWritten): Promise<s
     if (typed !== undefined) {
       throw new SheetProblem("changed", `The sheet ${sheet.name} was written on since, at ${typed}: it stays. Delete it by hand if you do not want it.`);
     }
-    sheet.delete();
-    await context.sync();
+    await deleted(context, sheet);
     return `Taken back: the sheet ${sheet.name} is gone.`;
   });
+
+/** Where the host fails, it may have deleted the sheet all the same: it is asked. */
+async function deleted(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<void> {
+  const { id, name } = sheet;
+  sheet.delete();
+  try {
+    await context.sync();
+  } catch (problem) {
+    if (await isThere(id, name)) throw problem;
+  }
+}
+
+const isThere = async (sheetId: string, name: string): Promise<boolean> => {
+  try {
+    return await inExcel(async (context) => {
+      const sheet = context.workbook.worksheets.getItemOrNullObject(sheetId).load("name");
+      await context.sync();
+      return !sheet.isNullObject;
+    });
+  } catch {
+    const again = (): Promise<string> => Promise.resolve(`Look whether the sheet ${name} is still there, and delete it by hand.`);
+    throw new SheetProblem("stopped", `Excel does not answer: the sheet ${name} may be gone or still be there. Look before you press again.`, again);
+  }
+};
 
 /** The address of a cell that holds something else than it did, answers of spilling formulas apart; `undefined` without one. */
 async function typedSince(

@@ -1,6 +1,7 @@
 import { type LogGrid } from "../../src/index";
 import { SheetProblem } from "../workbook";
-import { rangeOf } from "./done";
+import { rangeOf } from "./address";
+
 
 export interface ReadCells extends Required<Pick<LogGrid, "cells" | "numberFormats">> {
   readonly rows: readonly number[];

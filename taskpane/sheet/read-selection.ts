@@ -1,7 +1,7 @@
 import { type LogGrid, readLog } from "../../src/index";
 import { type Haste, inExcel, SheetProblem } from "../workbook";
-import { type Block, covered, overlap } from "./address";
-import { rangeOf } from "./done";
+import { type Block, covered, overlap, rangeOf } from "./address";
+
 import { hiddenColumns, mostCells, type ReadCells, readCells } from "./read-cells";
 import { blockOf, type SheetPlace } from "./selected-place";
 

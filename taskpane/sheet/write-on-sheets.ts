@@ -1,5 +1,5 @@
-import { type Block } from "./address";
-import { addresses, rangeOf, type WrittenSheet } from "./done";
+import { type Block, rangeOf } from "./address";
+import { addresses, type WrittenSheet } from "./done";
 import { wholly } from "./wholly";
 
 /** A block that is to hold something else than before. */

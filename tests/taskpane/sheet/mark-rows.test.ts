@@ -64,9 +64,9 @@ describe("markRows", () => {
     await markRows(await zoneAt(host));
     await markRows(await zoneAt(host));
     expect(records.conditionalFormats).toHaveLength(3);
-    expect(await removeMarks(sheetId)).toBe("The marks on Log are gone; other formats stay.");
+    expect((await removeMarks(sheetId)).words).toBe("The marks on Log are gone; other formats stay.");
     expect(formulasOf(host)).toEqual(["=A1>3"]);
-    expect(await removeMarks(sheetId)).toBe("There are no marks of ours on Log.");
+    expect((await removeMarks(sheetId)).words).toBe("There are no marks of ours on Log.");
   });
 
   test("take back removes them; without the flag column it says what to do; a protected sheet is refused", async () => {
