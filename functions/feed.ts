@@ -9,7 +9,7 @@ import { waterEc } from "./water";
  * @helpurl https://localhost:3000/docs/functions.html#labelppm
  * @param grams_per_litre g of fertiliser in a litre of feed, cell or range
  * @param percent % by weight on the label, cell or range
- * @param analyte what it counts: N, P, K, Ca, Mg, S, Fe, P2O5, K2O, CaO, MgO, SO3, NO3, NH4, SiO2 ...
+ * @param analyte what it counts: N, P, K, Ca, Mg, S, Fe, Mn, Zn, Cu, B, Mo, Si, Cl, Na, P2O5, K2O, CaO, MgO, SO3, SO4, NO3, NH4 or SiO2
  * @returns ppm of the element
  * @remarks "Nitrate nitrogen" on a label is counted as N, not as NO3. Refuses an unknown analyte with the list. A 0 counts as blank.
  * @example =RUNOFF.LABELPPM(1, 20, "P2O5") -> 87.3
@@ -33,7 +33,7 @@ export function labelppm(grams_per_litre: any[][], percent: any[][], analyte: an
  * @param litres L of feed, cell or range
  * @param ppm_target ppm of the element wanted, cell or range
  * @param percent % by weight on the label, cell or range
- * @param analyte what it counts: N, P, K, Ca, Mg, S, Fe, P2O5, K2O, CaO, MgO, SO3, NO3, NH4, SiO2 ...
+ * @param analyte what it counts: N, P, K, Ca, Mg, S, Fe, Mn, Zn, Cu, B, Mo, Si, Cl, Na, P2O5, K2O, CaO, MgO, SO3, SO4, NO3, NH4 or SiO2
  * @returns g
  * @remarks The inverse of LABELPPM. Refuses a share typed for a percentage (0.2 for 20). The answer is for the element: 200 ppm P from P2O5, not 200 ppm P2O5. Handle as the label says.
  * @example =RUNOFF.FEEDGRAMS(100, 200, 20, "N") -> 100

@@ -16,7 +16,7 @@ import { waterEc } from "./water";
  * @param runoff_ec mS/cm at 25 C of the runoff now
  * @param target_ec mS/cm at 25 C wanted
  * @param water_ec mS/cm at 25 C of the water poured, 0 for pure water
- * @param medium coir, peat, bark, mineral wool, inert or soil
+ * @param medium coir, peat, bark, mineral wool, inert or soil; water culture is refused, a tank is changed and not flushed
  * @param [explain] TRUE adds the EC that these litres reach, and what the target would need, in the cell to the right
  * @returns L
  * @remarks 0 when the runoff is at the target. Ends at 3 container capacities (soil 2) or 2 pot volumes. Refuses a target at or below the water's own EC. A dry pot first swallows what it lacks.
@@ -51,7 +51,7 @@ export function flushvolume(
  * @param runoff_ec mS/cm at 25 C of the runoff now
  * @param target_ec mS/cm at 25 C wanted
  * @param water_ec mS/cm at 25 C of the water poured, 0 for pure water
- * @param medium coir, peat, bark, mineral wool, inert or soil
+ * @param medium coir, peat, bark, mineral wool, inert or soil; water culture is refused, a tank is changed and not flushed
  * @param [portion_share] largest portion as a share of what the pot holds, 0.05 to 1; 0.25 if left out
  * @returns table with a header row: portion, litres, litres so far, expected runoff EC
  * @remarks Ends at 3 container capacities (soil 2) or 2 pot volumes and says so in a closing row. Refuses a target at or below the water's own EC.

@@ -27,7 +27,7 @@ This page is made from the code by \`npm run docs\`, and its examples are run by
 
 - Type \`=RUNOFF.\` in a cell and the name of a function. EC is in mS/cm at 25 C, temperature in C, volume in litres, unless said otherwise; ppm is mg/L.
 - \`cell or range\`: a range answers in its own shape, and a single cell stretches along it. \`series\`: a column or a row of readings in order, one answer.
-- Blank in, blank out. For EC, pH and temperature a 0 counts as not measured, because some versions of the host hand a blank cell over as 0. A volume may be 0.
+- Blank in, blank out. For EC, pH and temperature a 0 counts as not measured, because some versions of the host hand a blank cell over as 0. A volume, a day number and the EC of water may be 0: pure water, and so is a blank that arrives as 0.
 - What cannot be answered is refused: \`#VALUE!\` with its reason where an input is wrong, \`#N/A\` where no answer can exist. Some desktop versions hide the reason.
 - Where a function has \`explain\`, TRUE adds the reasons in the cell to the right.
 - \`band\` is a text, \`medium\` or \`medium, feeder\` ("coir, heavy"), or four cells: pH low, pH high, runoff EC low, runoff EC high. Your own limits always win.
