@@ -75,10 +75,13 @@ export function reportOf(request: ReportRequest): Report {
 /** Kinds of questions without whose answer a reading has no value, or no time. */
 const decisive: ReadonlySet<LogQuestionKind> = new Set<LogQuestionKind>(["ppm scale", "EC unit", "date order", "which row is the header", "layout"]);
 
-/** An unknown column keeps the log waiting only where it may be the runoff's. */
+/** The measures that a verdict cannot be without. */
+const verdictNeeds: ReadonlySet<string> = new Set(["runoff EC", "runoff pH"]);
+
+/** An unknown column keeps the log waiting only where it may be the runoff's EC or pH. */
 function questionsBefore({ questions }: LogReading): readonly string[] {
   return questions
-    .filter(({ kind, choices }) => decisive.has(kind) || (kind === "what is this column" && choices.some((choice) => choice.startsWith("runoff "))))
+    .filter(({ kind, choices }) => decisive.has(kind) || (kind === "what is this column" && choices.some((choice) => verdictNeeds.has(choice))))
     .map(({ text }) => text);
 }
 
