@@ -1,11 +1,20 @@
-import { expect, test } from "vitest";
-import { failuresOf, trials } from "./forced-failures";
+import { afterAll, expect, test } from "vitest";
+import { type FailedTrial, failuresOf, trials } from "./forced-failures";
 
-/** So many of a sync's writes fail here; `npm run failures` tries every one. */
-const mostWrites = 6;
+/** So many of a sync's writes fail in a common run; `npm run failures` tries every one and prints the figures. */
+const mostWrites = process.env["MODE"] === "every-write" ? Infinity : 6;
+
+const tried: FailedTrial[] = [];
 
 test.each(Object.keys(trials))("%s: whatever sync fails, the workbook is as before, or done, or it is said what stands; then the goal is reached", async (name) => {
   const failed = await failuresOf(name, mostWrites);
+  tried.push(...failed);
   expect(failed.length).toBeGreaterThan(0);
   expect(failed.filter(({ outcome, reached }) => outcome === "untold" || !reached).slice(0, 5)).toEqual([]);
+});
+
+afterAll(() => {
+  const count = (outcome: FailedTrial["outcome"]): number => tried.filter((each) => each.outcome === outcome).length;
+  const figures = (["as before", "done", "told", "untold"] as const).map((outcome) => `${outcome} ${count(outcome)}`);
+  process.stdout.write(`failures tried ${tried.length}: ${figures.join(", ")}; goal reached afterwards in ${tried.filter(({ reached }) => reached).length}\n`);
 });
