@@ -41,9 +41,13 @@ export function shareDrained({ inputLitres, runoffLitres }: Entry): number | und
   return runoffLitres / inputLitres;
 }
 
+/** Millionths of a litre: what is left of a difference beyond them comes from the unit it was logged in. */
+const litresDecimals = 6;
+
 /** Litres that stayed or were drunk. */
-export function litresKept({ inputLitres, runoffLitres }: Entry): number | undefined {
-  return shareDrained({ inputLitres, runoffLitres } as Entry) === undefined ? undefined : (inputLitres ?? 0) - (runoffLitres ?? 0);
+export function litresKept(entry: Entry): number | undefined {
+  const { inputLitres = 0, runoffLitres = 0 } = entry;
+  return shareDrained(entry) === undefined ? undefined : Number((inputLitres - runoffLitres).toFixed(litresDecimals));
 }
 
 /** From one entry to a later one, in days; `undefined` in a log without dates. */

@@ -20,7 +20,7 @@ import { mostUrgent } from "./urgency";
 import { weaknessOf } from "./weakness";
 import { wellConclusion } from "./well";
 import { weakConclusion } from "./weak";
-import { type Cause } from "./words";
+import { type Cause, type Urgency } from "./words";
 
 export { type JudgeOptions } from "./facts";
 
@@ -88,7 +88,7 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
     const causes = known([...saltCauses(facts, salt), ...(isPh ? phCauses(facts, acidity).filter((cause) => cause === "input pH out of band") : [])]);
     return {
       verdict: isPh && !isVagueSoil ? "salt buildup and pH out of range" : "salt buildup",
-      urgency: mostUrgent(salt.urgency, isPh ? acidity.urgency : "none"),
+      urgency: mostUrgent(salt.urgency, acidity.urgency),
       causes,
       steps: saltCourse(facts, salt, causes),
       reasons: [ec, ph, ...others],
@@ -98,11 +98,14 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
   const causes = known(phCauses(facts, acidity));
   return {
     verdict: isVagueSoil ? "cannot say" : "pH out of range",
-    urgency: mostUrgent(isVagueSoil ? "next watering" : acidity.urgency, salt.urgency),
+    urgency: mostUrgent(isVagueSoil ? vagueUrgency(facts) : acidity.urgency, salt.urgency),
     causes: isVagueSoil ? ["not known"] : causes,
     steps: phCourse(facts, acidity, causes),
     reasons: [ph, ec, ...others],
   };
 }
+
+/** The drain of soil tells little of its pH; a plant that fails cannot wait for the test. */
+const vagueUrgency = ({ plant }: Facts): Urgency => (plant.failing ? "today" : "next watering");
 
 const known = (causes: readonly Cause[]): readonly Cause[] => (causes.length === 0 ? ["not known"] : [...new Set(causes)]);

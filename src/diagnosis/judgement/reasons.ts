@@ -7,7 +7,8 @@ import { drinksText } from "./says/ph-says";
 
 /** What one quantity of the runoff says, with the readings it rests on. */
 export function levelReason(level: Level | undefined, name: "ph" | "ec", { band, feed }: Facts): string {
-  const called = name === "ph" ? "runoff pH" : band.medium === "water culture" ? "EC" : "runoff EC";
+  const of = band.medium === "water culture" ? "" : "runoff ";
+  const called = `${of}${name === "ph" ? "pH" : "EC"}`;
   if (level === undefined) return `${called} was not measured in the last two readings`;
   const values = [level.before, level.latest].flatMap((value) => value ?? []);
   const said = values.map((value) => written(value, name).replace("pH ", "")).join(", then ");

@@ -62,7 +62,8 @@ function tooSalty(facts: Facts, ec: number, { acidity, reasons }: { readonly aci
   const share = to > waterEc ? (ec - to) / (to - waterEc) : 1;
   const isDosed = facts.evidence.slice(-2).some((entry) => tells(entry, "topped up", "feed change") && /\bfeed|nutrient|stock|concentrate/i.test(entry.notes ?? ""));
   const change = isOld(facts) || plant.failing || multiple >= extremeMultiple;
-  const urgency: Urgency = plant.failing ? "now" : multiple > strongMultiple || plant.ill ? "today" : "next watering";
+  const bySalt: Urgency = plant.failing ? "now" : multiple > strongMultiple || plant.ill ? "today" : "next watering";
+  const urgency = mostUrgent(bySalt, acidity.urgency);
   const steps = [
     ...stirred(facts),
     step("dilute the tank", multiple > strongMultiple ? "now" : "at the next watering", tankSays.dilute(ec, to, share), { ec: to, share }),

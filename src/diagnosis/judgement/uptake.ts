@@ -1,5 +1,5 @@
 import { median } from "../../maths/median";
-import { daysBetween, type Entry, litresKept, shareDrained } from "./entry";
+import { type Entry, litresKept, shareDrained } from "./entry";
 import { littleRunoff, muchRunoff, noRunoff } from "./limits";
 
 /** What the volumes of the rows tell. */
@@ -18,8 +18,8 @@ export interface WaterBalance {
 /** So many waterings make "now". Common practice. */
 const latestWaterings = 2;
 const shareWaterings = 5;
-/** Fewer rates are no baseline. Common practice. */
-const fewestRates = 4;
+/** Fewer waterings are no baseline. Common practice. */
+const fewestWaterings = 4;
 
 /** The balance of the waterings; rows of a flush must not be among them. */
 export function waterBalance(rows: readonly Entry[], given: number | undefined): WaterBalance {
@@ -42,16 +42,13 @@ function runoffWord(share: number): NonNullable<WaterBalance["runoff"]> {
   return share <= muchRunoff ? "enough" : "much";
 }
 
-/** Uptake of the latest two waterings over the median of those before: litres a day where the log has dates. */
+/**
+ * What the latest two waterings left in the pot over the median of those before. Not by the day: how many waterings between two
+ * rows went unlogged nobody can tell, and a wider gap is no sick plant.
+ */
 function drinksNow(rows: readonly Entry[]): number | undefined {
-  const told = rows.filter((entry) => litresKept(entry) !== undefined);
-  const rates = told.flatMap((entry, at) => {
-    const kept = litresKept(entry) ?? 0;
-    if (entry.day === undefined) return [kept];
-    const days = daysBetween(told[at - 1], entry);
-    return days === undefined || !(days > 0) ? [] : [kept / days];
-  });
-  if (rates.length < fewestRates) return undefined;
-  const baseline = median(rates.slice(0, -latestWaterings));
-  return baseline > 0 ? median(rates.slice(-latestWaterings)) / baseline : undefined;
+  const kept = rows.flatMap((entry) => litresKept(entry) ?? []);
+  if (kept.length < fewestWaterings) return undefined;
+  const baseline = median(kept.slice(0, -latestWaterings));
+  return baseline > 0 ? median(kept.slice(-latestWaterings)) / baseline : undefined;
 }
