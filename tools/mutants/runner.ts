@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { BaseSequencer, createVitest, type TestCase, type TestModule, type TestSpecification } from "vitest/node";
+import { BaseSequencer, createVitest, type TestModule, type TestSpecification } from "vitest/node";
 import { bundleWith } from "./bundle";
 import { testsOf } from "./tests-of";
 
@@ -11,8 +11,6 @@ export interface Answer { readonly killed: boolean }
 const root = path.join(import.meta.dirname, "..", "..");
 const built = path.join(root, ".cache", "mutants", String(process.pid));
 let current: Task | undefined;
-/** One test that fails is enough, but for the run that finds out which tests hold. */
-let hurry = false;
 
 /** Runs the tests in the order in which they are named: the quick ones first, for one that fails is enough. */
 class AsNamed extends BaseSequencer {
@@ -25,7 +23,7 @@ class AsNamed extends BaseSequencer {
 }
 
 const vitest = await createVitest("test", {
-  root, watch: false, config: false, include: ["tests/**/*.test.ts"], reporters: [{ onTestCaseResult: stopAtFailure }],
+  root, watch: false, config: false, include: ["tests/**/*.test.ts"], reporters: [{}],
   testNamePattern: "^(?!.*a year of five-minute readings)",
   pool: "forks", isolate: false, maxWorkers: 1, sequence: { sequencer: AsNamed },
   testTimeout: 60_000, hookTimeout: 60_000,
@@ -41,20 +39,16 @@ const vitest = await createVitest("test", {
   }],
 });
 
-function stopAtFailure(test: TestCase): void {
-  if (hurry && test.result().state === "failed") void vitest.cancelCurrentRun("test-failure");
-}
-
-/** What the tests came to; the interface also hands over what earlier runs left behind. */
-async function run(tests: readonly TestSpecification[]): Promise<TestModule[]> {
+/** What the tests came to, up to so many failures; the interface also hands over what earlier runs left behind. */
+async function run(tests: readonly TestSpecification[], failures: number): Promise<TestModule[]> {
+  vitest.config.bail = failures;
   const ids = new Set(tests.map(({ moduleId }) => moduleId));
   const { testModules } = await vitest.runTestSpecifications([...tests]);
   return testModules.filter(({ moduleId }) => ids.has(moduleId));
 }
 
 async function fail(tests: readonly TestSpecification[]): Promise<boolean> {
-  hurry = true;
-  const modules = await run(tests);
+  const modules = await run(tests, 1);
   return modules.some((module) => !module.ok());
 }
 
@@ -76,9 +70,8 @@ async function findSound(names: readonly string[], file: string): Promise<readon
   const unchanged = { file, text: readFileSync(path.join(root, file), "utf8") };
   put(unchanged);
   await bundleWith(unchanged.file, unchanged.text, built);
-  hurry = false;
   const tests = names.length === 0 ? [] : await vitest.globTestSpecifications([...names]);
-  const modules = await run(tests);
+  const modules = await run(tests, 0);
   return tests.map((test) => {
     const module = modules.find(({ moduleId }) => moduleId === test.moduleId);
     return module?.ok() === true ? test : passing(test, module);
