@@ -1,7 +1,7 @@
-import { type CourseStep, type PotJudgement } from "../../src/index";
+import { type CourseStep, type PotJudgement, type PotStanding } from "../../src/index";
 import { type CaseTheme, type PotCase } from "./case-book";
 import { caseCells } from "./case-log";
-import { type JudgedPot, judgedPots } from "./judged";
+import { judgedPots } from "./judged";
 
 /** As code hosts make the anchor of a heading. */
 const anchorOf = (text: string): string => text.toLowerCase().replaceAll(/[^a-z0-9 _-]/g, "").replaceAll(" ", "-");
@@ -25,7 +25,7 @@ function judgementLines({ verdict, urgency, phase, causes, course, reasons }: Po
   ];
 }
 
-function benchLines(pots: readonly JudgedPot[]): string[] {
+function benchLines(pots: readonly PotStanding[]): string[] {
   if (pots.length < 2) return [];
   const rows = pots.map(({ vessel = "", judgement: { verdict, urgency, course } }) =>
     [vessel, verdict, urgency, course[0].act]);

@@ -1,13 +1,6 @@
-import {
-  type Band, bandNamed, ec25, judge, logInTime, type LogRow, ownBand, ph, type PotJudgement, urgencies,
-} from "../../src/index";
+import { type Band, bandNamed, ec25, ownBand, ph, type PotReport, reportOf } from "../../src/index";
 import { type PotCase } from "./case-book";
-import { readCase } from "./case-log";
-
-export interface JudgedPot {
-  readonly vessel: string | undefined;
-  readonly judgement: PotJudgement;
-}
+import { caseGrid } from "./case-log";
 
 /** The band of a case: named as in a cell, or the grower's own limits. */
 export function bandOf({ band, limits }: PotCase): Band {
@@ -16,16 +9,6 @@ export function bandOf({ band, limits }: PotCase): Band {
   return ownBand(ph(phLow), ph(phHigh), ec25(ecLow), ec25(ecHigh));
 }
 
-const judged = (rows: readonly LogRow[], band: Band, vessel: string | undefined): JudgedPot =>
-  ({ vessel, judgement: judge(logInTime(rows, vessel).rows, band) });
-
-const rank = ({ judgement }: JudgedPot): number => urgencies.indexOf(judgement.urgency);
-
-/** The pots of a case, worst first. */
-export function judgedPots(pot: PotCase): readonly JudgedPot[] {
-  const { rows, vessels } = readCase(pot);
-  const band = bandOf(pot);
-  const named = vessels.length === 0 ? [undefined] : vessels;
-  const pots = named.map((vessel) => judged(rows, band, vessel));
-  return pots.sort((a, b) => rank(b) - rank(a));
-}
+/** The pots of a case, worst first, by the path that pane and command line take. */
+export const judgedPots = (pot: PotCase): readonly PotReport[] =>
+  reportOf({ grid: caseGrid(pot).grid, band: bandOf(pot) }).pots;
