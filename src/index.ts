@@ -140,6 +140,7 @@ export {
   type LogQuestion, type LogQuestionKind, type LogReading, type SetAside,
 } from "./log/reading";
 export { readLog } from "./log/read-log";
+export { saidOfRows, type SaidOfRows } from "./log/said-of-rows";
 export { loggedReading } from "./log/rows/logged-reading";
 
 // Report: from a grid to all that is shown of it

@@ -27,8 +27,8 @@ export function unitQuestion(kind: LogQuestionKind, columns: readonly Asked[]): 
 
 /** What one column holds. */
 export function columnQuestion({ column, letters, header }: Asked, why: string, choices: readonly string[]): LogQuestion {
-  const named = header === "" ? `Column ${letters}` : `${letters} "${header}"`;
-  return { kind: "what is this column", text: `What does ${named} hold? ${why}.`, choices: [...choices, "other"], columns: [column] };
+  const named = header === "" ? `Column ${letters}` : `Column ${letters} "${header}"`;
+  return { kind: "what is this column", text: `${named}: what does it hold? ${why}.`, choices: [...choices, "other"], columns: [column] };
 }
 
 /** No row names the columns. */

@@ -6,6 +6,7 @@ import { otherLayout } from "./columns/layout";
 import { logQuantities } from "./log";
 import { columnQuestion, headerQuestion, layoutQuestion, unitQuestion } from "./questions";
 import { type LogAnswers, type LogGrid, type LogQuestion, type LogReading } from "./reading";
+import { remarksOn } from "./remarks";
 import { rowReader } from "./rows/row-reader";
 import { sampleColumn } from "./columns/sample";
 import { lettersIn } from "./sheet-place";
@@ -45,7 +46,9 @@ function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswer
   const reader = rowReader({ grid, firstRow, columns, samples, answers, statedOrder });
   const open = reader.dateOrderOpen && date !== undefined ? [unitQuestion("date order", [date])] : [];
   const body = readBody({ grid, header, headers, columns, reader });
-  return { headerRows: header?.rows ?? [], columns, questions: [...questions, ...open], ...body };
+  const asked = [...questions, ...open];
+  const remarks = remarksOn({ grid, rows: body.rows, columns, questions: asked });
+  return { headerRows: header?.rows ?? [], columns, questions: asked, remarks, ...body };
 }
 
 /** Units in which figures run in hundreds: a comma before three digits divides thousands there. */
@@ -67,7 +70,7 @@ function unread(grid: LogGrid, questions: readonly LogQuestion[], reason: string
   const columns = Array.from({ length: widthOf(grid) }, (_, column) => ({
     column, letters: lettersIn(grid, column), header: "", quantity: "other" as const, unit: "" as const, why: reason, read: false,
   }));
-  return { headerRows: [], columns, rows: [], setAside, problems: [], blankRows, questions, vessels: [] };
+  return { headerRows: [], columns, rows: [], setAside, problems: [], blankRows, questions, remarks: [], vessels: [] };
 }
 
 /** Asks for the header row, or, when there is none, what each filled column holds. */

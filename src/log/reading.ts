@@ -13,6 +13,9 @@ export interface LogGrid {
   /** Where rows and columns stand on their sheet, counted from 0: for the words of questions and reasons. */
   readonly rowNumbers?: readonly number[];
   readonly columnNumbers?: readonly number[];
+  /** How many rows the sheet hides, which are not among the cells; and which columns of the grid it hides. */
+  readonly hiddenRows?: number;
+  readonly hiddenColumns?: readonly number[];
 }
 
 /** What a person answered; columns counted from 0 within the grid. */
@@ -94,6 +97,8 @@ export interface LogReading {
   readonly problems: readonly CellProblem[];
   readonly blankRows: number;
   readonly questions: readonly LogQuestion[];
+  /** Sentences on the log as a whole, to stand where the judgement stands: rows without a date, columns that wait, hidden rows. */
+  readonly remarks: readonly string[];
   /** In the order of their first appearance. */
   readonly vessels: readonly string[];
 }

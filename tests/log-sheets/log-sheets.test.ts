@@ -14,6 +14,8 @@ function serial(text: string): number {
 function expectRow(row: LogRow, fields: readonly string[], expected: readonly unknown[]): void {
   const given = new Map(fields.map((field, at) => [field, expected[at]]));
   for (const [field, value] of Object.entries(row)) {
+    // What the judgement is told of a figure left out is what the problems say, and those are compared below.
+    if (field === "unread") continue;
     const wanted = given.get(field) ?? undefined;
     const where = `row ${row.row + 1} ${field}`;
     if (field === "row") expect(value, where).toBe(Number(wanted) - 1);

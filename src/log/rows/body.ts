@@ -114,7 +114,7 @@ function nothingIn({ draft, problems }: RowRead, cells: readonly unknown[], colu
   const bad = problems.find(({ reason, column }) => !isBlank(cells[column]) && reason !== "");
   if (bad !== undefined) return { row: draft.row, column: bad.column, reason: `no reading: ${bad.reason}` };
   const waits = columns.find(({ column, unit, quantity, read }) => !read && !isBlank(cells[column]) && (unit === undefined || quantity === "other"));
-  const text = waits === undefined ? "" : `; ${waits.letters} is not read`;
+  const text = waits === undefined ? "" : waits.why === "" ? `; column ${waits.letters} is not read` : `; column ${waits.letters} is not read: ${waits.why}`;
   return { row: draft.row, reason: `no reading in this row${text}` };
 }
 

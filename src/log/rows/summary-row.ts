@@ -32,7 +32,11 @@ export function summaryIn(cells: readonly unknown[], columns: readonly ColumnRea
   return label === undefined ? undefined : `${quoted(label)} sums up other rows`;
 }
 
-const isDay = (cell: unknown): boolean => !isBlank(cell) && dateCell(cell, false).kind !== "none";
+/** Figures alone are no label, whatever day they mean. */
+const onlyFigures = /^[\d\s./:-]+$/;
+
+const isDay = (cell: unknown): boolean =>
+  typeof cell === "number" || (typeof cell === "string" && (onlyFigures.test(cell) || dateCell(cell, false).kind !== "none") && !isBlank(cell));
 
 function textAt(cells: readonly unknown[], columns: readonly ColumnReading[], wanted: "date" | "vessel"): string | undefined {
   const found = columns.find(({ column, quantity, read }) => read && quantity === wanted && typeof cells[column] === "string");
