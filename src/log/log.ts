@@ -3,7 +3,7 @@ import { type Celsius, type Ec25, type Litres, type Percent, type Ph } from "../
 /** What a column of a grower's log can hold, in the order in which it is offered. */
 export const logQuantities = [
   "date", "time", "vessel", "input EC", "input pH", "runoff EC", "runoff pH", "input volume", "runoff volume",
-  "solution temperature", "air temperature", "humidity", "notes", "other",
+  "solution temperature", "air temperature", "humidity", "new growth", "posture", "spread of symptoms", "roots", "notes", "other",
 ] as const;
 export type LogQuantity = (typeof logQuantities)[number];
 

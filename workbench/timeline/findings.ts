@@ -29,6 +29,7 @@ export function foundIn({ file, placed, report }: Findings): object {
     rowsUsed: reading.rows.length,
     rowsSetAside: reading.setAside.map(({ row, column, reason }) => ({ cell: address.cell(row, column), reason })),
     rowsBlank: reading.blankRows,
+    remarks: reading.remarks,
     cellProblems: reading.problems.map(({ row, column, reason, used }) => ({ cell: address.cell(row, column), reason, used })),
     verdict: judgement?.verdict ?? null,
     urgency: judgement?.urgency ?? null,

@@ -1,8 +1,8 @@
-import { type CourseStep, type LogReading, type Report } from "../../src/index";
+import { type CourseStep, type LogReading, type Report, saidOfRows } from "../../src/index";
 import { dayInWords } from "../../taskpane/drawing/time-axis";
 import { addressesIn, type Findings } from "./findings";
 
-/** So many rows set aside are listed one by one. */
+/** So many lines of rows set aside are listed. */
 const mostListed = 20;
 
 /** The findings as lines for a person at a terminal. */
@@ -12,13 +12,18 @@ export function asText({ placed, report }: Findings): string {
   const columns = reading.columns
     .filter(({ quantity }) => quantity !== "other")
     .map(({ letters, header, quantity, unit, read }) => `  ${letters} "${header}": ${quantity}${unit ? `, ${unit}` : ""}${read ? "" : " (not read)"}`);
-  const aside = reading.setAside.slice(0, mostListed).map(({ row, column, reason }) => `  ${address.cell(row, column)}: ${reason}`);
-  const more = reading.setAside.length > mostListed ? [`  and ${reading.setAside.length - mostListed} more`] : [];
+  const said = saidOfRows({ setAside: reading.setAside, problems: [] });
+  const aside = said.slice(0, mostListed).map(({ row, column, rows, reason }) => {
+    const alike = rows.length === 1 ? "" : `, and ${rows.length - 1} rows like it`;
+    return `  ${address.cell(row, column)}: ${reason}${alike}`;
+  });
+  const more = said.length > mostListed ? [`  and ${said.length - mostListed} more`] : [];
   const lanes = timeline.lanes.map(({ name, unit, trend }) => `  ${name}${unit === "" ? "" : `, ${unit}`}: ${trend.words}`);
   const events = timeline.events.map(({ kind, words, day }) => `  ${timeline.axis === "dates" ? `${dayInWords(day)}: ` : ""}${kind} (${words})`);
   const shown = vessel === undefined ? "" : `; shown: ${vessel} of ${reading.vessels.join(", ")}`;
   return [
     `${placed.sheet}: ${reading.rows.length} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${shown}`,
+    ...reading.remarks,
     "Columns", ...columns,
     ...(aside.length > 0 ? ["Set aside", ...aside, ...more] : []),
     ...standing(report),

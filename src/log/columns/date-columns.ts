@@ -56,15 +56,21 @@ function rank({ quantity, header: { meaning } }: Column): number {
 /** No column holds dates: one may still be meant to, and then its cells say what is wrong with them. */
 function withoutDated(columns: Columns): Column[] {
   const meant = columns.filter(({ quantity, answer }) => quantity === "date" && answer === undefined);
-  const good = meant.find((column) => !countsDays(column) && !column.sample.weekdays);
+  const good = meant.find((column) => !countsDays(column) && !column.sample.weekdays && (column.sample.dateLike > 0 || column.sample.filled === 0));
   const time = columns.find(({ quantity, sample }) => quantity === "time" && sample.filled > 0);
+  const hidden = meant.length > 0 ? undefined : columns.find(isDateWithMore);
   return columns.map((column) => {
     if (column === good) return column;
+    if (column === hidden) return asked(column, "its cells hold a date and more; put the dates into a column of their own");
     if (meant.includes(column)) return good === undefined && column === meant[0] ? daysMissing(column) : withoutDays(column);
     const clockOnly = column === time && meant.length === 0;
     return clockOnly ? asked(column, "it tells the clock and no day: put the dates into a column of their own", "time") : column;
   });
 }
+
+/** An unread column of words, each with a date in it. */
+const isDateWithMore = ({ quantity, answer, measure, sample }: Column): boolean =>
+  quantity === "other" && answer === undefined && measure === undefined && sample.numbers === 0 && sample.dateLike > sample.filled / 2;
 
 const countsDays = ({ sample }: Column): boolean =>
   sample.dates === 0 && sample.median !== undefined && sample.median < lowestSerial;
@@ -76,7 +82,7 @@ const withoutDays = (column: Column): Column => unread(column, said(column));
 
 const said = (column: Column): string => {
   if (column.sample.weekdays) return "it names days of the week";
-  return countsDays(column) ? "it counts days" : "its cells are no dates";
+  return countsDays(column) ? "it counts days" : "its cells are no dates that can be read";
 };
 
 const unread = (column: Column, why: string): Column => ({ ...column, quantity: "other", choices: [], why });

@@ -34,6 +34,8 @@ const apart = (text: string): string =>
     .replace(/pour[\s-]+through/gi, "pourthrough")
     .replace(/root[\s-]+zone/gi, "rootzone")
     .replace(/set[\s-]+point/gi, "setpoint")
+    .replace(/new[\s-]+(?:growth|leaves)/gi, "newgrowth")
+    .replace(/roots?[\s-]+(?:look|colou?r|health|score|condition|rating)|^\s*roots?\s*(?=$|\()/gi, "rootlook")
     .replace(/\b([ecp])\.\s?([ceh])\.?(?![\p{L}])/giu, " $1$2 ")
     .replace(/\u0394/g, " \u0394 ")
     .replace(/pH/g, " ph ")

@@ -55,6 +55,11 @@ export const headerWords = {
     "medium media substrate substrat sustrato substraat soil slab slabs rootzone root roots substrato podloze matte bag",
     "coir peat",
   ),
+  /** How the plant looks, by the grower's own scale of 0 to 3. */
+  newGrowth: words("newgrowth neuaustrieb"),
+  posture: words("posture turgor wilt wilting droop drooping haltung"),
+  symptoms: words("symptom symptoms spread spots burn tipburn chlorosis yellowing necrosis"),
+  rootLook: words("rootlook"),
   notes: words(
     "note notes comment comments remark remarks observation observations action actions event events activity memo bemerkung",
     "bemerkungen notiz notizen anmerkung anmerkungen kommentar kommentare nota notas observaciones comentario comentarios",

@@ -45,10 +45,16 @@ export function propose(meaning: HeaderMeaning): Proposal {
   return unmeasured(meaning);
 }
 
+const plantLooks = [
+  ["newGrowth", "new growth"], ["posture", "posture"], ["symptoms", "spread of symptoms"], ["rootLook", "roots"],
+] as const satisfies readonly (readonly [Concept, LogQuantity])[];
+
 /** Dates, names and what else is no figure of a meter. */
 function unmeasured(meaning: HeaderMeaning): Proposal {
   const has = (concept: Concept): boolean => meaning.concepts.has(concept);
   if (meaning.unit === "each") return open("volume", "a volume of one plant or area is not the pot's", ["input volume", "runoff volume"]);
+  const look = plantLooks.find(([concept]) => has(concept));
+  if (look !== undefined && meaning.unit === undefined) return settled(look[1], inWords);
   if (has("date")) return settled("date", inWords);
   if (has("time")) return settled("time", inWords);
   if (has("vessel") && meaning.unit === undefined) return settled("vessel", inWords);
@@ -57,7 +63,7 @@ function unmeasured(meaning: HeaderMeaning): Proposal {
   return sideOnly(meaning);
 }
 
-function measuresIn({ concepts, unit, strangers }: HeaderMeaning): Measure[] {
+export function measuresIn({ concepts, unit, strangers }: HeaderMeaning): Measure[] {
   const named: Measure[] = [];
   if (concepts.has("ec") || concepts.has("tds") || concepts.has("cf")) named.push("EC");
   if (concepts.has("ph")) named.push("pH");

@@ -1,6 +1,7 @@
 import { type LogUnit } from "../../cells/units";
 import { columnUnit } from "./column-unit";
 import { type Column } from "./column";
+import { plantLookOf } from "../rows/plant-cell";
 import { settleDates } from "./date-columns";
 import { settleVessels } from "./vessel-columns";
 import { type ColumnHeader } from "./header-rows";
@@ -29,6 +30,7 @@ export function readColumns(
   let columns = headers.map((header, column) => firstLook(column, header, samples[column], answers.columns?.[column]));
   columns = columns.map((column) => byElimination(column, columns));
   columns = columns.map((column) => besideHumidity(column, columns));
+  columns = columns.map(wordsAreNotes);
   columns = settleVessels(settleDates(columns), grid, firstRow);
   columns = columns.map((column) => onlyOnce(column, columns));
   const asked = columns.filter(isOpen).map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
@@ -56,6 +58,13 @@ function byElimination(column: Column, all: readonly Column[]): Column {
   const quantity = column.choices.find((choice) => choice !== said);
   if (quantity === undefined || !column.choices.includes(said)) return column;
   return { ...column, quantity, choices: [], why: `the other ${measure} column is the ${said}` };
+}
+
+/** How the plant looks told in words is a note; told in figures it is a scale of 0 to 3. */
+function wordsAreNotes(column: Column): Column {
+  const isLook = column.quantity !== undefined && plantLookOf(column.quantity) !== undefined && column.answer === undefined;
+  if (!isLook || column.sample.numbers * 2 > column.sample.filled || column.sample.filled === 0) return column;
+  return { ...column, quantity: "notes", choices: [], why: "its cells are words" };
 }
 
 /** A temperature next to the humidity is the air's. */

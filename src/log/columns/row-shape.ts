@@ -1,7 +1,7 @@
 import { dateCell } from "../dates/date-cell";
 import { headerMeaning, type HeaderMeaning } from "./header-meaning";
 import { numberCell } from "../../cells/number-cell";
-import { propose } from "./propose";
+import { measuresIn, propose } from "./propose";
 import { type LogGrid } from "../reading";
 import { isBlank, plain } from "../../cells/text";
 
@@ -32,7 +32,7 @@ const isBareUnit = ({ concepts, strangers, unit, dateOrder }: HeaderMeaning): bo
   concepts.size === 0 && strangers === 0 && (unit !== undefined || dateOrder !== undefined);
 
 /** Whether the words name EC, pH, a volume, a temperature or the humidity; a unit alone names nothing. */
-export const namesReading = (meaning: HeaderMeaning): boolean => !isBareUnit(meaning) && propose(meaning).measure !== undefined;
+export const namesReading = (meaning: HeaderMeaning): boolean => !isBareUnit(meaning) && (propose(meaning).measure !== undefined || measuresIn(meaning).length > 1);
 
 /** Looks at one row without knowing yet whether it is a header or a row of readings. */
 export function rowShape(grid: LogGrid, row: number): RowShape {

@@ -106,8 +106,12 @@ export const usualIn = ({ figures }: ColumnSample, unit: LogUnit): number | unde
 
 const ownUnit = ({ unit }: Figure, columnUnit: LogUnit): LogUnit => (isReadable(unit) ? unit : columnUnit);
 
+/** A day in full among other words. */
+const dateInside = /\b\d{4}-\d{2}-\d{2}\b/;
+
 /** Also a serial number without a format, and a date that lacks its year or that no calendar has. */
 function isLikeDate(cell: unknown): boolean {
+  if (typeof cell === "string" && dateInside.test(cell)) return true;
   const read = dateCell(cell, false);
   return read.kind !== "none" || (typeof cell === "string" && read.reason !== "is not a date");
 }

@@ -22,11 +22,32 @@ export function settleVessels(columns: readonly Column[], grid: LogGrid, firstRo
   if (!hasRepeats(moments)) return counted;
   const vessels = counted.filter(({ quantity }) => quantity === "vessel");
   if (vessels.length > 0 && tellsApart(vessels, rows, moments)) return counted;
-  const helps = counted.filter((column) => isCandidate(column, rows) && tellsApart([...vessels, column], rows, moments));
-  const known = helps.find(({ header }) => header.meaning.concepts.has("place"));
-  if (known !== undefined) return counted.map((column) => (column === known ? { ...column, quantity: "vessel", choices: [], why: "it tells the rows of one day apart" } : column));
-  return counted.map((column) => (helps.includes(column) ? asked(column) : column));
+  const candidates = counted.filter((column) => isCandidate(column, rows));
+  const helps = helping(candidates, vessels, (some) => tellsApart(some, rows, moments));
+  const known = helps.every(({ header }) => knownKinds.some((concept) => header.meaning.concepts.has(concept)));
+  return counted.map((column) => {
+    if (!helps.includes(column)) return column;
+    return known ? { ...column, quantity: "vessel" as const, choices: [], why: "it tells the rows of one day apart" } : asked(column);
+  });
 }
+
+/** Words of kinds and places: what they name can be a pot's name. */
+const knownKinds = ["place", "medium"] as const;
+
+/** The columns that tell pots apart: one of kinds or places first, then any other, then two together. */
+function helping(candidates: readonly Column[], vessels: readonly Column[], apart: (columns: readonly Column[]) => boolean): readonly Column[] {
+  const alone = candidates.filter((column) => !isMedium(column) && apart([...vessels, column]));
+  const place = alone.find(({ header }) => header.meaning.concepts.has("place"));
+  if (place !== undefined) return [place];
+  if (alone.length > 0) return alone;
+  for (const [at, one] of candidates.entries()) {
+    const other = candidates.slice(at + 1).find((each) => apart([...vessels, one, each]));
+    if (other !== undefined) return [one, other];
+  }
+  return [];
+}
+
+const isMedium = ({ header }: Column): boolean => header.meaning.concepts.has("medium");
 
 /** A cell as names are compared. */
 const textOf = (cell: unknown): string =>
@@ -58,14 +79,18 @@ function tellsApart(columns: readonly Column[], rows: readonly (readonly unknown
   return names > 1 && both >= rows.length * apartNeeded && (names <= rows.length / 2 || new Set(moments).size === 1);
 }
 
-/** An unread column of short words, or of a kind or place: neither a figure nor a part of the day. */
+/** Pots are numbered up to this; greater figures are readings. */
+const highestNumber = 999;
+
+/** An unread column of short words or numbers, or of a kind or place; parts of the day are none. */
 function isCandidate({ quantity, measure, answer, sample, header, column }: Column, rows: readonly (readonly unknown[])[]): boolean {
   if (quantity !== "other" || measure !== undefined || answer !== undefined || sample.filled === 0) return false;
   const { concepts, unit } = header.meaning;
-  if (concepts.has("noReading") || concepts.has("person") || concepts.has("medium") || unit !== undefined) return false;
+  if (concepts.has("noReading") || concepts.has("person") || unit !== undefined || sample.dates > 0) return false;
   if (concepts.has("place")) return true;
-  const isWords = sample.numbers * 2 < sample.filled && sample.dates === 0;
-  return isWords && !rows.some((cells) => partsOfDay.test(textOf(cells[column])));
+  const isWords = sample.numbers * 2 < sample.filled;
+  const isNumber = sample.numbers === sample.filled && sample.figures.every(({ value }) => Number.isInteger(value) && value <= highestNumber);
+  return (isWords || isNumber) && !rows.some((cells) => partsOfDay.test(textOf(cells[column])));
 }
 
 /** "Plants", "No. of pots" over figures: how many there are. */

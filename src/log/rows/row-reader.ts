@@ -1,6 +1,7 @@
 import { readDates } from "../dates/dates";
 import { type Draft, emptyDraft, holdsAnything, putReading, type RowRead } from "./draft";
-import { type LogEvent, type LogQuantity } from "../log";
+import { type LogEvent, type LogQuantity, type PlantLook } from "../log";
+import { plantCell, plantLookOf } from "./plant-cell";
 import { type MeasureColumn, measureCell } from "./measure-cell";
 import { eventsIn } from "../notes/notes";
 import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "../reading";
@@ -62,6 +63,8 @@ export function rowReader(source: RowSource): RowReader {
 function cellReader(column: ColumnReading, source: RowSource): CellReader {
   if (column.quantity === "notes") return noteReader();
   if (column.quantity === "vessel") return putVessel;
+  const look = plantLookOf(column.quantity);
+  if (look !== undefined) return plantReader(column.column, look);
   const put = putReading[column.quantity];
   return put === undefined ? () => false : readingReader(column, put, source);
 }
@@ -88,6 +91,17 @@ function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: D
     }
     put(draft, value);
     return true;
+  };
+}
+
+function plantReader(column: number, look: keyof PlantLook): CellReader {
+  return (cell, row, { draft, problems }) => {
+    if (isBlank(cell)) return false;
+    const found = plantCell(cell);
+    if (found === undefined) return false;
+    if ("reason" in found) problems.push({ row, column, used: false, reason: found.reason });
+    else draft.plant = { ...draft.plant, [look]: found.value };
+    return "value" in found;
   };
 }
 

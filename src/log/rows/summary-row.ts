@@ -3,7 +3,7 @@ import { dateCell } from "../dates/date-cell";
 import { type ColumnReading } from "../reading";
 
 /** Words of a row that sums up others. */
-const summary = String.raw`(?:sub)?totals?|sums?|averages?|avg|mean|median|std|stdev|count|summe|gesamt|mittelwert|mittel|durchschnitt|schnitt|` +
+const summary = String.raw`(?:sub)?totals?|sums?|averages?|avg|mean|median|std|st\.?\s?dev|stdev|standard deviation|sd|s\.d\.|cv|count|n(?=\s*$|\s*[=:])|summe|gesamt|mittelwert|mittel|durchschnitt|schnitt|` +
   "promedio|moyenne|gemiddelde?|totaal|totale|media|medio|somma|srednia|suma|minimum|maximum";
 /** Words of a row of limits; alone they can also be a person's name. */
 const limits = "min|max|targets?|goal|aim|limits?|soll|sollwert|ziel|objetivo|streef|cible|consigne|guideline|recommended|ideal";
