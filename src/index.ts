@@ -73,6 +73,9 @@ export { fitWashout, type WashPoint } from "./flush/fit-washout";
 export { flushLeft, type FlushLeft } from "./flush/flush-left";
 export { flushPlan, standardPortionShare, type FlushPlan, type FlushPortion } from "./flush/flush-plan";
 export { flushStop } from "./flush/flush-stop";
+export { aboveWater, flushTarget, insideShare } from "./flush/flush-target";
+export { flushStanding, type FlushStanding } from "./flush/flush-standing";
+export { type PourLiquid, pourLiquids } from "./flush/pour-liquid";
 export { type FlushReading } from "./flush/flush-reading";
 export { type FlushStop, type FlushVerdict } from "./flush/flush-verdict";
 export { flushVolume, type FlushPot, type FlushVolume } from "./flush/flush-volume";
@@ -106,6 +109,7 @@ export { swapOut } from "./mix/swap-out";
 export { recoveryTrend, type RecoveryTrend } from "./recovery/recovery-trend";
 export { uptake } from "./recovery/uptake";
 export { watering } from "./recovery/watering";
+export { watchPlan, type WatchStep } from "./recovery/watch-plan";
 
 export { thin } from "./recovery/timeline/thin";
 export {

@@ -1,7 +1,7 @@
 import { feeders, logQuantities, media } from "../src/index";
 import { type Choices, noChoices, noPotChoices, type PotChoices } from "./choices";
+import { headersOf } from "./headers";
 import { type PaneState } from "./pane-state";
-import { headersOf } from "./root-zone";
 import { keep, kept } from "./sheet/keep";
 import { type SheetSelection } from "./sheet/read-selection";
 

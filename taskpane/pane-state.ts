@@ -1,5 +1,6 @@
 import { type Choices, noChoices } from "./choices";
 import { type RootZone } from "./root-zone";
+import { type OwnSheet } from "./sheet/own-sheet";
 import { type SheetSelection } from "./sheet/read-selection";
 import { type SheetPlace } from "./sheet/selected-place";
 
@@ -11,6 +12,8 @@ export interface PaneState {
   readonly choices: Choices;
   readonly zone: RootZone | undefined;
   readonly following: boolean;
+  /** A sheet of ours that is in view: it is shown in place of the log. */
+  readonly own: OwnSheet | undefined;
 }
 
-export const freshPane: PaneState = { place: undefined, selection: undefined, choices: noChoices, zone: undefined, following: false };
+export const freshPane: PaneState = { place: undefined, selection: undefined, choices: noChoices, zone: undefined, following: false, own: undefined };

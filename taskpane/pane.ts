@@ -1,35 +1,26 @@
 import { type Choices, forPot, type PotChoices } from "./choices";
+import { isFlushSheet, mayBeFlush } from "./flush/is-flush-sheet";
 import { choicesFor, keepChoices } from "./kept-choices";
 import { type Tool } from "./next-thing";
-import { freshPane, type PaneState } from "./pane-state";
-import { type RootZone, rootZoneOf } from "./root-zone";
-import { followSelection, watchSheets, watchShown } from "./sheet/follow";
+import { PaneCore } from "./pane-core";
+import { type RootZone } from "./root-zone";
+import { followSelection, watchSheets, watchShown, watchViews } from "./sheet/follow";
 import { cellsOfRow, goTo } from "./sheet/go-to";
+import { readOwnSheet } from "./sheet/own-sheet";
 import { readSelection, type SheetSelection } from "./sheet/read-selection";
 import { selectedPlace, type SheetPlace } from "./sheet/selected-place";
 import { type Actions } from "./view/actions";
-import { type Answer } from "./view/answer-line";
-import { pageWords } from "./words/page";
 import { rowsWords } from "./words/rows";
-import { type Haste, SheetProblem } from "./workbook";
+import { type Haste } from "./workbook";
 
 /** From so many rows on the page shows that it reads before it does: weighing them takes more than a blink. */
 const longLogRows = 5000;
 /** Long enough for the page to show its words. */
-const paintMilliseconds = 40;
+const paint = (): Promise<unknown> => new Promise((resolve) => setTimeout(resolve, 40));
 const retryMilliseconds = 250;
 
-/** What the pane asks of the page around it. */
-export interface PanePage {
-  readonly render: (state: PaneState) => void;
-  readonly say: (answer: Answer) => void;
-  readonly open: (tool: Tool, zone: RootZone) => void;
-  readonly placeTimeline: (zone: RootZone) => Promise<string>;
-}
-
-/** The pane's one state and what changes it. */
-export class Pane implements Actions {
-  private state: PaneState = freshPane;
+/** What changes the pane's state: reading, choosing, following, and the sheet that is in view. */
+export class Pane extends PaneCore implements Actions {
   private stopFollowing: (() => Promise<void>) | undefined;
   /** What the pane itself selected: not a place that the person wants read. */
   private selectedByPane = "";
@@ -38,17 +29,13 @@ export class Pane implements Actions {
   private asked = 0;
   private isShown = true;
 
-  constructor(private readonly page: PanePage) {}
-
-  /** Reads what is selected, and again whenever a cell of that sheet changes. */
+  /** Reads what is selected, and again whenever a cell of that sheet changes or another sheet comes into view. */
   readonly start = (): void => {
     void this.carryOut(() => watchSheets(this.readAgain, this.readAnswers));
+    void this.carryOut(() => watchViews((sheetId) => { void this.carryOut(() => this.lookAt(sheetId)); }));
     void this.carryOut(() => watchShown(this.shown));
     this.readSelection();
   };
-
-  /** Shows the present state again, after a change of width or theme. */
-  readonly redraw = (): void => { this.page.render(this.state); };
 
   readonly readSelection = (): void => {
     this.say(rowsWords.reading, "read");
@@ -60,7 +47,7 @@ export class Pane implements Actions {
     const { place, choices } = this.state;
     if (place === undefined) return;
     const selection = await readSelection(place);
-    const { columns, ...others } = change(rootZoneOf(selection, choices));
+    const { columns, ...others } = change(await this.page.judged(selection, choices));
     this.state = { ...this.state, choices: { ...choices, ...others, columns: { ...choices.columns, ...columns } } };
     await this.weigh(selection, place);
     await keepChoices(selection, this.state.choices);
@@ -70,7 +57,7 @@ export class Pane implements Actions {
     void this.carryOut(async () => {
       await this.stopFollowing?.();
       this.stopFollowing = on ? await followSelection(() => { this.readFor({ canWait: true }, "follow"); }) : undefined;
-      this.become({ ...this.state, following: on });
+      this.become({ following: on });
       if (on) this.readFor({ canWait: true }, "follow");
     }, "follow");
   };
@@ -111,14 +98,26 @@ export class Pane implements Actions {
     if (zone !== undefined) this.page.open(tool, zone);
   };
 
-  private say(words: string, at?: string): void { this.page.say({ words, isProblem: false, at }); }
+  /** Looks at a sheet, or the one in view: one of our own is shown as what it is. Answers whether it is one. */
+  readonly lookAt = async (sheetId?: string): Promise<void> => {
+    const own = await readOwnSheet(isFlushSheet, mayBeFlush, sheetId);
+    if (own !== undefined || this.state.own !== undefined) this.become({ own });
+  };
+
+  readonly backToLog = (): void => {
+    const { selection } = this.state;
+    this.become({ own: undefined });
+    if (selection !== undefined) this.goToRow(selection.headerRows, "read");
+  };
 
   /** Reads what the person has selected; what the pane itself has selected is no wish to read it. */
   private readFor(haste: Haste, at: string): void {
     this.asked += 1;
     void this.carryOut(async () => {
       const place = await selectedPlace();
-      if (!haste.canWait || JSON.stringify(place) !== this.selectedByPane) await this.read(place, haste);
+      await this.lookAt(place.sheetId);
+      const isNew = !haste.canWait || JSON.stringify(place) !== this.selectedByPane;
+      if (this.state.own === undefined && isNew) await this.read(place, haste);
       this.say("");
     }, at).finally(() => { this.asked -= 1; });
   }
@@ -137,9 +136,10 @@ export class Pane implements Actions {
 
   /** Reads again what was read last; it waits while the person's own wish is carried out. */
   private readonly readAgain = (sheetId: string): void => {
-    const { place } = this.state;
+    const { place, own } = this.state;
     if (!this.isShown) return;
     if (this.asked > 0) setTimeout(this.readAgain, retryMilliseconds, sheetId);
+    else if (own?.sheetId === sheetId) void this.carryOut(() => this.lookAt(sheetId));
     else if (place?.sheetId === sheetId) void this.carryOut(() => this.read(place, { canWait: true }));
   };
 
@@ -162,25 +162,11 @@ export class Pane implements Actions {
     const rows = selection.rowNumbers.length;
     if (rows >= longLogRows) {
       this.say(rowsWords.readingRows(rows), "read");
-      await new Promise((resolve) => setTimeout(resolve, paintMilliseconds));
+      await paint();
     }
     const { choices, zone } = this.state;
-    this.become({ ...this.state, place, selection, zone: rootZoneOf(selection, choices, zone) });
+    const judged = await this.page.judged(selection, choices, zone);
+    if (choices === this.state.choices) this.become({ place, selection, zone: judged });
     if (rows >= longLogRows) this.say("");
-  }
-
-  private become(state: PaneState): void {
-    this.state = state;
-    this.page.render(state);
-  }
-
-  private async carryOut(action: () => Promise<void>, at?: string): Promise<void> {
-    try {
-      await action();
-    } catch (problem) {
-      const known = problem instanceof SheetProblem;
-      this.page.say({ words: known ? problem.message : pageWords.fault(String(problem)), isProblem: true, at });
-      if (!known) throw problem;
-    }
   }
 }

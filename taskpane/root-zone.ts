@@ -3,6 +3,7 @@ import {
   timeline, urgencies,
 } from "../src/index";
 import { answersFor, bandOf, type Choices, potChoices } from "./choices";
+import { headersOf } from "./headers";
 import { type SheetSelection } from "./sheet/read-selection";
 
 /** All that the pane shows of one selection: derived from what was read and what was chosen, and from nothing else. */
@@ -48,15 +49,6 @@ export function rootZoneOf(selection: SheetSelection, choices: Choices, earlier?
     pots,
     timeline: timeline(reading.rows, { band, vessel }),
   };
-}
-
-/** Headers stand within so many rows from the top, and what they say does not change with the rows below. */
-const headerReach = 60;
-
-/** The headers as the reader finds them without further answers: the names under which answers are kept. */
-export function headersOf({ grid }: SheetSelection, headerRow?: number): string[] {
-  const top = { ...grid, cells: grid.cells.slice(0, headerReach) };
-  return readLog(top, headerRow === undefined ? {} : { headerRow }).columns.map(({ header }) => header);
 }
 
 /** Every pot for itself, never weighed together; the most urgent first, in the sheet's order where they are alike. */

@@ -12,7 +12,9 @@ import { addSheet } from "./sheet/new-sheet";
 import { keepValuesOnly } from "./sheet/values-only";
 import { flushSheet } from "./templates/flush-sheet";
 import { mixSheet } from "./templates/mix-sheet";
+import { type SheetPot } from "./templates/sheet-pot";
 import { type SheetTemplate } from "./templates/sheet-template";
+import { potFor } from "./pot-for";
 import { sheetWorkSection, type WorkActions } from "./view/sheet-work";
 import { type QueueHost, WorkQueue } from "./work-queue";
 import { workWords } from "./words/sheet-work";
@@ -20,11 +22,13 @@ import { SheetProblem } from "./workbook";
 
 /** What the work on the sheet needs of the pane around it. */
 export interface WorkHost extends Pick<QueueHost, "say" | "redraw"> {
+  /** Looks whether a sheet of ours is in view now. */
+  readonly lookAtSheet: () => Promise<void>;
   readonly readAfterWriting: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
 }
 
 /** The sheet that is made for a step of the course. */
-const sheetFor: Readonly<Record<Tool, SheetTemplate>> = { "flush sheet": flushSheet, "mix sheet": mixSheet };
+const sheetFor: Readonly<Record<Tool, (pot: SheetPot) => SheetTemplate>> = { "flush sheet": flushSheet, "mix sheet": mixSheet };
 
 /** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
 export class SheetWork implements WorkActions {
@@ -37,6 +41,7 @@ export class SheetWork implements WorkActions {
 
   constructor(private readonly host: WorkHost) {
     const afterTakingBack = async (): Promise<void> => {
+      await host.lookAtSheet();
       await host.readAfterWriting();
       await this.countFunctions();
     };
@@ -79,8 +84,8 @@ export class SheetWork implements WorkActions {
 
   readonly extend = (): void => { this.onLog("extend", extendColumns); };
   readonly mark = (): void => { this.onLog("mark", markRows); };
-  readonly newMixSheet = (): void => { this.queue.carryOut(() => addSheet(mixSheet), "new-mix"); };
-  readonly newFlushSheet = (): void => { this.queue.carryOut(() => addSheet(flushSheet), "new-flush"); };
+  readonly newMixSheet = (): void => { this.queue.carryOut(() => addSheet(mixSheet()), "new-mix", this.host.lookAtSheet); };
+  readonly newFlushSheet = (): void => { this.queue.carryOut(() => addSheet(flushSheet()), "new-flush", this.host.lookAtSheet); };
   readonly takeBack = (): void => { this.queue.takeBack("take-back"); };
 
   readonly unmark = (): void => { this.onLog("unmark", ({ selection }) => removeMarks(selection.sheetId)); };
@@ -104,7 +109,7 @@ export class SheetWork implements WorkActions {
   /** Opens what carries out a step of the course, made from the pot. */
   open(tool: Tool, zone: RootZone): void {
     this.zone = zone;
-    this.queue.carryOut(() => addSheet(sheetFor[tool]), "next-thing");
+    this.queue.carryOut(() => addSheet(sheetFor[tool](potFor(zone, tool))), "next-thing", this.host.lookAtSheet);
   }
 
   private async countFunctions(): Promise<void> { this.functions = await functionsState(); }

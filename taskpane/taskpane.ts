@@ -1,9 +1,11 @@
+import { type FlushPart } from "./flush-part";
 import { LazyPart } from "./lazy-part";
 import { type Tool } from "./next-thing";
 import { Pane } from "./pane";
 import { type PaneState } from "./pane-state";
 import { type RootZone } from "./root-zone";
 import { type SheetWork } from "./sheet-work";
+import { type OwnSheet } from "./sheet/own-sheet";
 import { startProblem } from "./start-problem";
 import { applyTheme, currentTheme, watchTheme } from "./theme";
 import { type Answer, AnswerLine } from "./view/answer-line";
@@ -17,6 +19,7 @@ import { setAsideSection } from "./view/set-aside";
 import { limitsSection, settingsSection } from "./view/settings";
 import { standingInWords, standingSection } from "./view/standing";
 import { pageWords } from "./words/page";
+import { SheetProblem } from "./workbook";
 
 const place = (id: string): HTMLElement => {
   const found = document.getElementById(id);
@@ -26,12 +29,17 @@ const place = (id: string): HTMLElement => {
 
 /** The narrowest pane that the host offers, less the page's margins. */
 const narrowest = 296;
-const pictureWidth = (): number => Math.max(narrowest, place("rows").clientWidth);
+const pictureWidth = (): number => Math.max(narrowest, place("standing").clientWidth);
 
 const answerLine = new AnswerLine(place("said"), place("rows"), place("spoken"));
 const say = (answer: Answer): void => { answerLine.show(answer); };
 const picture = new LazyPart(() => import(/* webpackChunkName: "picture" */ "./picture-part"));
+const judgement = new LazyPart(() => import(/* webpackChunkName: "judgement" */ "./judgement-part"));
 const pane = new Pane({
+  judged: async (...given) => {
+    const part = await judgement.get().catch(() => { throw new SheetProblem("unknown", pageWords.notLoaded); });
+    return part.rootZoneOf(...given);
+  },
   render: (state) => { unlessPressed(() => { render(state); }); },
   say,
   open,
@@ -39,10 +47,23 @@ const pane = new Pane({
 });
 const sheetWork = new LazyPart(async (): Promise<SheetWork> => {
   const { SheetWork: Work } = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
-  return new Work({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting });
+  return new Work({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting, lookAtSheet: () => pane.lookAt() });
 });
 
-function render({ zone, choices, following }: PaneState): void {
+const flush = new LazyPart(async (): Promise<FlushPart> => {
+  const { FlushPart: Part } = await import(/* webpackChunkName: "flush" */ "./flush-part");
+  return new Part({ say, backToLog: pane.backToLog, readAgain: () => pane.lookAt() });
+});
+
+/** The parts of the page that speak of a log: empty while a sheet of our own is in view. */
+const logParts = ["questions", "pots", "settings", "picture", "work", "columns", "aside", "limits"].map(place);
+
+function render({ zone, choices, following, own }: PaneState): void {
+  if (own !== undefined) {
+    showAll([...[place("rows"), ...logParts].map((part) => [part, []] as const), [place("standing"), flushOf(own)]]);
+    answerLine.place();
+    return;
+  }
   const always = [[place("rows"), rowsSection(zone, following, pane)], [place("work"), workSection(zone)]] as const;
   if (zone === undefined) {
     showAll(always);
@@ -68,6 +89,14 @@ function render({ zone, choices, following }: PaneState): void {
 /** A line that is read out only when it says something new. */
 function tell(id: string, words: string): void {
   if (place(id).textContent !== words) place(id).textContent = words;
+}
+
+/** The flush sheet in view, once the script for it is here. */
+function flushOf(own: OwnSheet): Node[] {
+  const { here } = flush;
+  if (here !== undefined) return here.section(own, pictureWidth());
+  flush.get().then(pane.redraw, () => { say({ words: pageWords.notLoaded, isProblem: true }); });
+  return [];
 }
 
 /** The picture, once its script is here; until then the page does without. */
@@ -105,6 +134,8 @@ async function loadedWork(at: string): Promise<SheetWork | undefined> {
 
 async function start(): Promise<void> {
   applyTheme();
+  // Fetched while the host answers; what goes wrong is said when a log is read.
+  judgement.get().catch(() => undefined);
   const { inTheWay, words } = await startProblem();
   tell("notice", words);
   if (inTheWay) return;

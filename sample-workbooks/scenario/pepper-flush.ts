@@ -4,7 +4,7 @@ import { newPot, pour } from "./pot";
 import { noise } from "./random";
 
 /** Water from the tap, as used for the flush. */
-const water = { ec: 0.4, ph: 6.2 };
+export const water = { ec: 0.4, ph: 6.2 };
 
 /** The runoff of a salty pepper in 12 L of peat before any water, as the pens showed it. */
 export const before = { ec: 7, ph: 5.1 };

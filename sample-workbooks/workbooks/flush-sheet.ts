@@ -1,5 +1,5 @@
 import { flushSheet } from "../../taskpane/templates/flush-sheet";
-import { before, portions } from "../scenario/pepper-flush";
+import { before, portions, water } from "../scenario/pepper-flush";
 import { type WorkbookSpec } from "../xlsx/spec";
 import { fromTemplate } from "./from-template";
 
@@ -12,13 +12,9 @@ export const flushSheetWorkbook: WorkbookSpec = {
   title: "Pepper 4 in peat: a flush under way",
   names: [],
   sheets: [
-    fromTemplate(flushSheet, {
-      "Day and time of the flush": [start],
+    fromTemplate(flushSheet({ name: "Pepper 4", medium: "peat", day: start, runoffEc: before.ec, runoffPh: before.ph, feedEc: 1.9 }), {
       "Container (L)": [12],
-      Medium: ["peat"],
-      "Runoff EC before (mS/cm)": [before.ec],
-      "Runoff pH before": [before.ph],
-      "Feed at full strength, EC (mS/cm)": [1.9],
+      "EC of what you pour (mS/cm)": [water.ec],
       "before the flush": [start % 1],
       ...Object.fromEntries(
         portions.map(({ feedLitres, runoffPh, runoffEc }, i) => [`portion ${i + 1}`, [(start % 1) + minutes(45 * (i + 1)), feedLitres, runoffPh, runoffEc]]),

@@ -16,6 +16,10 @@ const looks: Readonly<Record<TemplateStyle, Style>> = {
   result: { ...styles.answer, wrap: false },
   note: { ...styles.quiet, align: "left", indent: 1 },
   caution: { font: "caution" },
+  large: { font: "large", fill: "computed", border: "box", align: "center" },
+  largeLabel: { font: "largeLabel", align: "left", indent: 1 },
+  largeText: { font: "largeText", align: "left", indent: 1 },
+  wrapped: { ...styles.quiet, align: "left", indent: 1, wrap: true },
 };
 
 /** What a formula may spill into keeps off the edge as its neighbours do. */

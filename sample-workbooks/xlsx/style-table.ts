@@ -33,6 +33,9 @@ export const fonts = {
   quiet: { size: 10, colour: "FF5B6660" },
   heading: { size: 11, bold: true, colour: "FF24483E" },
   caution: { size: 10, bold: true, colour: "FF7A2E12" },
+  large: { size: 18, bold: true },
+  largeLabel: { size: 13 },
+  largeText: { size: 15, bold: true },
 } as const;
 
 /** The first two are the file format's own and may not change. */

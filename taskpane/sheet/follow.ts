@@ -31,6 +31,13 @@ export async function watchShown(onShown: (isShown: boolean) => void): Promise<v
   await Office.addin.onVisibilityModeChanged(({ visibilityMode }) => { onShown(visibilityMode === Office.VisibilityMode.taskpane); });
 }
 
+/** Calls back with the sheet that came into view. */
+export const watchViews = (onShow: (sheetId: string) => void): Promise<void> =>
+  inExcel(async (context) => {
+    context.workbook.worksheets.onActivated.add(({ worksheetId }) => settled(onShow, worksheetId));
+    await context.sync();
+  });
+
 const timers = new Map<unknown, ReturnType<typeof setTimeout>>();
 
 /** Calls once the same call has not been asked for again for a moment. */

@@ -86,7 +86,8 @@ function writeCells(sheet: Excel.Worksheet, { rows, widths }: SheetTemplate): Ex
   return range;
 }
 
-function dress({ format }: Excel.Range, { fill, color, bold, italic, size, edge }: Look): void {
+function dress({ format }: Excel.Range, { fill, color, bold, italic, size, edge, wrap }: Look): void {
+  if (wrap === true) format.wrapText = true;
   if (fill !== undefined) format.fill.color = fill;
   if (color !== undefined) format.font.color = color;
   if (bold === true) format.font.bold = true;

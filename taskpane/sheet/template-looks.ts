@@ -8,6 +8,7 @@ export interface Look {
   readonly italic?: boolean;
   readonly size?: number;
   readonly edge?: string;
+  readonly wrap?: boolean;
 }
 
 export const looks: Readonly<Record<TemplateStyle, Look>> = {
@@ -18,4 +19,8 @@ export const looks: Readonly<Record<TemplateStyle, Look>> = {
   result: { bold: true, fill: "#F0F3EF" },
   note: { italic: true, color: "#4A4F4B" },
   caution: { bold: true, color: "#5A1F12" },
+  large: { bold: true, size: 18, fill: "#F0F3EF", edge: "#4A4F4B" },
+  largeLabel: { size: 13 },
+  largeText: { bold: true, size: 15 },
+  wrapped: { color: "#4A4F4B", wrap: true },
 };

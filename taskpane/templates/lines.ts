@@ -8,14 +8,19 @@ export const caution = (text: string): Line => ({ cells: [{ value: text, style: 
 export const gap: Line = { cells: [] };
 
 interface Box {
-  readonly value?: string | number;
+  readonly value?: string | number | undefined;
   readonly accepts: Accepts;
   readonly numberFormat?: string;
 }
 
+/** What a box for an EC accepts and how it is shown. */
+export const ecBox = (hint: string, between: readonly [number, number] = [0.01, 20]): Pick<Box, "accepts" | "numberFormat"> =>
+  ({ accepts: { between, hint }, numberFormat: "0.00" });
+
 /** A box to type in; what it accepts is said beside it as well. */
-export function input(key: string, label: string, box: Box): Line {
-  return { key, cells: [{ value: label, style: "label" }, { ...box, style: "input" }, { value: box.accepts.hint, style: "note" }] };
+export function input(key: string, label: string, { value, ...box }: Box): Line {
+  const cell: TemplateCell = { ...box, ...(value === undefined ? {} : { value }), style: "input" };
+  return { key, cells: [{ value: label, style: "label" }, cell, { value: box.accepts.hint, style: "note" }] };
 }
 
 interface Answer {

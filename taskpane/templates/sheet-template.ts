@@ -21,7 +21,9 @@ export interface TemplateCell {
   readonly accepts?: Accepts;
 }
 
-export type TemplateStyle = "title" | "heading" | "label" | "input" | "result" | "note" | "caution";
+/** `large` ones are read from a step away; `wrapped` is a note that runs over several lines of its cell. */
+export type TemplateStyle =
+  | "title" | "heading" | "label" | "input" | "result" | "note" | "caution" | "large" | "largeLabel" | "largeText" | "wrapped";
 
 export type Accepts = { readonly hint: string } & (
   | { readonly between: readonly [low: number, high: number] }
@@ -46,10 +48,13 @@ export interface Line {
 /** What a template is made of, its rows as lines. */
 export interface TemplateParts extends Omit<SheetTemplate, "rows" | "printArea"> {
   readonly lines: readonly Line[];
+  /** How many columns, from A on, are printed; all of them unless given. */
+  readonly printColumns?: number;
 }
 
 /** Puts the addresses of the named rows into formulas and chart: `{water}` is column B of that row, `{first:E}` its column E. */
-export function sheetTemplate({ lines, chart, ...parts }: TemplateParts): SheetTemplate {
+export function sheetTemplate({ lines, chart, printColumns, ...parts }: TemplateParts): SheetTemplate {
+  const printed = printColumns ?? parts.widths.length;
   const rowOf = new Map(lines.flatMap(({ key }, row) => (key === undefined ? [] : [[key, row + 1] as const])));
   const address = (_: string, key: string, column?: string): string => {
     const row = rowOf.get(key);
@@ -59,9 +64,9 @@ export function sheetTemplate({ lines, chart, ...parts }: TemplateParts): SheetT
   const withAddresses = (text: string): string => text.replace(/\{(\w+)(?::([A-Z]))?\}/g, address);
   return {
     ...parts,
-    rows: lines.map(({ cells }) => across(cells, parts.widths.length).map((cell) =>
+    rows: lines.map(({ cells }) => across(cells, printed).map((cell) =>
       cell?.formula === undefined ? cell : { ...cell, formula: withAddresses(cell.formula) })),
-    printArea: `A1:${String.fromCharCode(64 + parts.widths.length)}${lines.length}`,
+    printArea: `A1:${String.fromCharCode(64 + printed)}${lines.length}`,
     ...(chart === undefined ? {} : { chart: { ...chart, cells: withAddresses(chart.cells), over: withAddresses(chart.over) } }),
   };
 }

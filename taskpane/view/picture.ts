@@ -4,7 +4,7 @@ import { type RootZone } from "../root-zone";
 import { pictureWords } from "../words/picture";
 import { type Actions } from "./actions";
 import { button, h } from "./elements";
-import { pictureNode } from "./picture-node";
+import { svgNode } from "./picture-node";
 import { pointReader } from "./point-reader";
 import { timelineTable } from "./timeline-table";
 
@@ -23,7 +23,7 @@ export function pictureSection(zone: RootZone, { width, theme, actions }: Pictur
   const drawing = drawTimeline(zone.timeline, { width, theme, title: pictureTitle(zone) });
   return [
     h("h2", {}, pictureWords.title),
-    pointReader(zone, { drawing, picture: pictureNode(drawing), title: pictureTitle(zone), goToRow: actions.goToRow }),
+    pointReader(zone, { drawing, picture: svgNode(drawing.svg), title: pictureTitle(zone), goToRow: actions.goToRow }),
     h("div", { className: "bar" }, button(pictureWords.place, actions.placePicture, { id: "place" })),
     timelineTable(zone, actions),
   ];

@@ -1,6 +1,6 @@
 import { airCelsius, bandFor, ec25, humidityPercent, litres, type LogRow, ph, timeline } from "../../../src/index";
 import { drawTimeline } from "../../../taskpane/drawing/timeline-drawing";
-import { pictureNode } from "../../../taskpane/view/picture-node";
+import { svgNode } from "../../../taskpane/view/picture-node";
 
 /** A reading a day of everything that has a lane, a note now and then. */
 const longLog = (days: number): LogRow[] =>
@@ -29,7 +29,7 @@ function drawingTimes(days: number, rounds: number): number[] {
   return Array.from({ length: rounds }, () => {
     const start = performance.now();
     const drawing = drawTimeline(timeline(rows, { band: bandFor("coir") }), { width: 380, theme: "light", title: "Bench" });
-    place.replaceChildren(pictureNode(drawing));
+    place.replaceChildren(svgNode(drawing.svg));
     place.getBoundingClientRect();
     return performance.now() - start;
   });

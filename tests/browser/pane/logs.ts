@@ -44,3 +44,12 @@ export const longLog = (rows: number): Cells => [
     36_526 + Math.floor(row / 2), row % 2 === 0 ? 0.354 : 0.74, 1.5, 5.8, 2 + (row % 37) / 20, 6 + (row % 7) / 10, 2, 0.3, 20 + (row % 9), 50 + (row % 23), 20, "",
   ]),
 ];
+
+/** A pepper in coir whose runoff has climbed far above the band, day by day, while less and less drains; new leaves burn. */
+export const crisis = (): Cells => [
+  ["Date", "Pot", "Medium", "Feed EC (mS/cm)", "Feed pH", "Runoff EC (mS/cm)", "Runoff pH", "Fed (L)", "Runoff (L)", "Notes"],
+  ...Array.from({ length: 14 }, (_, day): Scalar[] => [
+    46_082 + day, "Pepper 2", "coir", 1.9, 5.8, Math.round((2.6 + 0.36 * day) * 100) / 100, 5.9, 2, Math.round((0.6 - 0.035 * day) * 100) / 100,
+    day === 13 ? "leaf tips burnt" : "",
+  ]),
+];

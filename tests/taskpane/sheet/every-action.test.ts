@@ -30,8 +30,8 @@ const everywhere: Readonly<Record<string, Action>> = {
   ...onTheLog,
   "entering formulas again": reenter,
   "looking at the functions": functionsState,
-  "a new mix sheet": () => addSheet(mixSheet),
-  "a new flush sheet": () => addSheet(flushSheet),
+  "a new mix sheet": () => addSheet(mixSheet()),
+  "a new flush sheet": () => addSheet(flushSheet()),
 };
 
 /** A log with a column of flags, marked. */

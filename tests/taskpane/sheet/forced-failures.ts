@@ -92,8 +92,8 @@ const actions: Readonly<Record<string, Trial>> = {
   "removing the marks": { prepare: marked, act: ({ selection }) => removeMarks(selection.sheetId) },
   "keeping values only": { prepare: () => withColumns("Salt ratio", "pH shift"), act: keepValuesOnly },
   "entering formulas again": { prepare: stuck, act: reenter },
-  "a new mix sheet": { prepare: () => onLog(freshBench()), act: () => addSheet(mixSheet) },
-  "a new flush sheet": { prepare: () => onLog(freshBench()), act: () => addSheet(flushSheet) },
+  "a new mix sheet": { prepare: () => onLog(freshBench()), act: () => addSheet(mixSheet()) },
+  "a new flush sheet": { prepare: () => onLog(freshBench()), act: () => addSheet(flushSheet()) },
   "placing the picture": { prepare: () => onLog(freshBench()), act: place },
   "keeping answers": {
     prepare: () => onLog(freshBench()),

@@ -36,3 +36,10 @@ export async function computed({ name, rows }: SheetTemplate, typed: Readonly<Re
     },
   };
 }
+
+/** The row of a label, counted from 1. */
+export function rowOf({ rows }: SheetTemplate, label: string): number {
+  const row = rows.findIndex(([first]) => first?.value === label);
+  if (row < 0) throw new Error(`no label ${label}`);
+  return row + 1;
+}

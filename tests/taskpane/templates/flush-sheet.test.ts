@@ -1,55 +1,133 @@
 import { describe, expect, test } from "vitest";
-import { bandFor } from "../../../src/index";
+import { bandFor, drainedMedia, ec25, flushPlan, flushStanding, flushTarget, litres } from "../../../src/index";
 import { flushSheet } from "../../../taskpane/templates/flush-sheet";
-import { computed } from "./computed";
+import { computed, rowOf } from "./computed";
+
+/** A pepper in coir at 5.6 mS/cm whose keeper has said how large the pot is and what is poured. */
+const pepper = { name: "Pepper 2", medium: "coir", feeder: "medium", day: 46_082.375, runoffEc: 5.6, runoffPh: 5.7, feedEc: 1.8 } as const;
+const asked = { "Container (L)": 10, "EC of what you pour (mS/cm)": 0.4 };
+const sheetOf = (typed: Readonly<Record<string, string | number | undefined>> = {}, pot: object = pepper) => computed(flushSheet(pot), typed);
+
+const firstPortion = rowOf(flushSheet(), "portion 1");
+const planHead = firstPortion - 1;
 
 /** Portions of 2 L into the rows after the first reading. */
 const poured = (...ecs: number[]): Record<string, number> =>
-  Object.fromEntries(ecs.flatMap((ec, i) => [[`C${23 + i}`, 2], [`D${23 + i}`, 5.8], [`E${23 + i}`, ec]]));
+  Object.fromEntries(ecs.flatMap((ec, i) => [[`C${firstPortion + i}`, 2], [`D${firstPortion + i}`, 5.8], [`E${firstPortion + i}`, ec]]));
 
-describe("the flush sheet", () => {
-  test("aims at the upper limit of the medium unless another EC is typed", async () => {
-    expect((await computed(flushSheet)).beside("EC to reach (mS/cm)")).toBe(bandFor("coir").ec[1]);
-    expect((await computed(flushSheet, { "Runoff EC wanted (mS/cm)": 2.5 })).beside("EC to reach (mS/cm)")).toBe(2.5);
+describe("the flush sheet made from a pot", () => {
+  test("holds what the log tells: medium, feeder, runoff EC and pH, feed EC and day; container and water are asked for", async () => {
+    const sheet = await sheetOf();
+    expect(["Pot", "Medium", "Feeder", "Runoff EC before (mS/cm)", "Runoff pH before", "Feed at full strength, EC (mS/cm)", "Day and time of the flush"].map(sheet.beside))
+      .toEqual(["Pepper 2", "coir", "medium", 5.6, 5.7, 1.8, 46_082.375]);
+    expect(sheet.at("A1")).toBe("Flush: Pepper 2");
   });
 
-  test("spills the plan with its header; its last portion reaches 3.5 mS/cm", async () => {
-    const sheet = await computed(flushSheet);
-    expect(["A", "B", "C", "D"].map((column) => sheet.at(`${column}39`))).toEqual(["portion", "litres", "litres so far", "expected runoff EC"]);
-    expect(sheet.at("D42")).toBeCloseTo(3.5, 6);
-    expect(sheet.at("A43")).toBeUndefined();
+  test("before container and water are there it plans nothing and says which is missing", async () => {
+    const bare = await sheetOf();
+    expect(bare.beside("The stop check says")).toBe("fill in the container");
+    expect([bare.beside("Pour next (L)"), bare.at(`J${planHead}`), bare.beside("EC to reach (mS/cm)")]).toEqual(["", "", ""]);
+    const noWater = await sheetOf({ "Container (L)": 10 });
+    expect(noWater.beside("The stop check says")).toBe("fill in the EC of what you pour");
+    expect(noWater.at(`J${planHead}`)).toBe("");
+    const noReadings = await sheetOf(asked, { medium: "coir" });
+    expect(noReadings.beside("The stop check says")).toBe("fill in the pot's readings");
   });
 
-  test.each(["coir", "peat", "bark", "mineral wool", "inert", "soil"])("the plan for a very salty pot of %s keeps to the rows left for it", async (medium) => {
-    const sheet = await computed(flushSheet, { Medium: medium, "Runoff EC before (mS/cm)": 20, "Runoff EC wanted (mS/cm)": 0.5 });
-    expect(sheet.at("A39")).toBe("portion");
-    expect(sheet.at("A55")).toBeUndefined();
+  test("aims a tenth inside coir's 3.5: 3.15 mS/cm, unless another EC is typed; pours at the middle of coir's pH", async () => {
+    const sheet = await sheetOf(asked);
+    expect(sheet.beside("EC to reach (mS/cm)")).toBeCloseTo(0.9 * 3.5, 9);
+    expect(sheet.beside("pH to pour at")).toBe(bandFor("coir").phAim);
+    expect((await sheetOf({ ...asked, "Another EC to reach (mS/cm)": 2.5 })).beside("EC to reach (mS/cm)")).toBe(2.5);
   });
 
-  test("three portions of 2 L from 5.6 to 4.4, 3.9 and 3.3 at pH 5.8: keep going, keep going, stop in band at 6 L", async () => {
-    const sheet = await computed(flushSheet, poured(4.4, 3.9, 3.3));
-    expect(["G23", "G24", "G25"].map((cell) => sheet.at(cell))).toEqual(["keep going", "keep going", "stop: in band"]);
-    expect(sheet.at("F25")).toBe(6);
-    expect(sheet.at("G26")).toBe("");
-    expect(sheet.beside("Stop check")).toBe("stop: in band");
-    expect(sheet.beside("Litres still needed (L)")).toBe(0);
+  test("at the top: the plan's portion, all of the plan, coir's weak feed, and when to stop", async () => {
+    const sheet = await sheetOf(asked);
+    const plan = flushPlan(ec25(5.6), ec25(3.15), { containerLitres: litres(10), waterEc: ec25(0.4), medium: "coir" });
+    expect(sheet.beside("Pour next (L)")).toBeCloseTo(plan.portions[0]?.litres ?? NaN, 9);
+    expect(sheet.at(`D${rowOf(flushSheet(), "Poured so far (L)")}`)).toBeCloseTo(plan.neededLitres, 9);
+    expect(sheet.at(`F${rowOf(flushSheet(), "Pour next (L)")}`)).toBe("a weak feed");
+    expect(sheet.beside("STOP when")).toBe("3.15 or less at pH 5.5 to 6.5");
+    expect(sheet.beside("The stop check says")).toBe("keep going");
+  });
+
+  test("peat is washed with plain water, by what the medium's box says", async () => {
+    expect((await sheetOf({ ...asked, Medium: "peat" })).at(`F${rowOf(flushSheet(), "Pour next (L)")}`)).toBe("plain water");
+  });
+
+  test("the plan stands beside the portions, each in its line", async () => {
+    const sheet = await sheetOf(asked);
+    expect(["J", "K", "L", "M"].map((column) => sheet.at(`${column}${planHead}`))).toEqual(["portion", "litres", "litres so far", "expected runoff EC"]);
+    expect(sheet.at(`G${firstPortion}`)).toMatch(/^plan: 1\.\d L so far, EC 4\.\d\d expected$/);
+  });
+
+  test.each(drainedMedia)("the plan for a very salty pot of %s keeps to the rows left for it", async (medium) => {
+    const sheet = await sheetOf({ ...asked, Medium: medium, "Runoff EC before (mS/cm)": 19, "Another EC to reach (mS/cm)": 0.8 });
+    expect(sheet.at(`J${planHead}`)).toBe("portion");
+    expect(sheet.at(`J${firstPortion + 14}`)).toBeUndefined();
+  });
+
+  test("three portions of 2 L from 5.6 to 4.4, 3.6 and 3.1 at pH 5.8: keep going, keep going, stop in band at 6 L", async () => {
+    const sheet = await sheetOf({ ...asked, ...poured(4.4, 3.6, 3.1) });
+    expect([0, 1, 2].map((i) => sheet.at(`F${firstPortion + i}`))).toEqual(["keep going", "keep going", "stop: in band"]);
+    expect(sheet.beside("Poured so far (L)")).toBe(6);
+    expect(sheet.at(`F${firstPortion + 3}`)).toBe("");
+    expect([sheet.beside("The stop check says"), sheet.beside("Pour next (L)")]).toEqual(["stop: in band", ""]);
+    expect(sheet.beside("Runoff EC now (mS/cm)")).toBe(3.1);
+  });
+
+  test("3.3 is inside coir's 3.5 and not yet at 3.15: one portion more, so that it stays inside", async () => {
+    const sheet = await sheetOf({ ...asked, ...poured(4.4, 3.3) });
+    expect([sheet.at(`F${firstPortion + 1}`), sheet.beside("The stop check says")]).toEqual(["keep going", "keep going"]);
   });
 
   test("litres left follow the pot's own readings: from 8.4 over water of 0.4, halved by each 2 L, 2 L more to 1.4", async () => {
-    const sheet = await computed(flushSheet, { ...poured(4.4, 2.4), "Runoff EC before (mS/cm)": 8.4, "Runoff EC wanted (mS/cm)": 1.4 });
+    const sheet = await sheetOf({ ...asked, ...poured(4.4, 2.4), "Runoff EC before (mS/cm)": 8.4, "Another EC to reach (mS/cm)": 1.4 });
     expect(sheet.beside("Litres still needed (L)")).toBeCloseTo(2, 6);
   });
 
-  test("a portion without its pH: cannot say", async () => {
-    const sheet = await computed(flushSheet, { C23: 2, E23: 4.4 });
-    expect(sheet.at("G23")).toBe("cannot say");
+  test("a portion without its pH: cannot say, and nothing more to pour", async () => {
+    const sheet = await sheetOf({ ...asked, [`C${firstPortion}`]: 2, [`E${firstPortion}`]: 4.4 });
+    expect([sheet.at(`F${firstPortion}`), sheet.beside("Pour next (L)")]).toEqual(["cannot say", ""]);
   });
 
-  test("feeds 1.1 on the day, 1.2 the next, 1.8 from day 7; readings fall due on the two days after 1 March 2026", async () => {
-    const sheet = await computed(flushSheet);
-    [1.1, 1.2, 1.3].forEach((ec, day) => { expect(sheet.at(`C${57 + day}`)).toBeCloseTo(ec, 9); });
-    expect(sheet.at("C64")).toBeCloseTo(1.8, 9);
-    expect([sheet.at("B58"), sheet.at("B59")]).toEqual([46_083, 46_084]);
-    expect(sheet.at("D58")).toMatch(/24 h/);
+  test.each([[[]], [[4.4]], [[4.4, 3.6]], [[4.4, 3.3]], [[4.4, 3.6, 3.1]], [[5.5, 5.5, 5.5]], [[4, 4.6]], [[2, 1]]])(
+    "after %j the sheet and the engine pour the same next portion", async (ecs) => {
+      const sheet = await sheetOf({ ...asked, ...poured(...ecs) });
+      const [band, waterEc] = [bandFor("coir"), ec25(0.4)];
+      const targetEc = flushTarget(ec25(band.ec[1]), waterEc);
+      const plan = flushPlan(ec25(5.6), targetEc, { containerLitres: litres(10), waterEc, medium: "coir" });
+      const readings = [{ ph: 5.7, ec: 5.6, litres: undefined }, ...ecs.map((ec) => ({ ph: 5.8, ec, litres: litres(2) }))];
+      const { says, nextLitres } = flushStanding(readings, { band, containerLitres: litres(10), waterEc, targetEc, plan });
+      expect(sheet.beside("The stop check says")).toBe(says.answer);
+      const onSheet = sheet.beside("Pour next (L)");
+      if (nextLitres === undefined) expect(onSheet).toBe("");
+      else expect(onSheet).toBeCloseTo(nextLitres, 9);
+    },
+  );
+
+  test("own limits of 1.5 to 3.0 at pH 5.6 to 6.4 win: to 2.7, poured at 6.0", async () => {
+    const sheet = await sheetOf(asked, { ...pepper, limits: [5.6, 6.4, 1.5, 3] });
+    expect(sheet.beside("EC to reach (mS/cm)")).toBeCloseTo(2.7, 9);
+    expect(sheet.beside("pH to pour at")).toBeCloseTo(6, 9);
+    expect((await sheetOf({ ...asked, ...poured(2.6) }, { ...pepper, limits: [5.6, 6.4, 1.5, 3] })).beside("The stop check says")).toBe("stop: in band");
+  });
+
+  test("acid for what is poured waits for alkalinity, pH and strength; 244 mg/L of bicarbonate is 200 mg/L as CaCO3", async () => {
+    const label = "Acid (mL; citric acid g)";
+    expect((await sheetOf(asked)).beside(label)).toBe("");
+    const given = { ...asked, "pH of this water now": 7.5, "Strength of the bottle (% by mass)": 30 };
+    const asCarbonate = await sheetOf({ ...given, "Alkalinity of this water": 200 });
+    const asBicarbonate = await sheetOf({ ...given, "Alkalinity of this water": 244, "Its unit, as the report prints it": "mg/L HCO3" });
+    expect(Number(asBicarbonate.beside(label)) / Number(asCarbonate.beside(label))).toBeCloseTo(1, 2);
+    expect((await sheetOf({ ...given, "Alkalinity of this water": 200, "pH of this water now": 5 })).beside(label)).toBe("no acid needed");
+  });
+
+  test("feeds 1.1 on the day, 1.2 the next, 1.8 from day 7; looks fall due at 0, 1, 24 and 48 h and daily to the seventh", async () => {
+    const sheet = await sheetOf(asked);
+    const from = rowOf(flushSheet(), "0 h");
+    const due = Array.from({ length: 9 }, (_, i) => Number(sheet.at(`B${from + i}`)) - pepper.day);
+    [0, 1 / 24, 1, 2, 3, 4, 5, 6, 7].forEach((days, i) => { expect(due[i]).toBeCloseTo(days, 9); });
+    expect([sheet.at(`C${from}`), sheet.at(`C${from + 2}`), sheet.at(`C${from + 8}`)].map((ec) => Number(ec).toFixed(2))).toEqual(["1.10", "1.20", "1.80"]);
   });
 });

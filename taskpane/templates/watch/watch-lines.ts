@@ -1,0 +1,30 @@
+import { watchPlan, type WatchStep } from "../../../src/index";
+import { type Line, type TemplateCell } from "../sheet-template";
+
+const runoffPh: TemplateCell = { style: "input", numberFormat: "0.0", accepts: { between: [3, 11], hint: "pH of the runoff" } };
+const runoffEc: TemplateCell = { style: "input", numberFormat: "0.00", accepts: { between: [0.01, 20], hint: "mS/cm at 25 C of the runoff" } };
+const posture: TemplateCell = { style: "input", accepts: { words: ["0", "1", "2", "3"], hint: "0 upright, 1 a little slack, 2 limp, 3 lying down" } };
+const hoursPerDay = 24;
+
+/** The key of a look, by its place in the plan. */
+export const watchKey = (place: number): string => `watch${place}`;
+
+function look({ name, hours, lightShare, look: words }: WatchStep, place: number, feed: (days: number) => string): Line {
+  const days = hours / hoursPerDay;
+  return {
+    key: watchKey(place),
+    cells: [
+      { value: name, style: "label" },
+      { formula: `IF(COUNT({day})=0,"",{day}+${hours}/${hoursPerDay})`, style: "result", numberFormat: "yyyy-mm-dd hh:mm" },
+      { formula: feed(days), style: "result", numberFormat: "0.00" },
+      runoffPh, runoffEc, posture,
+      { value: `light ${Math.round(100 * lightShare)} % of the usual; ${words}`, style: "wrapped" },
+    ],
+  };
+}
+
+/** The looks after something was done to a pot: when, what to feed, boxes for what is found, and what to look for. */
+export const watchLines = (feed: (days: number) => string): readonly Line[] => [
+  { key: "watch", cells: ["The days after", "Due", "Feed EC", "Runoff pH", "Runoff EC", "Posture, 0 upright to 3", "Light, and what to look for"].map((value) => ({ value, style: "heading" })) },
+  ...watchPlan.map((step, place) => look(step, place, feed)),
+];
