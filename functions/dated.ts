@@ -11,12 +11,12 @@ const [firstDate] = quantities.sheetDate.plausible;
  * Readings and their dates, side by side; a row without its date or its value is passed over. Among day numbers 0 is the day
  * they are counted from; among dates it is a blank cell of the desktop host.
  */
-export function datedReadings(dates: Cells, values: Cells): Dated[] {
+export function datedReadings(dates: Cells | null, values: Cells | null): Dated[] {
   const days = series({ cells: dates, read: dateIn, called: "dates" });
   const read = series(reading(values, anyValue, "value"));
   if (days.length !== read.length) {
     throw new Refusal("impossible", {
-      quantity: `dates of ${shapeOf(dates)} beside values of ${shapeOf(values)} cells`,
+      quantity: `dates of ${shapeOf(dates ?? [])} beside values of ${shapeOf(values ?? [])} cells`,
       allowed: "of the same length",
     });
   }

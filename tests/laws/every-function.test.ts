@@ -1,31 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type BlankDelivery, type CellValue, type Matrix } from "../../workbench/host/functions-host";
+import { type CellValue } from "../../workbench/host/functions-host";
 import { loadBundle } from "../../workbench/host/load-bundle";
+import { soundCalls } from "../functions/sound-calls";
+import { anyCell, countFaults, faultsOf, randomCall } from "./random-calls";
 
 const { host, metadata } = loadBundle();
-
-/** Whatever a sheet can hold, and what it should not. */
-const cell: fc.Arbitrary<CellValue> = fc.oneof(
-  { weight: 4, arbitrary: fc.double({ min: -1, max: 30, noNaN: true }) },
-  { weight: 2, arbitrary: fc.constant(undefined) },
-  fc.double(),
-  fc.integer(),
-  fc.string(),
-  fc.boolean(),
-  fc.constantFrom("1.8", "1,8", "n/a", "coir", "peat, heavy", "mS/cm", "uS/cm", "ph low", "500", "TRUE", "K", "sulfuric", "7.00"),
-  fc.constantFrom({ error: "#N/A" }, { error: "#VALUE!" }, { error: "#DIV/0!" }),
-);
-const matrix = fc
-  .tuple(fc.integer({ min: 1, max: 6 }), fc.integer({ min: 1, max: 3 }))
-  .chain(([rows, columns]) => fc.array(fc.array(cell, { minLength: columns, maxLength: columns }), { minLength: rows, maxLength: rows }));
-const argument: fc.Arbitrary<Matrix | undefined> = fc.oneof({ weight: 6, arbitrary: matrix }, fc.constant(undefined));
-const blank = fc.constantFrom<BlankDelivery>("zero", "null", "empty");
-
-const isWhole = (value: unknown): boolean => {
-  if (typeof value === "number") return Number.isFinite(value);
-  return typeof value === "string" || typeof value === "boolean" || value instanceof host.runtime.Error;
-};
 
 describe("every worksheet function, given any cells whatever", () => {
   it("the bundle offers functions to test", () => {
@@ -33,19 +13,45 @@ describe("every worksheet function, given any cells whatever", () => {
   });
 
   it.each(metadata.functions.map(({ id, parameters }) => [id, parameters.length] as const))(
-    "%s answers a rectangle of finite numbers, texts, truths and errors, or one error with a reason",
+    "%s answers a rectangle of finite numbers, texts, truths and errors with a reason, never -0, null or undefined",
     (id, parameters) => {
-      const call = fc.tuple(fc.array(argument, { minLength: parameters, maxLength: parameters }), blank);
-      fc.assert(
-        fc.property(call, ([args, delivery]) => {
-          const answer = host.callRaw(id, args, delivery);
-          if (!Array.isArray(answer)) return answer instanceof host.runtime.Error && Boolean(answer.message);
-          const rows = answer as unknown[][];
-          const width = rows[0]?.length ?? 0;
-          return width > 0 && rows.every((row) => row.length === width && row.every(isWhole));
-        }),
-        { numRuns: 150 },
-      );
+      fc.assert(fc.property(randomCall(parameters), (call) => { expect(faultsOf(host, id, call)).toEqual([]); }), { numRuns: 150 });
     },
   );
+
+  it("the count of random calls makes as many as asked, and counts a function's fault: one that throws, one that answers null", () => {
+    expect(countFaults(host, metadata, 1000, 7)).toMatchObject({ calls: 1000, uncaught: 0, "-0": 0 });
+    const broken = loadBundle().host;
+    broken.runtime.associate("SALTRATIO", () => { throw new TypeError("oops"); });
+    broken.runtime.associate("PHSHIFT", () => [[null, -0, NaN]]);
+    const some = { functions: metadata.functions.filter(({ id }) => ["SALTRATIO", "PHSHIFT"].includes(id)) };
+    expect(countFaults(broken, some, 20, 7)).toEqual({
+      calls: 20, uncaught: 0, "not a rectangle": 0, "not finite": 10, "null or undefined": 10, "-0": 10, "an error without a reason": 10,
+    });
+  });
+});
+
+describe("a column of cells, as one call or as one call a row", () => {
+  const good = fc.double({ min: 0.05, max: 14, noNaN: true });
+  const cell = fc.oneof({ weight: 8, arbitrary: good }, { weight: 1, arbitrary: anyCell });
+  const byCell = Object.entries(soundCalls).filter(([, args]) => args.some(({ takes }) => takes === "cells"));
+
+  it.each(byCell)("%s answers the same", (id, args) => {
+    const column = fc.array(fc.tuple(...args.map(() => cell)), { minLength: 2, maxLength: 8 });
+    fc.assert(
+      fc.property(column, (rows) => {
+        const call = (from: number, to: number): CellValue[][] =>
+          host.call(id, args.map(({ takes, good: sound }, n) => {
+            const steady = [[typeof sound === "object" ? (sound as readonly CellValue[])[0] : sound]];
+            return takes === "cells" ? rows.slice(from, to).map((row) => [row[n]]) : steady;
+          }));
+        const together = call(0, rows.length);
+        const eachAlone = rows.map((_, row) => call(row, row + 1)[0]);
+        if (together.length === rows.length) expect(together).toEqual(eachAlone);
+        // A call that is refused as a whole is refused for a reason that no row is without.
+        else expect(eachAlone.every((row) => typeof row?.[0] === "object")).toBe(true);
+      }),
+      { numRuns: 60 },
+    );
+  });
 });
