@@ -1,6 +1,7 @@
 import { type Judgement, Refusal } from "../src/index";
 import { type Argument, type Cells, shapeOf } from "./cells";
 import { type Answer, asError, outgoing } from "./outgoing";
+import { type AnswerAt, type Formula, quickColumn } from "./quick-column";
 
 export { type Answer } from "./outgoing";
 
@@ -17,17 +18,12 @@ export function eachCell<T extends any[]>(
     const [rows, columns] = commonShape(parts);
     const readers = parts.map(readerAt);
     const careful: AnswerAt = (row, column) => answerAt(formula as Formula, readers, row, column);
-    if (columns === 1) {
-      const pair = quickPair(parts, rows);
-      return pair === undefined ? column(rows, careful) : quickColumn(formula as Formula, pair, careful);
-    }
+    if (columns === 1) return quickColumn(formula as Formula, parts, rows, careful) ?? column(rows, careful);
     return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, each) => careful(row, each)));
   });
 }
 
-type Formula = (...values: unknown[]) => Answer;
 type ReadAt = (row: number, column: number) => unknown;
-type AnswerAt = (row: number, column: number) => unknown;
 
 function column(rows: number, answer: AnswerAt): Cells {
   const answers = new Array<unknown[]>(rows);
@@ -44,46 +40,6 @@ function answerAt(formula: Formula, readers: readonly ReadAt[], row: number, col
       values.push(value);
     }
     return outgoing(formula(...values));
-  } catch (problem) {
-    return asError(problem);
-  }
-}
-
-/** A column of two columns of readings, the commonest call of all: it may run over a hundred thousand rows. */
-interface QuickPair {
-  readonly first: QuickCells;
-  readonly second: QuickCells;
-}
-
-interface QuickCells {
-  readonly cells: Cells;
-  readonly quick: NonNullable<Argument<unknown>["quick"]>;
-}
-
-function quickPair([first, second, ...others]: readonly Argument<unknown>[], rows: number): QuickPair | undefined {
-  if (first?.quick === undefined || second?.quick === undefined || others.length > 0) return undefined;
-  if (first.cells?.length !== rows || second.cells?.length !== rows) return undefined;
-  return { first: { cells: first.cells, quick: first.quick }, second: { cells: second.cells, quick: second.quick } };
-}
-
-/** Plain numbers inside their limits go straight to the formula; any other row is read with care. */
-function quickColumn(formula: Formula, { first, second }: QuickPair, careful: AnswerAt): Cells {
-  const [aboveA, upToA] = first.quick;
-  const [aboveB, upToB] = second.quick;
-  const rows = first.cells.length;
-  const answers = new Array<unknown[]>(rows);
-  for (let row = 0; row < rows; row++) {
-    const a = first.cells[row]?.[0];
-    const b = second.cells[row]?.[0];
-    const isPlain = typeof a === "number" && a > aboveA && a <= upToA && typeof b === "number" && b > aboveB && b <= upToB;
-    answers[row] = [isPlain ? quickAnswer(formula, a, b) : careful(row, 0)];
-  }
-  return answers;
-}
-
-function quickAnswer(formula: Formula, a: number, b: number): unknown {
-  try {
-    return outgoing(formula(a, b));
   } catch (problem) {
     return asError(problem);
   }

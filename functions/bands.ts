@@ -53,7 +53,7 @@ export function rowflag(
     const limits = bandIn(band);
     const ratioLimit = one(reading(ratio_limit, ratioLimitIn, "ratio limit", usualRatioLimit)) ?? usualRatioLimit;
     return eachCell(
-      (inputPh, inputEc, runoffPh, runoffEc) => flagged([inputPh, inputEc, runoffPh, runoffEc], limits, ratioLimit),
+      (inputPh, inputEc, runoffPh, runoffEc) => flagged(inputPh, inputEc, runoffPh, runoffEc, limits, ratioLimit),
       ifTaken(reading(input_ph, asGiven, "input pH")),
       ifTaken(reading(input_ec, asGiven, "input EC")),
       ifTaken(reading(runoff_ph, asGiven, "runoff pH")),
@@ -62,10 +62,13 @@ export function rowflag(
   });
 }
 
-function flagged(readings: readonly (number | null)[], band: Band | undefined, ratioLimit: number): Answer {
-  const [inputPh, inputEc, runoffPh, runoffEc] = readings.map((each) => each ?? undefined);
+type Taken = number | null;
+
+function flagged(inputPh: Taken, inputEc: Taken, runoffPh: Taken, runoffEc: Taken, band: Band | undefined, ratioLimit: number): Answer {
   if (band === undefined) return undefined;
-  const flags = rowFlags({ inputPh, inputEc, runoffPh, runoffEc }, band, ratioLimit);
+  const read = (each: Taken): number | undefined => each ?? undefined;
+  const row = { inputPh: read(inputPh), inputEc: read(inputEc), runoffPh: read(runoffPh), runoffEc: read(runoffEc) };
+  const flags = rowFlags(row, band, ratioLimit);
   if (flags === undefined) return undefined;
   return flags.length === 0 ? "in band" : flags.join("; ");
 }

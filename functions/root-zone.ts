@@ -2,7 +2,7 @@ import { Refusal, type RootZoneReading, type Verdict } from "../src/index";
 import { type Cells, reading, series } from "./cells";
 
 /** A reading that cannot be is judged with the rest ("check the meter"), not refused. */
-export const asGiven = (value: number): number => value;
+export const asGiven = Object.assign((value: number): number => value, { physical: [0, Infinity] as const });
 
 /**
  * Four columns of readings, side by side. A single blank cell, or an argument left empty, is a column that was not measured.
