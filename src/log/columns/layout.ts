@@ -20,11 +20,12 @@ export function otherLayout(grid: LogGrid): string | undefined {
 /** Two readings or more named down the first columns, and three dates or weeks across. */
 function sideways(grid: LogGrid, shapes: readonly RowShape[]): boolean {
   const across = shapes.some((shape) => shape.weeks >= 2 || (shape.figures >= 3 && shape.readings === 0 && acrossDates(grid, shape)));
-  const down = shapes.filter((shape) => [0, 1].some((column) => {
+  const down = new Set(shapes.flatMap((shape) => [0, 1].flatMap((column) => {
     const meaning = shape.meanings.get(column);
-    return meaning !== undefined && namesReading(meaning);
-  }));
-  return across && down.length >= 2;
+    const cell = grid.cells[shape.row]?.[column];
+    return meaning !== undefined && namesReading(meaning) && typeof cell === "string" ? [plain(cell)] : [];
+  })));
+  return across && down.size >= 2;
 }
 
 /** Dates or a run of day numbers, with at most a word in front. */

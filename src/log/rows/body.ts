@@ -4,7 +4,7 @@ import { dateDoubts } from "../dates/order-checks";
 import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "../reading";
 import { dropOutliers } from "./outliers";
 import { repeatFinder } from "./repeats";
-import { headerAgain, headingIn } from "./row-kinds";
+import { headerAgain, headingIn, sameWords } from "./row-kinds";
 import { type RowReader } from "./row-reader";
 import { rowIn } from "../sheet-place";
 import { isBlank, quoted } from "../../cells/text";
@@ -88,6 +88,7 @@ function notAReading(row: number, cells: readonly unknown[], state: State, sourc
   const { grid, header, headers, columns } = source;
   if (state.ended) return "belongs to another table";
   const again = header === undefined ? undefined : headerAgain(grid, row, headers, grid.cells[header.main] ?? []);
+  if (header?.rows.some((each) => sameWords(cells, grid.cells[each] ?? [])) === true) return "repeats the header";
   if (again === "same") return "repeats the header";
   if (again === "other") {
     state.ended = true;

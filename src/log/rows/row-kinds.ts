@@ -49,4 +49,8 @@ function meansTheSame(words: string, header: ColumnHeader | undefined): boolean 
   return one.quantity === other.quantity && one.measure === other.measure && sameUnit && (one.quantity !== undefined || words === plain(header.text));
 }
 
+/** Whether a row of words holds those of another, cell by cell. */
+export const sameWords = (cells: readonly unknown[], other: readonly unknown[]): boolean =>
+  cells.some((cell) => !isBlank(cell)) && cells.every((cell, column) => typeof cell !== "number" && text(cell) === text(other[column]));
+
 const text = (cell: unknown): string => (typeof cell === "string" ? plain(cell) : "");
