@@ -1,8 +1,8 @@
-import { type Band, bandLimit, quantities, Refusal, rowFlags, usualRatioLimit } from "../src/index";
+import { type Band, bandLimit, quantities, Refusal, rowFlags } from "../src/index";
 import { type Answer, eachCell, single, whole } from "./answers";
 import { bandIn } from "./band";
 import { ifTaken, one, reading, word } from "./cells";
-import { asGiven } from "./root-zone";
+import { asGiven } from "./pot-series";
 
 /**
  * One limit of a band: pH, the pH to pour at, or runoff EC in mS/cm at 25 C.
@@ -26,7 +26,7 @@ export function bandlimit(band: any[][], limit: any[][]): any[][] {
 }
 
 /**
- * What a row breaches: in band, or runoff pH low/high, runoff EC low/high, salt ratio high, check reading, joined by "; ".
+ * What a row breaches: in band, or check reading, runoff pH low/high, runoff EC low/high, salt ratio high, input pH low/high, input EC high, joined by "; ".
  * @customfunction ROWFLAG
  * @helpurl https://localhost:3000/docs/functions.html#rowflag
  * @param input_ph pH of what was poured in, cell or range
@@ -34,9 +34,9 @@ export function bandlimit(band: any[][], limit: any[][]): any[][] {
  * @param runoff_ph pH of what drained, cell or range
  * @param runoff_ec mS/cm at 25 C of what drained, cell or range
  * @param band a text such as "coir", "coir, heavy" or "peat, medium, pour-through", or four cells: pH low, pH high, EC low, EC high
- * @param [ratio_limit] salt ratio above which a row is flagged, 1.5 if left out
+ * @param [ratio_limit] salt ratio to flag above, whatever the runoff EC; left out: 1.5, where the runoff EC is above its band
  * @returns text
- * @remarks A reading not taken is not judged; a row without any runoff reading is blank. The limits themselves are in band. Against plain water (input below 0.5 mS/cm) no ratio is judged.
+ * @remarks A reading not taken is not judged; a row without any runoff reading is blank, unless what went in is out of band. The limits themselves are in band. Against plain water (input below 0.5 mS/cm) no ratio is judged.
  * @example =RUNOFF.ROWFLAG(5.9, 1.6, 6.1, 2.2, "coir") -> in band
  * @example =RUNOFF.ROWFLAG(5.9, 1.6, 5.2, 4.1, "coir") -> runoff pH low; runoff EC high; salt ratio high
  * @see [the band table](sources.md#the-band-table); ratio limit: common practice
@@ -51,7 +51,7 @@ export function rowflag(
 ): any[][] {
   return whole(() => {
     const limits = bandIn(band);
-    const ratioLimit = one(reading(ratio_limit, ratioLimitIn, "ratio limit", usualRatioLimit)) ?? usualRatioLimit;
+    const ratioLimit = one(reading(ratio_limit, ratioLimitIn, "ratio limit"));
     return eachCell(
       (inputPh, inputEc, runoffPh, runoffEc) => flagged(inputPh, inputEc, runoffPh, runoffEc, limits, ratioLimit),
       ifTaken(reading(input_ph, asGiven, "input pH")),
@@ -64,7 +64,7 @@ export function rowflag(
 
 type Taken = number | null;
 
-function flagged(inputPh: Taken, inputEc: Taken, runoffPh: Taken, runoffEc: Taken, band: Band | undefined, ratioLimit: number): Answer {
+function flagged(inputPh: Taken, inputEc: Taken, runoffPh: Taken, runoffEc: Taken, band: Band | undefined, ratioLimit: number | undefined): Answer {
   if (band === undefined) return undefined;
   const read = (each: Taken): number | undefined => each ?? undefined;
   const row = { inputPh: read(inputPh), inputEc: read(inputEc), runoffPh: read(runoffPh), runoffEc: read(runoffEc) };

@@ -28,7 +28,7 @@ export function datedReadings(dates: Cells | null, values: Cells | null): Dated[
 }
 
 /** A date as the sheet keeps it, a serial number; a date typed as text has no one meaning and is refused. */
-function dateIn(cell: unknown): number | undefined {
+export function dateIn(cell: unknown): number | undefined {
   const value = content(cell);
   if (typeof value === "string" && Number.isNaN(Number(value))) {
     const next = "enter it as a date the sheet understands; it then stands to the right of its cell";

@@ -1,10 +1,10 @@
 import {
-  ec25, leachingFraction, leachingShare, litres, phShift, ph, ratioCeiling, saltRatio, verdict,
+  ec25, inTime, judge, leachingFraction, leachingShare, litres, phShift, ph, ratioCeiling, saltRatio, whichFirst,
 } from "../src/index";
-import { eachCell, judged, single, whole } from "./answers";
+import { eachCell, judged, single, table, whole } from "./answers";
 import { bandIn } from "./band";
 import { amount, flag, one, reading } from "./cells";
-import { inOneCell, isBlank, rootZoneReadings } from "./root-zone";
+import { inOneCell, isBlank, potReadings } from "./pot-series";
 
 /**
  * Salt ratio: runoff EC over input EC. 1 means what goes in comes out; read a high ratio beside the leaching fraction.
@@ -76,18 +76,22 @@ export function ratioceiling(leaching_fraction: any[][]): any[][] {
 }
 
 /**
- * Verdict: in band / salt buildup / pH out of range / salt buildup and pH out of range / confirm with a second reading / check the meter / cannot say.
+ * Verdict: in band / salt buildup / pH out of range / both / short of feed / too much water / confirm with a second reading / check the meter / cannot say. With explain the course of action too.
  * @customfunction DIAGNOSE
  * @helpurl https://localhost:3000/docs/functions.html#diagnose
  * @param input_ph pH of what was poured in, column or row, oldest first
  * @param input_ec mS/cm at 25 C of what was poured in, column or row
  * @param runoff_ph pH of what drained, column or row
  * @param runoff_ec mS/cm at 25 C of what drained, column or row
- * @param band a text such as "coir" or "coir, heavy", or four cells: pH low, pH high, EC low, EC high
- * @param [leaching_fraction] 0 to 1: a high salt ratio is judged beside it
- * @param [explain] TRUE adds reasons, what to do next and when to measure again in the cell to the right
+ * @param band a text such as "coir", "coir, heavy" or "peat, medium, pour-through", or four cells: pH low, pH high, EC low, EC high
+ * @param [leaching_fraction] 0 to 1, where the litres are not given
+ * @param [explain] TRUE adds the reasons and the course, in its order, in the cell to the right
+ * @param [dates] dates of the rows, a column or row of the same length
+ * @param [input_litres] L poured in, of the same length
+ * @param [runoff_litres] L drained, of the same length
+ * @param [notes] the log's notes, of the same length: flushes, calibrations, what the plant looks like
  * @returns words
- * @remarks Names a trouble only after two readings in a row outside the band by more than meters can be off (pH 0.1, EC 3 %); a high salt ratio alone is none. Runoff weaker than the band is "cannot say" with the reason. Soil: by trend, with wider doubt. Rows without runoff readings change nothing.
+ * @remarks The more it is given the more it weighs; given all of a log it says what the pane says. "salt buildup and pH out of range" is the word for both. Names a trouble on two readings that agree, on one alone only for a sample taken on purpose or a plant that shows it. Rows without runoff readings are no evidence. All rows are of one pot: WHICHFIRST judges several.
  * @example =RUNOFF.DIAGNOSE({5.9;5.9}, {2;2}, {6;6.1}, {2.8;3}, "coir") -> in band
  * @example =RUNOFF.DIAGNOSE({5.9;5.9}, {2;2}, {6;6.1}, {4.6;4.9}, "coir") -> salt buildup
  * @example =RUNOFF.DIAGNOSE({5.9;5.9}, {2;2}, {6;6.1}, {3;4.9}, "coir") -> confirm with a second reading
@@ -103,13 +107,52 @@ export function diagnose(
   band: any[][],
   leaching_fraction?: any[][],
   explain?: any[][],
+  dates?: any[][],
+  input_litres?: any[][],
+  runoff_litres?: any[][],
+  notes?: any[][],
 ): any[][] {
   return whole(() => {
     const limits = bandIn(band);
-    const readings = rootZoneReadings(input_ph, input_ec, runoff_ph, runoff_ec);
+    const series = { inputPh: input_ph, inputEc: input_ec, runoffPh: runoff_ph, runoffEc: runoff_ec, dates, inputLitres: input_litres, runoffLitres: runoff_litres, notes };
+    const readings = potReadings(series);
     const leachingFraction = one(reading(leaching_fraction, leachingShare, "leaching fraction"));
     const explained = flag(explain, "explain", false);
     if (limits === undefined || readings.every(isBlank)) return single(undefined);
-    return judged(inOneCell(verdict(readings, limits, { leachingFraction })), explained);
+    const ordered = inTime(readings);
+    return judged(inOneCell(judge(ordered, limits, { leachingFraction }), ordered), explained);
+  });
+}
+
+/**
+ * Which pot first: every pot of the log judged by itself, the worst first.
+ * @customfunction WHICHFIRST
+ * @helpurl https://localhost:3000/docs/functions.html#whichfirst
+ * @param vessels names of the pots, column or row
+ * @param dates dates of the rows, of the same length
+ * @param input_ph pH of what was poured in, of the same length
+ * @param input_ec mS/cm at 25 C of what was poured in, of the same length
+ * @param runoff_ph pH of what drained, of the same length
+ * @param runoff_ec mS/cm at 25 C of what drained, of the same length
+ * @param band a text such as "coir", "coir, heavy" or "peat, medium, pour-through", or four cells: pH low, pH high, EC low, EC high
+ * @param [input_litres] L poured in, of the same length
+ * @param [runoff_litres] L drained, of the same length
+ * @param [notes] the log's notes, of the same length
+ * @returns table with a header row: pot, verdict, urgency, first thing to do, last reading
+ * @remarks Rows without a pot's name are left out, and rows without a date in a log that has dates. Urgency is none, watch, next watering, today or now. The last reading is a date of the sheet: give its column a date format.
+ * @example =RUNOFF.WHICHFIRST({"A";"B";"A";"B"}, {46023;46023;46026;46026}, {5.9;5.9;5.9;5.9}, {2;2;2;2}, {6;6;6;6}, {2.8;4.6;3;5.9}, "coir") -> {"pot","verdict","urgency","first thing to do","last reading";"B","salt buildup","today","flush",46026;"A","in band","none","carry on",46026}
+ * @see common practice
+ */
+export function whichfirst(
+  vessels: any[][], dates: any[][], input_ph: any[][], input_ec: any[][], runoff_ph: any[][], runoff_ec: any[][], band: any[][],
+  input_litres?: any[][], runoff_litres?: any[][], notes?: any[][],
+): any[][] {
+  return whole(() => {
+    const limits = bandIn(band);
+    const series = { vessels, inputPh: input_ph, inputEc: input_ec, runoffPh: runoff_ph, runoffEc: runoff_ec, dates, inputLitres: input_litres, runoffLitres: runoff_litres, notes };
+    const readings = potReadings(series).filter(({ vessel }) => vessel !== undefined);
+    if (limits === undefined || readings.length === 0) return single(undefined);
+    const pots = whichFirst(readings, limits).map(({ vessel, judgement: { verdict, urgency, course }, lastDay }) => [vessel, verdict, urgency, course[0].act, lastDay]);
+    return table([["pot", "verdict", "urgency", "first thing to do", "last reading"], ...pots]);
   });
 }

@@ -50,14 +50,12 @@ export { driftLeft } from "./diagnosis/drift-left";
 export { leachingFraction } from "./diagnosis/leaching-fraction";
 export { phShift } from "./diagnosis/ph-shift";
 export { ratioCeiling } from "./diagnosis/ratio-ceiling";
-export { rowFlags, rowFlagWords, usualRatioLimit, type RootZoneReading, type RowFlag } from "./diagnosis/row-flags";
+export { type RootZoneReading } from "./diagnosis/root-zone-reading";
+export { rowFlags, rowFlagWords, usualRatioLimit, type RowFlag } from "./diagnosis/row-flags";
 export { saltKept, saltScale, type SaltySolution } from "./diagnosis/salt-kept";
 export { saltRatio } from "./diagnosis/salt-ratio";
-export { logVerdict, type LogVerdict } from "./diagnosis/log-verdict";
-export { verdict, type Verdict, type VerdictOptions } from "./diagnosis/verdict";
-export { type VerdictAnswer } from "./diagnosis/verdict-table";
 
-export { type BenchReading, whichFirst } from "./diagnosis/bench";
+export { type BenchReading, inTime, whichFirst } from "./diagnosis/bench";
 export { judge, type JudgeOptions } from "./diagnosis/judgement/judge";
 export { type CourseStep, type PotJudgement, type PotStanding } from "./diagnosis/judgement/pot-judgement";
 export { type PotReading } from "./diagnosis/judgement/pot-reading";

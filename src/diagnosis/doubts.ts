@@ -1,16 +1,16 @@
 import { isPlausible, quantities, written } from "../quantities";
-import { type RootZoneReading, weakestFeedEc } from "./row-flags";
+import { type RootZoneReading, weakestFeedEc } from "./root-zone-reading";
 
 /**
  * Why a reading cannot be trusted, one fact a line; empty when nothing speaks against it.
  *
  * Feeds the verdict before anything else: a ghost reading or a wrong unit must never start a flush. Plain water may read
- * almost nothing, so an input EC is doubted only when it is too high.
+ * almost nothing, so an input EC is doubted only when it is too high, or below what a meter can show.
  *
  * Source:   believable ranges: src/quantities.ts
  */
 export function doubts({ inputPh, inputEc, runoffPh, runoffEc }: RootZoneReading): string[] {
-  const inputEcBelieved = inputEc === undefined || (inputEc >= 0 && inputEc <= quantities.ec.plausible[1]);
+  const inputEcBelieved = inputEc === undefined || (inputEc >= quantities.ec.resolution && inputEc <= quantities.ec.plausible[1]);
   const said = [
     ...doubt("input pH", inputPh, "ph"),
     ...(inputEcBelieved ? [] : [hardToBelieve("input EC", inputEc, "ec")]),

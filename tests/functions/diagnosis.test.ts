@@ -102,7 +102,7 @@ describe("BANDLIMIT", () => {
     const said = (band: string, limit: string): string => reasonOf(host.call("BANDLIMIT", [one(band), one(limit)])[0]?.[0]);
     expect(said("moon dust", "ec high")).toContain("coir, peat, bark, mineral wool, inert, soil");
     expect(said("coir, greedy", "ec high")).toContain("light, medium, heavy");
-    expect(said("coir", "ec middle")).toContain("ph low, ph high, ec low, ec high");
+    expect(said("coir", "ec middle")).toContain("ph low, ph high, ph aim, ec low, ec high");
   });
 
   it("own limits in the wrong order, or in uS/cm, are refused; three of four asks for the fourth", () => {
@@ -123,10 +123,14 @@ describe("ROWFLAG", () => {
     ["all four inside", [5.9, 1.6, 6.1, 2.2], "in band"],
     ["pH and EC on their limits are in band", [5.9, 2.4, 6.5, 3.5], "in band"],
     ["one step past the limits is out", [5.9, 2.4, 6.51, 3.51], "runoff pH high; runoff EC high"],
-    ["a ratio of 2.4 / 1.6 = 1.5 is not above 1.5", [5.9, 1.6, 6.1, 2.4], "in band"],
-    ["a ratio of 1.51 is above 1.5", [5.9, 2, 6.1, 3.02], "salt ratio high"],
+    ["a ratio of 3.6 / 2.4 = 1.5 is not above 1.5", [5.9, 2.4, 6.1, 3.6], "runoff EC high"],
+    ["a ratio of 1.51 is above 1.5", [5.9, 2.4, 6.1, 3.63], "runoff EC high; salt ratio high"],
+    ["a ratio of 5 with the runoff in band is no trouble, as in the verdict", [5.9, 0.6, 6.1, 3], "in band"],
+    ["the feed's pH and EC are flagged too", [7.2, 3.8, 6.1, 3], "input pH high; input EC high"],
+    ["a feed of pH 5.2", [5.2, 1.6, 6.1, 2.2], "input pH low"],
+    ["runoff 0.3 beside a feed of 2.4: the two cannot both be right", [5.9, 2.4, 6.1, 0.3], "check reading; runoff EC low"],
     ["low pH, high EC and a high ratio are all said", [5.9, 1.6, 5.2, 4.1], "runoff pH low; runoff EC high; salt ratio high"],
-    ["washed out", [5.9, 1.6, 6.1, 1.2], "runoff EC low"],
+    ["washed out", [5.9, 1.6, 6.1, 1.1], "runoff EC low"],
     ["a ghost reading is doubted, not judged", [5.9, 1.6, 6.1, 0.04], "check reading"],
     ["uS/cm in the mS/cm column is doubted, not judged", [5.9, 1.6, 6.1, 2400], "check reading"],
     ["a pH that cannot be is doubted, the rest judged", [5.9, 1.6, 15, 4.1], "check reading; runoff EC high; salt ratio high"],
@@ -143,5 +147,6 @@ describe("ROWFLAG", () => {
 
   it("the grower's own band and ratio limit win", () => {
     expect(flag([5.9, 1.6, 6.1, 4.1], [[5, 7, 1, 5]], 3)).toBe("in band");
+    expect(flag([5.9, 1.6, 6.1, 3], coir, 1.5)).toBe("salt ratio high");
   });
 });

@@ -11,8 +11,8 @@ export interface SoundArgument {
   readonly takes: "cells" | "one" | "series" | "band" | "flag";
   /** Delivered as 0, as null and as "". A series is blank from end to end. */
   readonly blank: readonly [zero: Outcome, nothing: Outcome, empty: Outcome];
-  /** The word "xyz", where words are known: refused with the list. A text where a number belongs repeats it. */
-  readonly wants: "number" | "word" | "flag";
+  /** The word "xyz", where words are known: refused with the list. A text where a number belongs repeats it. Any text will do for a note. */
+  readonly wants: "number" | "word" | "flag" | "text";
   /** -7 and 1E+300. */
   readonly negative: Outcome;
   readonly huge: Outcome;
@@ -32,6 +32,10 @@ const one = (good: CellValue, changes: Changes = {}): SoundArgument => ({ ...bas
 const word = (good: CellValue, changes: Changes = {}): SoundArgument => ({ ...base, wants: "word", good, ...changes });
 const oneWord = (good: CellValue, changes: Changes = {}): SoundArgument => word(good, { takes: "one", ...changes });
 const series = (good: readonly CellValue[], changes: Changes = {}): SoundArgument => ({ ...base, takes: "series", good, ...changes });
+const anything: Changes = { blank: alike("answers"), negative: "answers", huge: "answers" };
+const texts = (good: readonly CellValue[], changes: Changes = {}): SoundArgument => series(good, { ...anything, wants: "text", ...changes });
+const volumes = series([1, 1], { blank: alike("answers") });
+const readings = (good: readonly CellValue[]): SoundArgument => series(good, anything);
 const otherwise: Changes = { blank: alike("answers") };
 const band: SoundArgument = { ...base, takes: "band", wants: "word", good: "coir" };
 const flag: SoundArgument = { ...base, ...otherwise, takes: "flag", wants: "flag", good: true, negative: "answers", huge: "answers" };
@@ -72,6 +76,11 @@ export const soundCalls: Readonly<Record<string, readonly SoundArgument[]>> = {
   ],
   DIAGNOSE: [
     series([5.9, 5.9], doubted), series([2, 2], doubted), series([6, 6.1], doubted), series([2.8, 3], doubted), band, one(0.3, otherwise), flag,
+    series([46_023, 46_024], { blank: alike("answers") }), volumes, volumes, texts(["calibrated", "new growth clean"]),
+  ],
+  WHICHFIRST: [
+    texts(["A", "A"], { blank: alike("blank") }), series([46_023, 46_024], { blank: alike("answers") }), readings([5.9, 5.9]), readings([2, 2]),
+    readings([6, 6.1]), readings([2.8, 3]), band, volumes, volumes, texts(["calibrated", "new growth clean"]),
   ],
   DRIFT: [dates, climbing],
   // One reading of -7 hides the drift: it is no longer told from chance.

@@ -52,8 +52,8 @@ const portions = `ROUNDUP(LN((B-D)/(C-D))*A*${washing("E")}/(F*A*${held}),0)`;
 
 const bands = "{5.5,6.5,1.2,3.5;5.4,6.4,1.2,3.5;5,6,0.5,1;5,6.5,1.5,4;5,6.5,1.2,2.8;6.2,6.8,0.8,3}";
 const flags = [
-  ["C<5.5", "runoff pH low"], ["C>6.5", "runoff pH high"], ["D<2", "runoff EC low"], ["D>3.5", "runoff EC high"],
-  ["D/B>1.5", "salt ratio high"],
+  ["C<5.5", "runoff pH low"], ["C>6.5", "runoff pH high"], ["D<1.2", "runoff EC low"], ["D>3.5", "runoff EC high"],
+  ["AND(D>3.5,D/B>1.5)", "salt ratio high"], ["A<5.5", "input pH low"], ["A>6.5", "input pH high"], ["B>3.5", "input EC high"],
 ] as const;
 const cationBreaches = [
   ["A/B>2.5", "K high against Ca"], ["A/B<0.75", "Ca high against K"], ["A/C>7", "K high against Mg"], ["A/C<2", "Mg high against K"],
@@ -97,7 +97,7 @@ export const plainFormulas: readonly PlainFormula[] = [
     rows: ["coir", "peat", "bark", "mineral wool", "inert", "soil"].flatMap((medium) =>
       ["ph low", "ph high", "ec low", "ec high"].map((limit) => [medium, limit])) },
   { id: "ROWFLAG", formula: joined(flags, "in band"),
-    rows: [[5.9, 2, 6.1, 2.8, "coir"], [5.9, 1.6, 5.2, 4.1, "coir"], [5.9, 2, 6.9, 1.7, "coir"], [5.9, 2.4, 6, 3.9, "coir"]] },
+    rows: [[5.9, 2, 6.1, 2.8, "coir"], [5.9, 1.6, 5.2, 4.1, "coir"], [7.1, 2, 6.9, 1.1, "coir"], [5.9, 3.8, 6, 3.9, "coir"], [5.2, 1, 6, 2.6, "coir"]] },
   { id: "SALTKEPT", formula: "0.64*(A*B-C*D)", rows: [[2.1, 9.5, 3.7, 1.8], [0.3, 10, 4, 8]] },
   { id: "SALTKEPT", formula: "E/1000*(A*B-C*D)", rows: [[2.1, 9.5, 3.7, 1.8, 700]] },
   { id: "DRIFT", formula: medianSlope("A", "B", 5), rows: [[bench, climbing], [bench, [6.1, 6.05, 5.2, 5.9, 5.8]]] },
@@ -147,7 +147,8 @@ export const plainFormulas: readonly PlainFormula[] = [
 
 /** What a line of plain arithmetic cannot say, and what says it instead. */
 export const notPlain: Readonly<Record<string, string>> = {
-  DIAGNOSE: "a judgement over readings in order: its table is read row by row in tests/src/diagnosis/verdict.test.ts",
+  DIAGNOSE: "a judgement over readings in order: tests/functions/diagnose.test.ts and the case book in tests/cases",
+  WHICHFIRST: "a judgement of each pot: tests/functions/diagnose.test.ts",
   FLUSHSTOP: "a judgement over readings in order: tests/src/flush/flush-stop.test.ts",
   RECOVERYTREND: "exact probabilities of Kendall's S: counted by hand and by another program in tests/src/maths/trend.test.ts",
 };

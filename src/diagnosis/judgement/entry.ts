@@ -1,4 +1,4 @@
-import { weakestFeedEc } from "../row-flags";
+import { weakestFeedEc } from "../root-zone-reading";
 import { eventsIn } from "../../log/notes/notes";
 import { type LogEvent, type LogEventKind } from "../../log/log";
 import { type PotReading } from "./pot-reading";
@@ -35,10 +35,11 @@ export const isFilled = (entry: Entry): boolean =>
 /** Water, not feed, went in: said so, or too weak for any feed. */
 export const isWater = (entry: Entry): boolean => tells(entry, "plain water") || (entry.inputEc !== undefined && entry.inputEc < weakestFeedEc);
 
-/** The share that drained, 0 to 1, where both volumes are told and can be. */
-export function shareDrained({ inputLitres, runoffLitres }: Entry): number | undefined {
+/** The share that drained, 0 to 1, where both volumes are told and can be; 0 L beside a runoff that was read is a blank. */
+export function shareDrained(entry: Entry): number | undefined {
+  const { inputLitres, runoffLitres } = entry;
   if (inputLitres === undefined || runoffLitres === undefined || !(inputLitres > 0) || !(runoffLitres <= inputLitres)) return undefined;
-  return runoffLitres / inputLitres;
+  return runoffLitres === 0 && isRead(entry) ? undefined : runoffLitres / inputLitres;
 }
 
 /** Millionths of a litre: what is left of a difference beyond them comes from the unit it was logged in. */

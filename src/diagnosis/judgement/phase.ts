@@ -3,7 +3,7 @@ import { containerCapacity } from "../../flush/container-capacity";
 import { median } from "../../maths/median";
 import { usualRamp } from "../../mix/recovery-feed";
 import { type Litres } from "../../quantities";
-import { weakestFeedEc } from "../row-flags";
+import { weakestFeedEc } from "../root-zone-reading";
 import { daysBetween, type Entry, isFilled, isRead, shareDrained, tells } from "./entry";
 import { type Phase } from "./words";
 

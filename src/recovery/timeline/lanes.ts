@@ -1,5 +1,5 @@
 import { type Band } from "../../bands/band";
-import { weakestFeedEc } from "../../diagnosis/row-flags";
+import { weakestFeedEc } from "../../diagnosis/root-zone-reading";
 import { saltRatio } from "../../diagnosis/salt-ratio";
 import { vapourPressureDeficit } from "../../environment/vapour-pressure-deficit";
 import { type PlacedRow } from "../../log/in-time";

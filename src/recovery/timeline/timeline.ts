@@ -1,7 +1,6 @@
 import { type Band } from "../../bands/band";
 import { logInTime, type LogInTime, type PlacedRow } from "../../log/in-time";
 import { type LogEvent, type LogRow } from "../../log/log";
-import { afterFlush } from "../after-flush";
 import { type LaneDefinition, laneDefinitions, type LaneName, type LaneValue, type SeriesRole } from "./lanes";
 import { laneTrend, type LaneTrend } from "./lane-trend";
 import { RowInTime, type TimelineReading } from "./reading";
@@ -38,8 +37,6 @@ export interface Timeline {
   readonly lanes: readonly TimelineLane[];
   readonly events: readonly TimelineEvent[];
   readonly watches: readonly Watch[];
-  /** What the days after the latest flush ask for, in words; `undefined` when none is that near. */
-  readonly afterFlush: string | undefined;
   /** In order of time. */
   readonly readings: readonly TimelineReading[];
   /** Rows without a date in a log that has dates: they have no place on the axis. */
@@ -64,14 +61,12 @@ export function timeline(rows: readonly LogRow[], { band, vessel }: TimelineOpti
   const eventful = placed.filter(({ events: said }) => said.length > 0);
   const events = eventful.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
   const lanes = lanesOf(placed, { axis, band, events });
-  const flushes = axis === "dates" ? watches(events) : [];
   return {
     axis,
     span: spanOf(placed),
     lanes,
     events,
-    watches: flushes,
-    afterFlush: afterFlush(flushes, placed.at(-1)?.day ?? NaN),
+    watches: axis === "dates" ? watches(events) : [],
     readings: placed.map((row) => new RowInTime(row, band)),
     undated,
   };

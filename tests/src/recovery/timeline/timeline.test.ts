@@ -49,7 +49,7 @@ describe("timeline: the lanes", () => {
   it("input and runoff are two series of one lane; the ratio 3 / 1.5 is 2; the band is the runoff's", () => {
     const model = timeline([runoff(1, 3, { inputEc: ec25(1.5), inputPh: ph(5.8), runoffPh: ph(6) })], { band: bandFor("coir") });
     expect(model.lanes.map(({ name, series, limits }) => [name, series.map(({ role }) => role), limits])).toEqual([
-      ["EC", ["input", "runoff"], [2, 3.5]],
+      ["EC", ["input", "runoff"], [1.2, 3.5]],
       ["pH", ["input", "runoff"], [5.5, 6.5]],
       ["salt ratio", ["only"], undefined],
     ]);
@@ -120,23 +120,6 @@ describe("timeline: trend, events and the watch", () => {
     expect(watched(10)).toEqual([{ flushed: 10, from: 11, to: 12 }]);
     expect(watched(10, 10.2, 10.4)).toHaveLength(1);
     expect(watched(10, 30).map(({ flushed: day }) => day)).toEqual([10, 30]);
-  });
-});
-
-describe("afterFlush: the days after a flush on day 10, half strength at first and full after 7 days", () => {
-  const since = (last: number) => timeline([runoff(10, 3, flushed), runoff(last, 2.5)]).afterFlush;
-
-  it.each([
-    [10.4, "Flushed on the day of the last row: feed at 50 % of what the full feed adds to the water, and measure the runoff 24 and 48 h after"],
-    [11, "Flushed the day before the last row: feed at 57 %"],
-    [13, "Flushed 3 days before the last row: feed at 71 % of what the full feed adds to the water, and measure at each irrigation"],
-    [17, "Flushed 7 days before the last row: the feed may be at full strength again"],
-  ])("on day %d", (last, says) => {
-    expect(since(last)).toContain(says);
-  });
-
-  it("says nothing from day 18 on, nor where no flush is noted", () => {
-    expect([since(18), timeline([runoff(10, 3)]).afterFlush]).toEqual([undefined, undefined]);
   });
 });
 
