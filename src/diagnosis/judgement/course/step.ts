@@ -28,13 +28,19 @@ const exclusive: readonly (readonly [Act, Act])[] = [
   ["water less", "water more often"],
   ["feed by the ramp", "raise the feed"],
   ["repot", "flush"],
+  ["raise the feed", "dilute the tank"],
+  ["raise the feed", "flush"],
+  ["raise the feed", "go on flushing"],
+  ["go on flushing", "feed by the ramp"],
+  ["flush", "reset the pH"],
+  ["flush", "re-wet slowly"],
 ];
 
-/** A course in which no two steps exclude each other: what comes first stands. The builders see to it; this holds them to it. */
+/** A course in which no two steps exclude each other and only measuring stands twice: what comes first stands. The builders see to it; this holds them to it. */
 export function settled(steps: readonly CourseStep[]): readonly CourseStep[] {
   const course: CourseStep[] = [];
   for (const each of steps) {
-    const isSaid = course.some(({ act, when }) => act === each.act && when === each.when);
+    const isSaid = course.some(({ act, when }) => act === each.act && (when === each.when || act !== "measure again now"));
     const excluded = course.some(({ act }) => exclusive.some(([a, b]) => (a === act && b === each.act) || (b === act && a === each.act)));
     if (!isSaid && !excluded && !(each.act === "carry on" && course.length > 0)) course.push(each);
   }

@@ -54,7 +54,7 @@ describe("timeline: the lanes", () => {
       ["salt ratio", ["only"], undefined],
     ]);
     expect(model.readings[0]?.values.find(({ lane: name }) => name === "salt ratio")?.value).toBe(2);
-    expect(model.readings[0]?.flags).toEqual(["salt ratio high"]);
+    expect(model.readings[0]?.flags).toEqual([]);
   });
 
   it("no ratio is drawn against plain water: 3 / 0.3 on the day of a flush", () => {
