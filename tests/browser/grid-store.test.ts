@@ -140,6 +140,7 @@ describe.skipIf(!hasBrowser)("the host object over the grid", () => {
       await new Promise((resolve) => setTimeout(resolve, 50));
       onSelection.remove();
       onChange.remove();
+      await context.sync();
       sheet.getRange("T9").clear();
       await context.sync();
       return [selected.address, heard.includes("selection"), heard.filter((each) => each !== "selection")];

@@ -138,6 +138,18 @@ describe.skipIf(!hasBrowser)("the page that npm run workbench serves", () => {
     await expect.poll(ratio).toEqual([[expect.closeTo(1.99 / 1.97, 12)]]);
   });
 
+  it("answers that arrive late: #BUSY! at first, and the ratio once its function has answered", async () => {
+    const ratio = (): Promise<unknown> => ask((context) => context.workbook.worksheets.getItem("Log").getRange("S50"), "values");
+    await page.selectOption("#pretend", "answers arrive late (3 s)");
+    await paneFrame().evaluate(`Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Log").getRange("S50").formulas = [["=RUNOFF.SALTRATIO(3.3,1.5)"]];
+      await context.sync();
+    })`);
+    expect(await ratio()).toEqual([["#BUSY!"]]);
+    await expect.poll(ratio).toEqual([[expect.closeTo(2.2, 12)]]);
+    await page.selectOption("#pretend", "all is well");
+  });
+
   it("a dark theme reaches the grid, the page and the pane", async () => {
     await page.click("#theme");
     await paneFrame().waitForSelector("#rows button");

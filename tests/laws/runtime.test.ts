@@ -41,6 +41,7 @@ it("for every function and any cells, what the host's runtime sends back equals 
     fc.asyncProperty(wave, async (asked) => {
       const answers = await runtime.call(asked);
       const direct = asked.map(({ id, args, blank }) => travelled(host.call(id, args, blank)));
+      expect(answers).toHaveLength(callsOfEach * metadata.functions.length);
       answers.forEach((answer, i) => { expect(answer, JSON.stringify(asked[i])).toEqual(direct[i]); });
     }),
     { numRuns: 5 },

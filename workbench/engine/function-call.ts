@@ -1,8 +1,8 @@
-import type { BlankDelivery, CellValue, FunctionMetadata, FunctionsHost, Matrix } from "../host/functions-host";
+import type { BlankDelivery, CellValue, FunctionMetadata, FunctionCaller, Matrix } from "../host/functions-host";
 
 /** One call of a function as the host makes it: arguments counted, its answer a rectangle. `undefined` is an argument left out. */
 export function functionCall(
-  host: FunctionsHost,
+  host: FunctionCaller,
   { id, parameters }: FunctionMetadata,
   args: readonly (Matrix | undefined)[],
   blank: BlankDelivery,

@@ -1,6 +1,6 @@
 import { BooleanNumber } from "@univerjs/core";
 import { BaseFunction, FunctionType, type BaseValueObject, type IFunctionInfo } from "@univerjs/engine-formula";
-import type { BlankDelivery, CellValue, FunctionMetadata, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
+import type { BlankDelivery, CellValue, FunctionMetadata, FunctionCaller, FunctionsMetadata } from "../host/functions-host";
 import { functionCall } from "./function-call";
 import { fromMatrix, toMatrix } from "./univer-values";
 
@@ -14,7 +14,7 @@ export interface UniverFunction {
 
 /** The functions of a loaded bundle as Univer takes them; `blank` is asked at every call, so that it can be switched. */
 export function univerFunctions(
-  host: FunctionsHost,
+  host: FunctionCaller,
   metadata: FunctionsMetadata,
   namespace: string,
   blank: () => BlankDelivery,
@@ -34,7 +34,7 @@ export function univerFunctions(
   });
 }
 
-function called(host: FunctionsHost, each: FunctionMetadata, args: BaseValueObject[], blank: BlankDelivery): CellValue[][] {
+function called(host: FunctionCaller, each: FunctionMetadata, args: BaseValueObject[], blank: BlankDelivery): CellValue[][] {
   return functionCall(host, each, args.map((arg) => (isLeftOut(arg) ? undefined : toMatrix(arg))), blank);
 }
 

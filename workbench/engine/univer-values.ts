@@ -37,7 +37,10 @@ function fromCell(value: CellValue): BaseValueObject {
   if (typeof value === "number") return NumberValueObject.create(value);
   if (typeof value === "boolean") return BooleanValueObject.create(value);
   if (typeof value !== "object") return StringValueObject.create(value ?? "");
-  const error = new ErrorValueObject(errorTypes.get(value.error) ?? ErrorType.VALUE, value.reason);
+  const type = errorTypes.get(value.error);
+  // The component has no error of its own for what waits (#BUSY!): it is shown as it is written.
+  if (type === undefined) return StringValueObject.create(value.error);
+  const error = new ErrorValueObject(type, value.reason);
   return value.reason === undefined ? error : error.withCustomData({ reason: value.reason });
 }
 

@@ -53,6 +53,9 @@ class CustomFunctionsError {
   }
 }
 
+/** Whoever calls a function by its id with cells. */
+export type FunctionCaller = Pick<FunctionsHost, "call">;
+
 /** The stand-in for the host's CustomFunctions object: the built bundle associates its functions with it, unchanged. */
 export class FunctionsHost {
   private readonly associated = new Map<string, WorksheetFunction>();

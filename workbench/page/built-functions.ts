@@ -1,4 +1,6 @@
 import { univerFunctions, type UniverFunction } from "../engine/univer-functions";
+import { LateAnswers } from "./late-answers";
+import type {} from "./workbench-link";
 import { FunctionsHost, type BlankDelivery, type FunctionsMetadata } from "../host/functions-host";
 
 const namespace = "RUNOFF";
@@ -8,7 +10,9 @@ export async function builtFunctions(blank: () => BlankDelivery): Promise<Univer
   const host = new FunctionsHost();
   Object.assign(window, { CustomFunctions: host.runtime });
   const [metadata] = await Promise.all([fetchMetadata(), scriptLoaded("add-in/functions.js")]);
-  return univerFunctions(host, metadata, namespace, blank);
+  const link = (): Window["runoffLedgerWorkbench"] => window.runoffLedgerWorkbench;
+  const calls = new LateAnswers(host, () => link()?.store.records.switches.answersLate ?? 0, () => void link()?.recalculate());
+  return univerFunctions(calls, metadata, namespace, blank);
 }
 
 async function fetchMetadata(): Promise<FunctionsMetadata> {

@@ -11,6 +11,7 @@ const switchesFor: Readonly<Record<string, Partial<HostSwitches>>> = {
   "an older Excel (1.9)": { missingApi: "ExcelApi 1.10" },
   [functionsMissing]: {},
   "a slow Excel (2 s)": { syncDelay: 2000 },
+  "answers arrive late (3 s)": { answersLate: 3000 },
   "little room for answers": { cellsPerSync: 100 },
 };
 

@@ -7,6 +7,8 @@ export interface WorkbenchLink {
   readonly store: SheetStore;
   /** A fresh bridge, in place of the one that an earlier pane had. */
   readonly openBridge: () => NativeBridge;
+  /** Computes every formula anew. */
+  readonly recalculate: () => Promise<void>;
   readonly greet: (pane: HostWindow) => void;
 }
 

@@ -56,6 +56,7 @@ export class WorkbenchPage {
         bridge = new DocumentBridge(store);
         return bridge;
       },
+      recalculate: () => store.recalculate(),
       greet: (pane) => { greet(pane, store, () => themes[this.theme]); },
     };
   }

@@ -101,6 +101,26 @@ describe("a failure switched on", () => {
     });
   });
 
+  it("late answers: a formula of the add-in shows #BUSY! until it has answered, and the sheet is told as calculated", async () => {
+    const { run, store, sheetId, switches } = strictHost([["", 3]], { compute: () => [[2]] });
+    switches.answersLate = 20;
+    const cells = { sheetId, row: 0, column: 2, rowCount: 1, columnCount: 2 };
+    const calculated = new Promise<unknown>((resolve) => {
+      void run(async (context) => {
+        context.workbook.worksheets.onCalculated.add(({ worksheetId }) => {
+          resolve(worksheetId);
+          return Promise.resolve();
+        });
+        await context.sync();
+        context.workbook.worksheets.getItem("Log").getRange("C1:D1").formulas = [["=RUNOFF.PPM(B1,500)", "=B1*2"]];
+        await context.sync();
+        expect(store.values(cells)).toEqual([["#BUSY!", 2]]);
+      });
+    });
+    expect(await calculated).toBe(sheetId);
+    expect(store.values(cells)).toEqual([[2, 2]]);
+  });
+
   it("slow sync: takes the 60 ms asked for", async () => {
     const { run, switches } = strictHost(log);
     switches.syncDelay = 60;

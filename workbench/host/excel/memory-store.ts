@@ -133,13 +133,25 @@ export class MemoryStore implements SheetStore {
     return page;
   }
 
-  /** Every formula once, from the top left; a formula that reads a later one sees its earlier value. */
+  /** As after an edit: formulas of the add-in may answer later than the rest. */
   private compute(): void {
+    const { answersLate } = this.records.switches;
+    this.computeAll(answersLate > 0);
+    if (answersLate === 0) return;
+    setTimeout(() => {
+      this.computeAll(false);
+      for (const { id } of this.pages) this.tell({ kind: "calculated", sheetId: id });
+    }, answersLate);
+  }
+
+  /** Every formula once, from the top left; a formula that reads a later one sees its earlier value. */
+  private computeAll(isBusy: boolean): void {
     for (const page of this.pages) {
       page.forgetSpills();
       for (const { row, column, formula } of page.formulaCells()) {
         const cell = areaAt(page.id, row, column);
-        page.spill(cell, this.options.compute?.(formula, cell, this) ?? [[0]]);
+        const waits = isBusy && formula.includes("RUNOFF.");
+        page.spill(cell, waits ? [["#BUSY!"]] : (this.options.compute?.(formula, cell, this) ?? [[0]]));
       }
     }
   }

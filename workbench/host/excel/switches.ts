@@ -1,4 +1,5 @@
 import type { HostErrorCode } from "./host-error";
+import { type Level, newest } from "./levels";
 
 /** One sync of the add-in, as it is about to be carried out. */
 export interface Sync {
@@ -19,8 +20,12 @@ export interface HostSwitches {
   cellEditing: boolean;
   /** Sets the host does not have, as `ExcelApi 1.12`; newer ones are missing with it. */
   missingApi: string | undefined;
+  /** The edition of the host: its sets. */
+  level: Level["sets"];
   /** Milliseconds that each sync takes. */
   syncDelay: number;
+  /** Milliseconds for which the add-in's formulas show #BUSY! before they answer. */
+  answersLate: number;
   /** The most cells one sync may hand over. */
   cellsPerSync: number;
   /** Called before each sync: what it does to the store is a person's edit between two syncs; the fault it answers befalls the sync. */
@@ -33,19 +38,19 @@ const cellsInFiveMegabytes = 500_000;
 export const noFailure: Readonly<HostSwitches> = {
   cellEditing: false,
   missingApi: undefined,
+  level: newest,
   syncDelay: 0,
+  answersLate: 0,
   cellsPerSync: cellsInFiveMegabytes,
   onSync: undefined,
 };
 
-const highestSet = 1.17;
-
 /** Whether a requirement set is there: `ExcelApi`, `1.9`. Versions compare as numbers of two parts: 1.10 is above 1.9. */
-export function hasSet(switches: Readonly<HostSwitches>, name: string, version = "1.1"): boolean {
-  const [missingName, missingVersion = "1.1"] = switches.missingApi?.split(" ") ?? [];
+export function hasSet({ missingApi, level }: Readonly<HostSwitches>, name: string, version = "1.1"): boolean {
+  const [missingName, missingVersion = "1.1"] = missingApi?.split(" ") ?? [];
   if (name === missingName && order(version) >= order(missingVersion)) return false;
-  if (name === "ExcelApi") return order(version) <= order(highestSet.toString());
-  return ["SharedRuntime", "RibbonApi", "CustomFunctionsRuntime", "CustomFunctions", "DialogApi", "AddinCommands", "DelayForCellEdit"].includes(name);
+  const highest = level[name];
+  return highest !== undefined && order(version) <= order(highest);
 }
 
 function order(version: string): number {
