@@ -4,7 +4,7 @@
 export const monthWords: readonly (readonly string[])[] = [
   ["jan", "ene"],
   ["feb", "fev"],
-  ["mar", "maerz", "mrt"],
+  ["mar", "maerz", "maart", "mrt"],
   ["apr", "abr", "avr"],
   ["may", "mai", "mei"],
   ["jun", "juin"],
