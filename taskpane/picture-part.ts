@@ -2,7 +2,7 @@ import { drawTimeline } from "./drawing/timeline-drawing";
 import { type RootZone } from "./root-zone";
 import { placePicture } from "./sheet/place-picture";
 import { currentTheme } from "./theme";
-import { pictureSection, pictureTitle } from "./view/picture";
+import { inRange, pictureSection, pictureTitle } from "./view/picture";
 import { pngOf } from "./view/picture-png";
 import { pictureWords } from "./words/picture";
 
@@ -14,7 +14,8 @@ export { pictureSection };
 const sheetPictureWidth = 640;
 
 /** Puts the timeline on the log's sheet, and says where. */
-export async function placeTimeline(zone: RootZone): Promise<string> {
+export async function placeTimeline(whole: RootZone): Promise<string> {
+  const zone = inRange(whole);
   const theme = currentTheme() === "dark" ? "dark" : "light";
   const drawing = drawTimeline(zone.timeline, { width: sheetPictureWidth, theme, title: pictureTitle(zone) });
   const { address, earlierStays } = await placePicture(zone.selection.sheetId, { ...drawing, png: await pngOf(drawing) });

@@ -2,31 +2,59 @@ import { utcFormat } from "d3-time-format";
 import { type Timeline } from "../../src/index";
 import { instant } from "./instant";
 import { type Layout, sizes } from "./layout";
-import { element, px, words } from "./markup";
+import { element, px, widthOf, words } from "./markup";
 import { type DrawingTheme } from "./themes";
 
-/** How a date is written when the span is up to so many days, and about how many pixels that takes. */
+/** How a date is written when the span is up to so many days. */
 const grains = [
-  { days: 3, pattern: "%-d %b %H:%M", pixels: 96 },
-  { days: 240, pattern: "%-d %b", pixels: 66 },
-  { days: 1500, pattern: "%b %Y", pixels: 66 },
-  { days: Infinity, pattern: "%Y", pixels: 66 },
+  { days: 3, pattern: "%-d %b %H:%M" },
+  { days: 240, pattern: "%-d %b" },
+  { days: 1500, pattern: "%b %Y" },
+  { days: Infinity, pattern: "%Y" },
 ] as const;
 
-/** The time axis under the last lane: dates at the grain that the span asks for, or the readings' numbers. */
+/** Pixels between two dates. */
+const apart = 10;
+
+/** The time axis under the last lane: dates at the grain that the span asks for, or the readings' numbers; none meets another. */
 export function timeAxis(model: Timeline, { time, right, left, plotBottom, lanes }: Layout, theme: DrawingTheme): string {
-  const { pattern, pixels } = grainOf(model.span);
-  const ticks = ticksOf(model, time, Math.max(2, Math.floor((right - left) / pixels)));
-  const format = model.axis === "dates" ? dateFormat(pattern) : (tick: Date | number) => `no. ${Number(tick)}`;
-  const drawn = ticks.map((tick) => {
-    const x = time(tick);
-    const anchor = x > right - pixels / 2 ? "end" : x < left + pixels / 2 ? "start" : "middle";
+  const format = model.axis === "dates" ? dateFormat(grainOf(model.span).pattern) : (tick: Date | number) => `no. ${Number(tick)}`;
+  const ticks = ticksOf(model, time, Math.max(2, Math.floor((right - left) / (sizes.text * 4))));
+  const labelled = apartFrom(ticks.map((tick) => labelAt(format(tick), time(tick), [left, right])));
+  const rules = labelled.map(({ x }) => {
     const inLanes = lanes.map(({ top, bottom }) => `M${px(x)} ${px(top)}V${px(bottom)}`).join("");
-    const rule = element("path", { d: `${inLanes}M${px(x)} ${px(plotBottom)}v4`, stroke: theme.grid, "stroke-width": 0.7 });
-    return rule + words(format(tick), { x, y: plotBottom + 17, fill: theme.faintInk, "font-size": sizes.text, "text-anchor": anchor });
+    return element("path", { d: `${inLanes}M${px(x)} ${px(plotBottom)}v4`, stroke: theme.grid, "stroke-width": 0.7 });
   });
+  const names = labelled.map(({ text, x, anchor }) =>
+    words(text, { x, y: plotBottom + 17, fill: theme.faintInk, "font-size": sizes.text, "text-anchor": anchor }));
   const base = element("line", { x1: left, x2: right, y1: plotBottom, y2: plotBottom, stroke: theme.faintInk, "stroke-width": 0.8 });
-  return drawn.join("") + base;
+  return rules.join("") + names.join("") + base;
+}
+
+interface Label {
+  readonly text: string;
+  readonly x: number;
+  readonly anchor: "start" | "middle" | "end";
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A date under its tick; at the ends of the axis it leans inwards. */
+function labelAt(text: string, x: number, [left, right]: readonly [number, number]): Label {
+  const width = widthOf(text, sizes.text);
+  if (x > right - width / 2) return { text, x, anchor: "end", from: x - width, to: x };
+  if (x < left + width / 2) return { text, x, anchor: "start", from: x, to: x + width };
+  return { text, x, anchor: "middle", from: x - width / 2, to: x + width / 2 };
+}
+
+/** Every date that there is room for, from the last one back: the days that matter now are named first. */
+function apartFrom(labels: readonly Label[]): Label[] {
+  const kept: Label[] = [];
+  for (const label of [...labels].reverse()) {
+    const [next] = kept;
+    if (next === undefined || label.to + apart <= next.from) kept.unshift(label);
+  }
+  return kept;
 }
 
 const spanInDays = (span: Timeline["span"]): number => (span === undefined ? 0 : span[1] - span[0]);

@@ -11,6 +11,8 @@ export interface Actions {
   readonly goToCell: (row: number, column: number, at: string) => void;
   readonly goToRow: (row: number, at: string) => void;
   readonly placePicture: () => void;
+  /** Shows the present state again. */
+  readonly redraw: () => void;
   /** Opens what carries out the next step. */
   readonly open: (tool: Tool) => void;
 }

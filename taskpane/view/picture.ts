@@ -1,9 +1,11 @@
-import { drawTimeline } from "../drawing/timeline-drawing";
+import { timeline } from "../../src/index";
+import { type Drawing, drawTimeline } from "../drawing/timeline-drawing";
 import { type ThemeName } from "../drawing/themes";
 import { type RootZone } from "../root-zone";
+import { firstDay, rangesFor, rowsFrom, type TimeRange } from "../time-range";
 import { pictureWords } from "../words/picture";
 import { type Actions } from "./actions";
-import { button, h } from "./elements";
+import { button, chooser, h } from "./elements";
 import { svgNode } from "./picture-node";
 import { pointReader } from "./point-reader";
 import { timelineTable } from "./timeline-table";
@@ -17,14 +19,38 @@ export interface PictureOptions {
 /** What the picture shows, for its title and its file. */
 export const pictureTitle = ({ selection, vessel }: RootZone): string => pictureWords.titleOf(selection.sheetName, vessel);
 
+/** What was chosen last: it holds for the next log as well. */
+let chosen: TimeRange = "all";
+
+/** The same zone with the part of its log that is to be seen. */
+export function inRange(zone: RootZone): RootZone {
+  const range = rangesFor(zone.timeline).includes(chosen) ? chosen : "all";
+  if (range === "all") return zone;
+  const rows = rowsFrom(zone.reading.rows, firstDay(zone.timeline, range));
+  return { ...zone, timeline: timeline(rows, { band: zone.band, vessel: zone.vessel }) };
+}
+
 /** The timeline, a reader of its points for pointer, touch and keyboard, its table, and the way onto the sheet. */
-export function pictureSection(zone: RootZone, { width, theme, actions }: PictureOptions): Node[] {
+export function pictureSection(whole: RootZone, { width, theme, actions }: PictureOptions): Node[] {
+  const zone = inRange(whole);
   if (zone.timeline.lanes.length === 0) return [];
-  const drawing = drawTimeline(zone.timeline, { width, theme, title: pictureTitle(zone) });
+  const drawing: Drawing = drawTimeline(zone.timeline, { width, theme, title: pictureTitle(zone) });
   return [
     h("h2", {}, pictureWords.title),
+    ...rangeField(whole, actions),
     pointReader(zone, { drawing, picture: svgNode(drawing.svg), title: pictureTitle(zone), goToRow: actions.goToRow }),
     h("div", { className: "bar" }, button(pictureWords.place, actions.placePicture, { id: "place" })),
     timelineTable(zone, actions),
   ];
+}
+
+function rangeField({ timeline: whole }: RootZone, actions: Actions): Node[] {
+  const ranges = rangesFor(whole);
+  if (ranges.length === 0) return [];
+  const value = ranges.includes(chosen) ? chosen : "all";
+  const onChoose = (range: string): void => {
+    chosen = ranges.find((each) => each === range) ?? "all";
+    actions.redraw();
+  };
+  return [chooser("range", pictureWords.range, ranges.map((each) => ({ value: each, text: each })), { value, onChoose })];
 }

@@ -1,0 +1,40 @@
+import { DOMParser } from "@xmldom/xmldom";
+import { describe, expect, it } from "vitest";
+import { bandFor, ec25, type LogRow, timeline } from "../../../src/index";
+import { widthOf } from "../../../taskpane/drawing/markup";
+import { drawTimeline } from "../../../taskpane/drawing/timeline-drawing";
+
+const row: LogRow = {
+  row: 0, day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
+  inputLitres: undefined, runoffLitres: undefined, solutionCelsius: undefined, airCelsius: undefined, humidityPercent: undefined,
+  notes: undefined, events: [],
+};
+
+/** A reading a day over so many days from 1 March 2026. */
+const log = (days: number): LogRow[] => Array.from({ length: days }, (_, i) => ({ ...row, row: i, day: 46_082 + i, runoffEc: ec25(2 + (i % 5) / 10) }));
+
+/** Where the dates of the axis begin and end, in pixels. */
+function dates(days: number, width: number): (readonly [from: number, to: number])[] {
+  const { svg, plot } = drawTimeline(timeline(log(days), { band: bandFor("coir") }), { width, theme: "light", title: "T1" });
+  const texts = [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName("text")];
+  return texts.filter((each) => Number(each.getAttribute("y")) > plot.bottom + 10).map((each) => {
+    const [x, wide] = [Number(each.getAttribute("x")), widthOf(each.textContent ?? "", 11)];
+    const anchor = each.getAttribute("text-anchor");
+    const from = anchor === "end" ? x - wide : anchor === "middle" ? x - wide / 2 : x;
+    return [from, from + wide] as const;
+  });
+}
+
+describe("the dates under the timeline", () => {
+  it.each([2, 5, 12, 14, 31, 60, 75, 200, 400, 1000, 4000])("%i days at 296, 320, 350 and 640 px: two dates at least, none meets another, none leaves the picture", (days) => {
+    for (const width of [296, 320, 350, 640]) {
+      const places = dates(days, width);
+      expect(places.length).toBeGreaterThanOrEqual(2);
+      places.forEach(([from, to], i) => {
+        expect(from).toBeGreaterThanOrEqual(0);
+        expect(to).toBeLessThanOrEqual(width);
+        if (i > 0) expect(from).toBeGreaterThan(places[i - 1]?.[1] ?? 0);
+      });
+    }
+  });
+});
