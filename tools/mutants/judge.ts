@@ -14,13 +14,15 @@ export class Judge {
 
   async fateOf(task: Task): Promise<Fate> {
     const runner = this.#runner ?? (await this.#begin());
-    const answer = once(runner, "message") as Promise<[Answer]>;
+    // The runner first finds out which tests hold without any change: that may take its time.
+    const begun = once(runner, "message");
     runner.send(task);
-    const late = AbortSignal.timeout(patience);
-    const tooLate = once(late, "abort").then(() => undefined);
-    const came = await Promise.race([answer, tooLate]);
-    if (came !== undefined) return came[0].killed ? "killed" : "survived";
-    this.end();
+    await orGone(runner, begun);
+    const tooLate = setTimeout(() => { this.end(); }, patience);
+    const [answer] = await orGone(runner, once(runner, "message")) as [Answer | undefined];
+    clearTimeout(tooLate);
+    if (answer !== undefined) return answer.killed ? "killed" : "survived";
+    this.#runner = undefined;
     return "never ends";
   }
 
@@ -36,4 +38,9 @@ export class Judge {
     await once(runner, "message");
     return runner;
   }
+}
+
+/** What comes first: the message, or nothing at the end of a process, for one that ended says no more. */
+async function orGone(runner: ChildProcess, message: Promise<unknown[]>): Promise<unknown[]> {
+  return Promise.race([message, once(runner, "exit").then(() => [])]);
 }

@@ -89,6 +89,7 @@ async function isKilled(task: Task): Promise<boolean> {
   const names = testsOf(task.file);
   const source = await soundTests(names.source, task.file);
   const later = await soundTests(names.built, task.file);
+  process.send?.("begun");
   put(task);
   if (await fail(source)) return true;
   if (later.length === 0) return false;
