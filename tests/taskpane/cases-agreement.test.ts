@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { type LogRow, type PotReport, reportOf } from "../../src/index";
+import { forPot, noChoices } from "../../taskpane/choices";
+import { rootZoneOf } from "../../taskpane/root-zone";
+import { type CellValue, type Matrix } from "../../workbench/host/functions-host";
+import { loadBundle } from "../../workbench/host/load-bundle";
+import { caseBook, type PotCase } from "../cases/case-book";
+import { caseGrid, readCase } from "../cases/case-log";
+import { bandOf, judgedPots } from "../cases/judged";
+
+const { host } = loadBundle();
+const cases = caseBook().flatMap((theme) => theme.cases);
+const each = cases.map((pot) => [pot.title, pot] as const);
+
+type Field = "vessel" | "day" | (typeof measured)[number] | (typeof others)[number];
+const column = (rows: readonly LogRow[], field: Field): Matrix => rows.map((row): CellValue[] => [row[field]]);
+const bandCells = ({ band, limits }: PotCase): Matrix =>
+  limits === undefined ? [[band]] : limits.map((limit) => [limit]);
+const measured = ["inputPh", "inputEc", "runoffPh", "runoffEc"] as const;
+const others = ["inputLitres", "runoffLitres", "notes"] as const;
+
+/** The pane asks for medium and feeder: an ordinary drain is what it holds against them. */
+const isDrain = (pot: PotCase): boolean => pot.band !== undefined && bandOf(pot).sample === "drain";
+
+/** The pane counts the rows of a log without dates as days, and puts days to its steps; the report does not. */
+const isDated = (pot: PotCase): boolean => readCase(pot).rows.some(({ day }) => day !== undefined);
+
+/** What DIAGNOSE says in a cell of the rows of one pot. */
+function diagnosed(pot: PotCase, rows: readonly LogRow[]): CellValue[] {
+  const series = measured.map((field) => column(rows, field));
+  const more = others.map((field) => column(rows, field));
+  const given = [...series, bandCells(pot), undefined, [[true]], column(rows, "day"), ...more];
+  return [...(host.call("DIAGNOSE", given, "empty")[0] ?? [])];
+}
+
+/** A cell that the reader leaves out and the air of the room reach no argument of DIAGNOSE. */
+const lacks = (pot: PotCase): "a cell" | "the air" | "nothing" => {
+  const { problems, rows } = readCase(pot);
+  if (problems.some(({ used }) => !used)) return "a cell";
+  return rows.some(({ airCelsius }) => airCelsius !== undefined) ? "the air" : "nothing";
+};
+
+const ownRows = (pot: PotCase, { vessel }: PotReport): LogRow[] =>
+  readCase(pot).rows.filter((row) => row.vessel === vessel);
+
+describe("of the same rows the same is said", () => {
+  it("nearly every case can be given to DIAGNOSE whole", () => {
+    expect(cases.filter((pot) => lacks(pot) === "a cell").length).toBeLessThanOrEqual(5);
+    expect(cases.filter((pot) => lacks(pot) === "the air").length).toBeLessThanOrEqual(3);
+  });
+
+  const whole = each.filter(([, pot]) => lacks(pot) !== "a cell");
+  it.each(whole)("%s: DIAGNOSE gives the report's verdict and every step of its course", (_, pot) => {
+    for (const report of judgedPots(pot)) {
+      const [word, explained] = diagnosed(pot, ownRows(pot, report));
+      expect(word).toBe(report.judgement.verdict);
+      const told = lacks(pot) === "the air" ? [] : report.judgement.course;
+      for (const { says } of told) expect(explained).toContain(says.split(". ")[0]);
+    }
+  });
+
+  const benches = each.filter(([, pot]) => judgedPots(pot).length > 1);
+  it.each(benches)("%s: WHICHFIRST lists the report's pots in its order", (_, pot) => {
+    const { rows } = readCase(pot);
+    const series = (["vessel", "day", ...measured] as const).map((field) => column(rows, field));
+    const more = others.map((field) => column(rows, field));
+    const [, ...table] = host.call("WHICHFIRST", [...series, bandCells(pot), ...more], "empty");
+    const wanted = judgedPots(pot).map(({ vessel, judgement: { verdict, urgency, course } }) =>
+      [vessel, verdict, urgency, course[0].act]);
+    expect(table.map((row) => row.slice(0, 4))).toEqual(wanted);
+  });
+
+  it.each(each.filter(([, pot]) => isDrain(pot) && isDated(pot)))("%s: the pane shows the report's judgement", (_, pot) => {
+    const { grid } = caseGrid(pot);
+    const { rowNumbers, columnNumbers } = grid;
+    const selection = {
+      sheetId: "1", sheetName: "Log", grid, rowNumbers, columnNumbers, hiddenRows: 0, hiddenColumns: [], waiting: 0,
+      headerRows: 0, tableName: undefined, wholeLog: true,
+    };
+    const { medium, feeder = "medium" } = bandOf(pot);
+    const choices = forPot(noChoices, undefined, { medium, feeder });
+    const { judgement } = rootZoneOf(selection, { ...noChoices, ...choices });
+    expect(judgement).toEqual(reportOf({ grid, band: bandOf(pot) }).judgement);
+  });
+});
