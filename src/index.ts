@@ -142,6 +142,7 @@ export {
   type LogQuestion, type LogQuestionKind, type LogReading, type SetAside,
 } from "./log/reading";
 export { readLog } from "./log/read-log";
+export { rowsUsed } from "./log/rows-used";
 export { saidOfRows, type SaidOfRows } from "./log/said-of-rows";
 export { loggedReading } from "./log/rows/logged-reading";
 

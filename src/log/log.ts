@@ -44,6 +44,8 @@ export interface PlantLook {
 export interface LogRow {
   /** Which row of the grid it came from, counted from 0. */
   readonly row: number;
+  /** Where feed and runoff stand in rows of their own: the feed's row, whose readings stand here too. */
+  readonly feedRow?: number | undefined;
   /** Days in the sheet's 1900 date system; the time of day is the fraction. */
   readonly day: number | undefined;
   readonly vessel: string | undefined;

@@ -19,7 +19,7 @@ import { isBlank } from "../cells/text";
  * Feeds the verdict, the timeline and every list of rows. What the sheet does not tell (a ppm scale, which EC is the
  * runoff's) is asked, and the column waits: a reading left out is seen, a wrong one is not.
  *
- * Formula:  rows + setAside + blankRows + headerRows = all rows of the grid
+ * Formula:  rowsUsed + setAside + blankRows + headerRows = all rows of the grid
  * Source:   common practice; docs/log-sheets.md says what is read, asked and set aside
  *
  * @param grid the sheet's cells, a row an array

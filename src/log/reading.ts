@@ -64,12 +64,21 @@ export interface ColumnReading {
   /** The words over the column, header rows joined. */
   readonly header: string;
   readonly quantity: LogQuantity;
+  /** Where another column says row by row which side was measured; `quantity` is "other" then. */
+  readonly bySide?: BySide | undefined;
   /** `undefined` while it is not known. */
   readonly unit: LogUnit | undefined;
   /** In words: what the reading of this column rests on. */
   readonly why: string;
   /** Whether its cells go into the rows; a column with an open question waits. */
   readonly read: boolean;
+}
+
+/** What a column holds in the rows of input and in those of runoff, and the column that tells them apart. */
+export interface BySide {
+  readonly column: number;
+  readonly input: LogQuantity;
+  readonly runoff: LogQuantity;
 }
 
 /** A whole row that is not used. */
@@ -87,7 +96,7 @@ export interface CellProblem {
   readonly reason: string;
 }
 
-/** A log, read. rows + setAside + blankRows + headerRows are all rows of the grid, each counted once. */
+/** A log, read. Used, set aside, blank and header rows are all rows of the grid, each counted once: see `rowsUsed`. */
 export interface LogReading {
   /** Header and units rows; what stands above them is set aside, or blank. */
   readonly headerRows: readonly number[];

@@ -1,4 +1,4 @@
-import { columnLetters } from "../../src/index";
+import { columnLetters, rowsUsed } from "../../src/index";
 import { type RootZone } from "../root-zone";
 import { rowsInWords } from "../sheet/address";
 import { rowsWords as words } from "../words/rows";
@@ -27,7 +27,7 @@ function readInWords({ selection, reading, timeline }: RootZone): HTMLElement {
   const place = tableName === undefined
     ? words.columns(columnLetters(columnNumbers[0] ?? 0), columnLetters(columnNumbers.at(-1) ?? 0)) : words.table(tableName);
   const counts = [
-    words.rowsRead(reading.rows.length),
+    words.rowsRead(rowsUsed(reading)),
     ...some(reading.setAside.length, words.setAside),
     ...some(reading.blankRows, words.blank),
     ...some(hiddenRows, words.hidden),

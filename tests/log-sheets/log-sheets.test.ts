@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type LogReading, type LogRow, readLog } from "../../src/index";
+import { type LogReading, type LogRow, readLog, rowsUsed } from "../../src/index";
 import { columnsSaid, plainGrid, type PlainSheet, plainSheet, plainSheetNames } from "./plain-sheet";
 
 const letters = (column: number): string => String.fromCharCode(65 + column);
@@ -61,7 +61,7 @@ describe.each(plainSheetNames)("log sheet %s", (name) => {
     reading.setAside.forEach(({ reason }, at) => { expect(reason).toContain(sheet.setAside[at]?.[1]); });
     expectProblems(reading, sheet.problems);
     expect(reading.blankRows).toBe(sheet.blankRows ?? 0);
-    const counted = reading.rows.length + reading.setAside.length + reading.blankRows + reading.headerRows.length;
+    const counted = rowsUsed(reading) + reading.setAside.length + reading.blankRows + reading.headerRows.length;
     expect(counted).toBe(grid.cells.length);
   });
 });

@@ -1,4 +1,4 @@
-import { type LogQuantity, type LogReading, type LogRow } from "../../src/index";
+import { type ColumnReading, type LogQuantity, type LogReading, type LogRow } from "../../src/index";
 import { type Expected, place } from "./expected";
 import { type ColumnTruth } from "./truth";
 
@@ -32,11 +32,15 @@ export interface Look {
   readonly told: ReadonlySet<string>;
 }
 
+/** A reading of feed and runoff from rows of their own stands in both. */
+const rowsOf = ({ feedRow, row }: LogRow): number[] =>
+  feedRow === undefined ? [row] : [feedRow, row].sort((one, other) => one - other);
+
 export function lookAt(reading: LogReading): Look {
   const whole = reading.questions.some(({ kind }) => kind === "layout" || kind === "which row is the header");
   return {
     reading,
-    used: new Map(reading.rows.map((row) => [row.row, row])),
+    used: new Map(reading.rows.flatMap((row) => rowsOf(row).map((each) => [each, row]))),
     aside: new Map(reading.setAside.map(({ row, reason }) => [row, reason])),
     asked: new Set(reading.questions.flatMap(({ columns }) => columns)),
     refused: whole && reading.rows.length === 0,
@@ -64,6 +68,7 @@ function against(expected: Expected, look: Look, column: number, truth: ColumnTr
     const good = truth.mayAsk || expected.sheet.refused === true || expected.sheet.bySide !== undefined;
     return good ? fine("asked") : { outcome: "asked", fault: `${name} is asked, and is ${truth.quantity}` };
   }
+  if (said?.bySide !== undefined) return sidesOutcome(expected, look, said, truth, name);
   const quantity = said?.read === true ? said.quantity : "other";
   if (quantity === "other") return unread(expected, truth, name, said?.why ?? "");
   if (quantity !== truth.quantity || truth.unit === "unknown") {
@@ -73,6 +78,25 @@ function against(expected: Expected, look: Look, column: number, truth: ColumnTr
     return { outcome: told ? "wrong told" : "wrong in silence", fault };
   }
   return cellsOutcome(expected, look, column, truth, name);
+}
+
+/** Each row's cell must stand on the side that the row is of, and nowhere where the row is of neither. */
+function sidesOutcome(expected: Expected, look: Look, said: ColumnReading, truth: ColumnTruth, name: string): Judged {
+  const { sheet: { bySide }, grid, kind } = expected;
+  const { column, bySide: read } = said;
+  if (bySide === undefined || read === undefined) return { outcome: "wrong in silence", fault: `${name} is read by side` };
+  const wrong = grid.cells.flatMap((cells, row) => {
+    if (kind(row) !== "reading") return [];
+    const word = cells[bySide.column.charCodeAt(0) - "A".charCodeAt(0)];
+    const side = word === bySide.input ? "input" : word === bySide.runoff ? "runoff" : undefined;
+    if (side === undefined) return look.told.has(place(row, column)) ? [] : [`row ${row + 1} of neither side, nothing said`];
+    const field = read[side].startsWith(`${side} `) ? fieldOf[read[side]] : undefined;
+    const came = field === undefined ? undefined : (look.used.get(row)?.[field] as number | undefined);
+    const want = expected.value(row, column, truth.unit) ?? undefined;
+    return same(came, want) ? [] : [`row ${row + 1} ${String(came)} for ${String(want)}`];
+  });
+  if (wrong.length === 0) return fine("right");
+  return { outcome: "wrong in silence", fault: `${name}: ${wrong.slice(0, 3).join("; ")}` };
 }
 
 function unread({ sheet, pot, grid }: Expected, truth: ColumnTruth, name: string, why: string): Judged {

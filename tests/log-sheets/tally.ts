@@ -1,4 +1,4 @@
-import { readLog } from "../../src/index";
+import { readLog, rowsUsed } from "../../src/index";
 import { type Expected, expectedOf } from "./expected";
 import { type MessySheet } from "./messy-sheet";
 import { columnOutcome, type Look, lookAt, type Outcome } from "./outcome";
@@ -21,7 +21,7 @@ export function outcomeOf(sheet: MessySheet): Outcome {
 }
 
 function sheetFaults({ sheet, grid }: Expected, { reading, used }: Look): string[] {
-  const counted = reading.rows.length + reading.setAside.length + reading.blankRows + reading.headerRows.length;
+  const counted = rowsUsed(reading) + reading.setAside.length + reading.blankRows + reading.headerRows.length;
   const faults = counted === grid.cells.length ? [] : [`${counted} rows counted of ${grid.cells.length}`];
   const asksDays = reading.questions.some(({ text }) => /\b(date|day)s?\b/i.test(text));
   if (sheet.asksDays === true && !asksDays) faults.push("no row has a day, and none is asked for");

@@ -1,6 +1,6 @@
 import path from "node:path";
 import { cellRef } from "hucre";
-import { type Act, type CourseStep, type PotJudgement, type Report } from "../../src/index";
+import { type Act, type CourseStep, type PotJudgement, type Report, rowsUsed } from "../../src/index";
 import { dayInWords } from "../../taskpane/drawing/time-axis";
 import { type PlacedGrid } from "./log-grid";
 
@@ -19,14 +19,15 @@ export function foundIn({ file, placed, report }: Findings): object {
   return {
     file: path.basename(file),
     sheet: placed.sheet,
-    columns: reading.columns.map(({ column, letters, header, quantity, unit }) => {
+    columns: reading.columns.map(({ column, letters, header, quantity, unit, bySide }) => {
       const question = questionOf(column);
-      return { address: letters, header, quantity, unit: unit ?? null, ...(question === undefined ? {} : { question }) };
+      const sides = bySide === undefined ? {} : { bySide: { input: bySide.input, runoff: bySide.runoff } };
+      return { address: letters, header, quantity, unit: unit ?? null, ...sides, ...(question === undefined ? {} : { question }) };
     }),
     questions: reading.questions.map(({ text, choices }) => ({ text, choices })),
     vessels: reading.vessels,
     vessel: vessel ?? null,
-    rowsUsed: reading.rows.length,
+    rowsUsed: rowsUsed(reading),
     rowsSetAside: reading.setAside.map(({ row, column, reason }) => ({ cell: address.cell(row, column), reason })),
     rowsBlank: reading.blankRows,
     remarks: reading.remarks,

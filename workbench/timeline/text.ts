@@ -1,4 +1,4 @@
-import { type CourseStep, type LogReading, type Report, saidOfRows } from "../../src/index";
+import { type CourseStep, type LogReading, type Report, rowsUsed, saidOfRows } from "../../src/index";
 import { dayInWords } from "../../taskpane/drawing/time-axis";
 import { addressesIn, type Findings } from "./findings";
 
@@ -10,8 +10,11 @@ export function asText({ placed, report }: Findings): string {
   const { reading, vessel, timeline } = report;
   const address = addressesIn(placed);
   const columns = reading.columns
-    .filter(({ quantity }) => quantity !== "other")
-    .map(({ letters, header, quantity, unit, read }) => `  ${letters} "${header}": ${quantity}${unit ? `, ${unit}` : ""}${read ? "" : " (not read)"}`);
+    .filter(({ quantity, bySide }) => quantity !== "other" || bySide !== undefined)
+    .map(({ letters, header, quantity, bySide, unit, read }) => {
+      const holds = bySide === undefined ? quantity : `${bySide.input} and ${bySide.runoff} in turn`;
+      return `  ${letters} "${header}": ${holds}${unit ? `, ${unit}` : ""}${read ? "" : " (not read)"}`;
+    });
   const said = saidOfRows({ setAside: reading.setAside, problems: [] });
   const aside = said.slice(0, mostListed).map(({ row, column, rows, reason }) => {
     const alike = rows.length === 1 ? "" : `, and ${rows.length - 1} rows like it`;
@@ -22,7 +25,7 @@ export function asText({ placed, report }: Findings): string {
   const events = timeline.events.map(({ kind, words, day }) => `  ${timeline.axis === "dates" ? `${dayInWords(day)}: ` : ""}${kind} (${words})`);
   const shown = vessel === undefined ? "" : `; shown: ${vessel} of ${reading.vessels.join(", ")}`;
   return [
-    `${placed.sheet}: ${reading.rows.length} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${shown}`,
+    `${placed.sheet}: ${rowsUsed(reading)} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${shown}`,
     ...reading.remarks,
     "Columns", ...columns,
     ...(aside.length > 0 ? ["Set aside", ...aside, ...more] : []),

@@ -1,4 +1,4 @@
-import { type ColumnAnswer } from "../reading";
+import { type BySide, type ColumnAnswer } from "../reading";
 import { type ColumnHeader } from "./header-rows";
 import { type Proposal } from "./propose";
 import { type ColumnSample } from "./sample";
@@ -11,4 +11,8 @@ export interface Column extends Proposal {
   readonly answer: ColumnAnswer | undefined;
   /** Asked about even where its cells are words. */
   readonly insists?: boolean;
+  /** Its rows take turns: input in some, runoff in others. */
+  readonly bySide?: BySide;
+  /** Its words say the side of each row. */
+  readonly saysSide?: boolean;
 }

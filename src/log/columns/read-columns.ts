@@ -3,6 +3,7 @@ import { columnUnit } from "./column-unit";
 import { type Column } from "./column";
 import { plantLookOf } from "../rows/plant-cell";
 import { settleDates } from "./date-columns";
+import { settleSides } from "./side-columns";
 import { settleVessels } from "./vessel-columns";
 import { type ColumnHeader } from "./header-rows";
 import { type LogQuantity } from "../log";
@@ -28,6 +29,7 @@ export function readColumns(
   { headers, samples, answers, grid, firstRow }: ColumnSource,
 ): { readonly columns: readonly ColumnReading[]; readonly questions: readonly LogQuestion[] } {
   let columns = headers.map((header, column) => firstLook(column, header, samples[column], answers.columns?.[column]));
+  columns = [...settleSides(columns, grid, firstRow)];
   columns = columns.map((column) => byElimination(column, columns));
   columns = columns.map((column) => besideHumidity(column, columns));
   columns = columns.map(wordsAreNotes);
@@ -109,11 +111,11 @@ interface WithUnit {
 }
 
 function withUnit(column: Column, answers: LogAnswers): WithUnit {
-  const { quantity = "other", measure, why, sample, header: { text: header, letters, meaning } } = column;
+  const { quantity = "other", bySide, measure, why, sample, header: { text: header, letters, meaning } } = column;
   const reading = (unit: LogUnit | undefined, reason: string, read: boolean): ColumnReading => ({
-    column: column.column, letters, header, quantity, unit, why: reason, read,
+    column: column.column, letters, header, quantity, unit, why: reason, read, ...(bySide === undefined ? {} : { bySide }),
   });
-  if (quantity === "other") return { reading: reading("", why, false), asks: undefined };
+  if (quantity === "other" && bySide === undefined) return { reading: reading("", why, false), asks: undefined };
   if (measure === undefined) return { reading: reading("", why, true), asks: undefined };
   if (column.answer?.unit !== undefined) return { reading: reading(column.answer.unit, "as answered", true), asks: undefined };
   const written = { unit: meaning.unit, scale: meaning.scale, dissolvedSolids: meaning.concepts.has("tds") && !meaning.concepts.has("ec") };

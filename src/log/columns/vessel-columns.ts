@@ -83,8 +83,8 @@ function tellsApart(columns: readonly Column[], rows: readonly (readonly unknown
 const highestNumber = 999;
 
 /** An unread column of short words or numbers, or of a kind or place; parts of the day are none. */
-function isCandidate({ quantity, measure, answer, sample, header, column }: Column, rows: readonly (readonly unknown[])[]): boolean {
-  if (quantity !== "other" || measure !== undefined || answer !== undefined || sample.filled === 0) return false;
+function isCandidate({ quantity, measure, answer, sample, header, column, saysSide }: Column, rows: readonly (readonly unknown[])[]): boolean {
+  if (saysSide === true || quantity !== "other" || measure !== undefined || answer !== undefined || sample.filled === 0) return false;
   const { concepts, unit } = header.meaning;
   if (concepts.has("noReading") || concepts.has("person") || unit !== undefined || sample.dates > 0) return false;
   if (concepts.has("place")) return true;

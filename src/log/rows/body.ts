@@ -3,11 +3,13 @@ import { type ColumnHeader, type Header } from "../columns/header-rows";
 import { dateDoubts } from "../dates/order-checks";
 import { type CellProblem, type ColumnReading, type LogGrid, type LogReading, type SetAside } from "../reading";
 import { dropOutliers } from "./outliers";
+import { joinSides } from "./join-sides";
 import { repeatFinder } from "./repeats";
 import { headerAgain, headingIn, sameWords } from "./row-kinds";
 import { type RowReader } from "./row-reader";
 import { rowIn } from "../sheet-place";
 import { isBlank, quoted } from "../../cells/text";
+import { sidesIn } from "../columns/side-columns";
 import { dropFoot } from "./foot";
 import { summaryIn } from "./summary-row";
 import { type Above, takeDayAbove } from "./undated";
@@ -49,6 +51,7 @@ export function readBody(source: BodySource): Body {
     else if (row < first) aboveHeader(row, cells, state);
     else readRow(row, cells, state, source);
   });
+  joinRowsOfSides(state, source);
   if (source.columns.some(({ read, quantity }) => read && quantity === "date")) dropFoot(state, (row) => grid.cells[row - 1]?.every(isBlank) ?? false);
   fillVessels(state, source.columns);
   const vessels = nameVessels(state, source.columns);
@@ -57,6 +60,11 @@ export function readBody(source: BodySource): Body {
   const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column: date, used: true, reason }));
   const problems = [...state.problems, ...doubts].sort((a, b) => a.row - b.row || a.column - b.column);
   return { rows: state.rows, setAside: state.setAside.sort((a, b) => a.row - b.row), problems, blankRows: state.blankRows, vessels };
+}
+
+function joinRowsOfSides(state: State, { columns, grid }: BodySource): void {
+  const says = columns.find(({ bySide }) => bySide !== undefined)?.bySide?.column;
+  if (says !== undefined) joinSides(state, sidesIn(grid, says));
 }
 
 /** A title; where it is a pot's name, the rows below are that pot's. */

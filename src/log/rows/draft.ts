@@ -15,7 +15,7 @@ export const emptyDraft = (row: number): Draft => ({
 
 /** Whether a reading or a note is left in a row; a date and a name alone are nothing to use. */
 export const holdsAnything = (draft: Draft): boolean =>
-  Object.entries(draft).some(([key, value]) => !["row", "day", "vessel", "events", "unread"].includes(key) && value !== undefined);
+  Object.entries(draft).some(([key, value]) => !["row", "feedRow", "day", "vessel", "events", "unread"].includes(key) && value !== undefined);
 
 /** Where each quantity goes; the values have been checked and stand in the engine's units. */
 export const putReading: Partial<Record<LogQuantity, (draft: Draft, value: number) => void>> = {

@@ -1,3 +1,4 @@
+import { holds } from "../columns/holds";
 import { type LogQuantity } from "../log";
 import { type CellProblem, type ColumnReading } from "../reading";
 import { type Draft } from "./draft";
@@ -22,7 +23,7 @@ type Field = (typeof multiples)[number][1];
  */
 export function dropOutliers(rows: readonly Draft[], columns: readonly ColumnReading[]): CellProblem[] {
   return multiples.flatMap(([quantity, field]) => {
-    const column = columns.find((each) => each.read && each.quantity === quantity);
+    const column = columns.find((each) => holds(each, quantity));
     if (column === undefined) return [];
     return [...inAnotherUnit(rows, field, column), ...slips(rows, field, column)];
   });

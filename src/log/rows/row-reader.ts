@@ -4,11 +4,12 @@ import { type LogEvent, type LogQuantity, type PlantLook } from "../log";
 import { plantCell, plantLookOf } from "./plant-cell";
 import { type MeasureColumn, measureCell } from "./measure-cell";
 import { eventsIn } from "../notes/notes";
-import { type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "../reading";
+import { type BySide, type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "../reading";
 import { clockOf, isHoursOnly, partOfDayIn, putDay, putTime } from "../dates/row-moment";
+import { sidesIn } from "../columns/side-columns";
 import { type ColumnSample, isDateFormat, usualIn } from "../columns/sample";
 import { dropSwapped } from "./swapped";
-import { isBlank, plain } from "../../cells/text";
+import { isBlank, plain, quoted } from "../../cells/text";
 import { vesselText } from "./vessels";
 import { missingWords } from "../../cells/missing-words";
 
@@ -61,12 +62,32 @@ export function rowReader(source: RowSource): RowReader {
 }
 
 function cellReader(column: ColumnReading, source: RowSource): CellReader {
+  if (column.bySide !== undefined) return bySideReader(column, column.bySide, source);
   if (column.quantity === "notes") return noteReader();
   if (column.quantity === "vessel") return putVessel;
   const look = plantLookOf(column.quantity);
   if (look !== undefined) return plantReader(column.column, look);
   const put = putReading[column.quantity];
   return put === undefined ? () => false : readingReader(column, put, source);
+}
+
+/** Where rows of input and of runoff take turns: each row's cell goes to its own side. */
+function bySideReader(column: ColumnReading, { column: says, ...sides }: BySide, source: RowSource): CellReader {
+  const readers = {
+    input: cellReader({ ...column, bySide: undefined, quantity: sides.input }, source),
+    runoff: cellReader({ ...column, bySide: undefined, quantity: sides.runoff }, source),
+  };
+  const sideAt = sidesIn(source.grid, says);
+  return (cell, row, read) => {
+    if (isBlank(cell)) return false;
+    const side = sideAt(row);
+    if (side !== undefined) return readers[side](cell, row, read);
+    const word = source.grid.cells[row]?.[says];
+    const said = isBlank(word) ? "nothing" : quoted(word);
+    const reason = `${said} in column ${source.columns[says]?.letters ?? ""}: neither input nor runoff`;
+    read.problems.push({ row, column: column.column, used: false, reason });
+    return false;
+  };
 }
 
 function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: Draft, value: number) => void, source: RowSource): CellReader {

@@ -1,4 +1,5 @@
 import { quantities } from "../../quantities";
+import { holds } from "../columns/holds";
 import { type Draft } from "./draft";
 import { type LogQuantity } from "../log";
 import { type CellProblem, type ColumnReading } from "../reading";
@@ -35,4 +36,4 @@ export function dropSwapped({ draft, problems }: Found, columns: readonly Column
 }
 
 const columnOf = (quantity: LogQuantity, columns: readonly ColumnReading[]): number =>
-  columns.findIndex((column) => column.read && column.quantity === quantity);
+  columns.findIndex((column) => holds(column, quantity));

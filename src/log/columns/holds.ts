@@ -1,0 +1,6 @@
+import { type LogQuantity } from "../log";
+import { type ColumnReading } from "../reading";
+
+/** Whether a column is read as a quantity, in all of its rows or in those of one side. */
+export const holds = ({ read, quantity, bySide }: ColumnReading, wanted: LogQuantity): boolean =>
+  read && (quantity === wanted || bySide?.input === wanted || bySide?.runoff === wanted);
