@@ -34,6 +34,7 @@ const apart = (text: string): string =>
     .replace(/pour[\s-]+through/gi, "pourthrough")
     .replace(/root[\s-]+zone/gi, "rootzone")
     .replace(/set[\s-]+point/gi, "setpoint")
+    .replace(/top(?:ped|ping)?[\s-]+(?:up|off)/gi, "topup")
     .replace(/new[\s-]+(?:growth|leaves)/gi, "newgrowth")
     .replace(/roots?[\s-]+(?:look|colou?r|health|score|condition|rating)|^\s*roots?\s*(?=$|\()/gi, "rootlook")
     .replace(/\b([ecp])\.\s?([ceh])\.?(?![\p{L}])/giu, " $1$2 ")
@@ -86,3 +87,10 @@ function dateOrderOf(text: string): DateOrder | undefined {
 
 /** The words of a header as they are compared, for a repeat of it in other words. */
 export const headerText = (text: string): string => plain(withoutTargets(text));
+
+/** Whether of all words for what goes in only "water" is said. */
+export const namesOnlyWater = (text: string): boolean => {
+  const said = (plain(text).match(/\p{L}+/gu) ?? []).map((word) => conceptsOf(word) ?? []);
+  const ofInput = said.filter((concepts) => (["input", "feed", "tank"] as const).some((concept) => concepts.includes(concept)));
+  return ofInput.length > 0 && ofInput.every((concepts) => concepts.includes("anyWater"));
+};

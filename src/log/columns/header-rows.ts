@@ -1,3 +1,4 @@
+import { isBlank } from "../../cells/text";
 import { headerMeaning, type HeaderMeaning } from "./header-meaning";
 import { type LogGrid } from "../reading";
 import { namesReading, type RowShape, rowShape } from "./row-shape";
@@ -24,7 +25,7 @@ const weight = (shape: RowShape): number => shape.readings * 3 + shape.names * 2
 export function findHeader(grid: LogGrid, given: number | undefined): Header | undefined {
   if (given !== undefined && grid.cells[given] === undefined) return undefined;
   const shapes = Array.from({ length: Math.min(grid.cells.length, rowsSearched) }, (_, row) => rowShape(grid, row));
-  const main = given === undefined ? best(shapes) : (shapes[given] ?? rowShape(grid, given));
+  const main = given === undefined ? (best(shapes) ?? overOneColumn(grid, shapes)) : (shapes[given] ?? rowShape(grid, given));
   if (main === undefined) return undefined;
   return { main: main.row, rows: [...above(shapes, main), main.row, ...below(shapes, main)] };
 }
@@ -38,6 +39,17 @@ function best(shapes: readonly RowShape[]): RowShape | undefined {
     if (found === undefined || weight(shape) > weight(found)) found = shape;
   }
   return found;
+}
+
+/** A log of one column: a clear name alone in its row, and a figure alone below it. */
+function overOneColumn(grid: LogGrid, shapes: readonly RowShape[]): RowShape | undefined {
+  const filled = shapes.filter((shape) => shape.filled > 0);
+  return filled.find((shape, at) => {
+    const [[column, meaning] = []] = shape.meanings;
+    const below = filled[at + 1];
+    if (shape.filled !== 1 || shape.readings !== 1 || column === undefined || meaning === undefined || meaning.strangers > 0) return false;
+    return below !== undefined && below.filled === 1 && below.figures === 1 && !isBlank(grid.cells[below.row]?.[column]);
+  });
 }
 
 /** Rows over the names: groups ("Input", "Runoff") and units; a title is none of these. */

@@ -78,6 +78,12 @@ export const headerWords = {
     "pozywka woda kroplownik",
   ),
   tank: words("reservoir res tank mix barrel fass deposito reservorio cuve bac serbatoio vasca tanque zbiornik"),
+  /** Among the words of the feed: it may be what was poured, or the water before any feed is in it. */
+  anyWater: words("water wasser eau agua acqua woda"),
+  /** How full a tank is. */
+  level: words("level levels fullstand nivel niveau livello peil poziom"),
+  /** What was added to a tank. */
+  topUp: words("topup topups refill refilled nachgefullt"),
   runoff: words(
     "runoff runoffs drain drains drained drainage leachate leachates out output outlet outflow effluent collected",
     "pourthrough ablauf auslauf ausgang drainwasser draenage drenaje drenado lixiviado escurrido salida lixiviat sortie",

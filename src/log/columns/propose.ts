@@ -39,10 +39,20 @@ export function propose(meaning: HeaderMeaning): Proposal {
   const measures = measuresIn(meaning);
   const never = neverRead.find(([concept]) => has(concept) && !(concept === "sourceWater" && measures.length === 0));
   if (never !== undefined) return settled("other", never[1]);
+  const ofTank = tankKeeping(meaning, measures);
+  if (ofTank !== undefined) return settled("other", ofTank);
   if (measures.length > 1) return settled("other", `names ${measures.join(" and ")} in one column`);
   const [measure] = measures;
   if (measure !== undefined) return clashes(measure, meaning) ? settled("other", `its unit is not one of ${measure}`) : measured(measure, meaning);
   return unmeasured(meaning);
+}
+
+/** How full a tank is and what was added to it: neither was poured into a pot. A level of the runoff may be how much ran off. */
+function tankKeeping({ concepts }: HeaderMeaning, measures: readonly Measure[]): string | undefined {
+  const [measure = "volume"] = measures;
+  if (measure !== "volume" || concepts.has("runoff")) return undefined;
+  if (concepts.has("topUp")) return "added to the tank, not to the pot";
+  return concepts.has("level") ? "how full the tank is" : undefined;
 }
 
 const plantLooks = [

@@ -7,6 +7,7 @@ import { settleSides } from "./side-columns";
 import { settleVessels } from "./vessel-columns";
 import { type ColumnHeader } from "./header-rows";
 import { type LogQuantity } from "../log";
+import { namesOnlyWater } from "./header-meaning";
 import { isBare, type Measure, propose } from "./propose";
 import { type Asked, columnQuestion, unitQuestion } from "../questions";
 import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogGrid, type LogQuestion, type LogQuestionKind } from "../reading";
@@ -34,6 +35,7 @@ export function readColumns(
   columns = columns.map((column) => besideHumidity(column, columns));
   columns = columns.map(wordsAreNotes);
   columns = settleVessels(settleDates(columns), grid, firstRow);
+  columns = columns.map((column) => waterBesideFeed(column, columns));
   columns = columns.map((column) => onlyOnce(column, columns));
   const asked = columns.filter(isOpen).map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
   const units = columns.map((column) => withUnit(column, answers));
@@ -75,6 +77,14 @@ function besideHumidity(column: Column, all: readonly Column[]): Column {
   const neighbours = [all[column.column - 1], all[column.column + 1]];
   const beside = neighbours.some((other) => other?.quantity === "humidity");
   return beside ? { ...column, quantity: "air temperature", choices: [], why: "it stands beside the humidity" } : column;
+}
+
+/** "Water EC" beside "Tank EC" is of the water before any feed is in it; alone it is what was poured. */
+function waterBesideFeed(column: Column, all: readonly Column[]): Column {
+  const { quantity, answer, header } = column;
+  if (answer !== undefined || quantity?.startsWith("input ") !== true || !namesOnlyWater(header.text)) return column;
+  const feed = all.some((other) => other.quantity === quantity && !other.header.meaning.concepts.has("anyWater"));
+  return feed ? { ...column, quantity: "other", choices: [], why: "the water before any feed is in it" } : column;
 }
 
 const inSeveral: ReadonlySet<LogQuantity> = new Set<LogQuantity>(["other", "notes", "vessel"]);

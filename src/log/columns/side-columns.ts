@@ -2,7 +2,7 @@ import { isBlank, plain } from "../../cells/text";
 import { type LogQuantity } from "../log";
 import { type BySide, type LogGrid } from "../reading";
 import { type Column } from "./column";
-import { headerMeaning } from "./header-meaning";
+import { headerMeaning, namesOnlyWater } from "./header-meaning";
 import { isBare } from "./propose";
 
 /** Which water a row of readings is of. */
@@ -15,18 +15,14 @@ const turnShare = 0.25;
 /** So many rows are looked at to learn what a column of words tells. */
 const rowsLookedAt = 2000;
 
-/** It may be the feed, or the water before any feed is in it. */
-const anyWater: ReadonlySet<string> = new Set(["water", "wasser", "eau", "agua", "acqua", "woda"]);
-
 /** "Before" is the feed only where the words for the other rows say runoff: `settleSides` sees to that. */
 const inputWords: ReadonlySet<string> = new Set(["before"]);
 
 /** The side that a cell such as "feed" or "Runoff" names; `undefined` where it names none, or both. */
 function sideIn(cell: unknown): Side | undefined {
   if (typeof cell !== "string" || isBlank(cell)) return undefined;
-  const word = plain(cell);
-  if (anyWater.has(word)) return undefined;
-  if (inputWords.has(word)) return "input";
+  if (inputWords.has(plain(cell))) return "input";
+  if (namesOnlyWater(cell)) return undefined;
   const { concepts, strangers, unit, numbered } = headerMeaning(cell);
   if (strangers > 0 || unit !== undefined || numbered || concepts.has("noReading") || concepts.has("sourceWater")) return undefined;
   const isInput = concepts.has("input") || concepts.has("feed") || concepts.has("tank");
