@@ -9,7 +9,8 @@ let pane: PaneAlone;
 
 const verdict = (page: Page): Promise<string> => page.locator(".verdict").innerText();
 const picture = (page: Page): Promise<string> => page.locator("#timeline svg").evaluate((svg) => [...svg.querySelectorAll("text")].map(({ textContent }) => textContent).join("|"));
-const kept = (page: Page): Promise<Record<string, unknown>> => page.evaluate(() => Object.fromEntries(window.sheet.store.records.settings));
+const kept = (page: Page): Promise<Record<string, string>> =>
+  page.evaluate(() => Object.fromEntries(window.sheet.store.records.sheet(window.sheet.id).custom) as Record<string, string>);
 
 /** A log opened with a medium chosen. */
 async function judged(scene: Scene, medium = "coir"): Promise<Page> {
@@ -28,17 +29,17 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
     await expect.poll(() => page.locator("#not-yet").innerText()).toContain("Choose the medium");
     await page.selectOption("#medium", "coir");
     await expect.poll(() => verdict(page)).toContain("Salt buildup");
-    expect(await page.locator("#figures").innerText()).toContain("Runoff EC 5.30 band 2.00 to 3.50");
+    expect(await page.locator("#figures").innerText()).toContain("Runoff EC 5.30 band 1.20 to 3.50");
     expect(await page.locator(".course .step").first().innerText()).toMatch(/\S/);
     expect(await page.locator("#told").textContent()).toMatch(/^Log: salt buildup, /);
-    expect(await picture(page)).toContain("- - band 2 to 3.5");
+    expect(await picture(page)).toContain("- - band 1.2 to 3.5");
     await page.close();
   });
 
-  it("a hungrier plant has another band: coir, heavy feeder, is not judged by coir's 2 to 3.5", async () => {
+  it("a hungrier plant has another band: coir, heavy feeder, is not judged by coir's 1.2 to 3.5", async () => {
     const page = await judged({ cells: climbing() });
     await page.selectOption("#feeder", "heavy");
-    await expect.poll(() => picture(page)).not.toContain("band 2 to 3.5");
+    await expect.poll(() => picture(page)).not.toContain("band 1.2 to 3.5");
     await page.close();
   });
 
@@ -77,13 +78,13 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
     await first.selectOption("#question-0", "500");
     await first.selectOption("#medium", "peat");
     await expect.poll(async () => JSON.stringify(await kept(first))).toContain("peat");
-    const settings = await kept(first);
+    const found = await kept(first);
     await first.close();
-    const again = await pane.open({ cells: inPpm(), settings });
+    const again = await pane.open({ cells: inPpm(), kept: found });
     await expect.poll(() => again.inputValue("#medium")).toBe("peat");
     expect(await again.locator("#questions").innerText()).toBe("");
     await again.close();
-    const other = await pane.open({ cells: climbing(), settings });
+    const other = await pane.open({ cells: climbing(), kept: found });
     await other.locator("#rows-read").waitFor();
     expect(await other.inputValue("#medium")).toBe("");
     await other.close();
@@ -107,7 +108,7 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
     expect(await picture(page)).toContain("- - band 1 to 8");
     expect(await verdict(page)).not.toContain("pH out of range");
     for (const name of ["phLow", "phHigh", "ecLow", "ecHigh"]) await fill(name, "");
-    await expect.poll(() => picture(page)).toContain("- - band 2 to 3.5");
+    await expect.poll(() => picture(page)).toContain("- - band 1.2 to 3.5");
     await page.close();
   });
 

@@ -15,7 +15,8 @@ export interface Scene {
   readonly hiddenRows?: readonly number[];
   readonly isProtected?: boolean;
   readonly isDark?: boolean;
-  readonly settings?: Readonly<Record<string, unknown>>;
+  /** What the sheet keeps of its own. */
+  readonly kept?: Readonly<Record<string, string>>;
   readonly switches?: Partial<HostSwitches>;
 }
 
@@ -35,7 +36,7 @@ declare global {
 }
 
 /** Stands around the host's own library: a workbook in memory, as a test has set it up, and the greeting after the library. */
-function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isProtected, isDark, settings = {}, switches }: Scene): void {
+function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isProtected, isDark, kept = {}, switches }: Scene): void {
   const store = new MemoryStore({}, "Log");
   const id = store.activeSheetId();
   const width = Math.max(0, ...cells.map((row) => row.length));
@@ -51,7 +52,7 @@ function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isPro
   }
   for (const row of hiddenRows) store.setRowsHidden(areaAt(id, row, 0), true);
   records.sheet(id).protected = isProtected === true;
-  for (const [key, value] of Object.entries(settings)) records.settings.set(key, value);
+  for (const [key, value] of Object.entries(kept)) records.sheet(id).custom.set(key, value);
   Object.assign(records.switches, switches);
   prepareAssociation(window);
   Object.assign(window, { _richApiNativeBridge: new DocumentBridge(store) });
