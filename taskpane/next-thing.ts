@@ -1,7 +1,7 @@
 import { type Act, type PotJudgement } from "../src/index";
 
 /** What the pane can open for a step of the course. */
-export type Tool = "flush sheet" | "mix sheet";
+export type Tool = "flush sheet" | "mix sheet" | "watch sheet";
 
 /** The tool that carries out an act; an act that is missing here is done at the pot and in no sheet. */
 const toolFor: Partial<Record<Act, Tool>> = {
@@ -16,6 +16,11 @@ const toolFor: Partial<Record<Act, Tool>> = {
   "steer the pH": "mix sheet",
   "dilute the tank": "mix sheet",
   "change the tank": "mix sheet",
+  "let more run off": "watch sheet",
+  "water less": "watch sheet",
+  "water more often": "watch sheet",
+  "stop flushing": "watch sheet",
+  "re-wet slowly": "watch sheet",
 };
 
 /** The one thing to press: the tool of the first step that has one, and that step's act. */

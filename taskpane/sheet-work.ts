@@ -15,6 +15,7 @@ import { mixSheet } from "./templates/mix-sheet";
 import { type SheetPot } from "./templates/sheet-pot";
 import { type SheetTemplate } from "./templates/sheet-template";
 import { potFor } from "./pot-for";
+import { watchSheet } from "./templates/watch-sheet";
 import { sheetWorkSection, type WorkActions } from "./view/sheet-work";
 import { type QueueHost, WorkQueue } from "./work-queue";
 import { workWords } from "./words/sheet-work";
@@ -28,7 +29,7 @@ export interface WorkHost extends Pick<QueueHost, "say" | "redraw"> {
 }
 
 /** The sheet that is made for a step of the course. */
-const sheetFor: Readonly<Record<Tool, (pot: SheetPot) => SheetTemplate>> = { "flush sheet": flushSheet, "mix sheet": mixSheet };
+const sheetFor: Readonly<Record<Tool, (pot: SheetPot) => SheetTemplate>> = { "flush sheet": flushSheet, "mix sheet": mixSheet, "watch sheet": watchSheet };
 
 /** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
 export class SheetWork implements WorkActions {

@@ -5,6 +5,7 @@ import { type Tool } from "../next-thing";
 const toolWords: Readonly<Record<Tool, string>> = {
   "flush sheet": "Plan the flush for this pot",
   "mix sheet": "Mix the feed for this pot",
+  "watch sheet": "Watch this pot for a week",
 };
 
 /** Where an act has a better word than its tool. */
