@@ -9,9 +9,12 @@ const isSalty = ({ verdict }: PotJudgement): boolean => verdict.includes("salt b
 const isDoubted = ({ verdict, causes }: PotJudgement): boolean =>
   verdict === "check the meter" || causes.includes("meter doubted");
 
-/** Logs whose every runoff EC stands at or above the band: nothing but salt to be worse. */
+/** Above a limit by more than the drain of soil can be off, so that all readings agree that it is high. */
+const clearlyAbove = 1.5;
+
+/** Logs whose every runoff EC stands clearly above the band: nothing but salt to be worse, and no reading alone. */
 const salty = (log: readonly PotReading[], band: Band): PotReading[] =>
-  log.map(({ runoffEc, ...row }) => ({ ...row, runoffEc: runoffEc && Math.max(runoffEc, band.ec[1]) }));
+  log.map(({ runoffEc, ...row }) => ({ ...row, runoffEc: runoffEc && Math.max(runoffEc, clearlyAbove * band.ec[1]) }));
 
 const quiet = (log: readonly PotReading[]): PotReading[] => log.map((row) => ({ ...row, notes: undefined }));
 const withoutVolumes = (log: readonly PotReading[]): PotReading[] =>
