@@ -16,8 +16,8 @@ export { type Dated } from "./maths/dated";
 export { interpolated } from "./maths/interpolate";
 
 // Readings: can I trust them, and on which scale are they
-export { ecAt25, ecAtTemperature, standardPercentPerCelsius } from "./readings/ec-at-25";
-export { celsiusFromFahrenheit } from "./readings/temperature";
+export { ecAt25, ecAtTemperature, referenceCelsius, standardPercentPerCelsius } from "./readings/ec-at-25";
+export { celsiusFromFahrenheit, fahrenheitPerCelsius, freezingFahrenheit } from "./readings/temperature";
 export { litresFrom, litresPerUnit, type VolumeUnit } from "./readings/volume";
 export { alkalinityInUnit } from "./readings/alkalinity-unit";
 export { type AlkalinityUnit, alkalinityUnitNamed, alkalinityUnits } from "./readings/alkalinity-units";
@@ -50,9 +50,9 @@ export { driftLeft } from "./diagnosis/drift-left";
 export { leachingFraction } from "./diagnosis/leaching-fraction";
 export { phShift } from "./diagnosis/ph-shift";
 export { ratioCeiling } from "./diagnosis/ratio-ceiling";
-export { type RootZoneReading } from "./diagnosis/root-zone-reading";
+export { type RootZoneReading, weakestFeedEc } from "./diagnosis/root-zone-reading";
 export { rowFlags, rowFlagWords, usualRatioLimit, type RowFlag } from "./diagnosis/row-flags";
-export { saltKept, saltScale, type SaltySolution } from "./diagnosis/salt-kept";
+export { milligramsPerGram, saltKept, saltScale, type SaltySolution } from "./diagnosis/salt-kept";
 export { saltRatio } from "./diagnosis/salt-ratio";
 
 export { type BenchReading, inTime, whichFirst } from "./diagnosis/bench";
@@ -122,7 +122,8 @@ export { type Watch } from "./recovery/timeline/watch";
 // Environment: light and air
 export { dailyLight, lightHours } from "./environment/daily-light";
 export { dewPoint } from "./environment/dew-point";
-export { saturationPressure } from "./environment/saturation-pressure";
+export { driestPercent } from "./environment/relative-humidity";
+export { pressureAtZero, saturationPressure, tetens } from "./environment/saturation-pressure";
 export { vapourPressureDeficit } from "./environment/vapour-pressure-deficit";
 
 // Cells: what one cell of a sheet says
@@ -145,6 +146,7 @@ export { readLog } from "./log/read-log";
 export { rowsUsed } from "./log/rows-used";
 export { saidOfRows, type SaidOfRows } from "./log/said-of-rows";
 export { loggedReading } from "./log/rows/logged-reading";
+export { usedRange, type UsedRange } from "./log/rows/used-range";
 
 // Report: from a grid to all that is shown of it
 export { type BandOfPot, type PotReport, type Report, reportOf, type ReportRequest } from "./report/report";

@@ -4,7 +4,7 @@ import { atMostPoured } from "./at-most-poured";
 /** mg/L of mixed salts per mS/cm, as salinity practice counts them [handbook-60]. */
 export const saltScale = 640 as PpmScale;
 
-const milligramsPerGram = 1000;
+export const milligramsPerGram = 1000;
 
 /** A volume and its EC: what was poured in, or what drained. */
 export interface SaltySolution {

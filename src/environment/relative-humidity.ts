@@ -2,7 +2,7 @@ import { type Percent } from "../quantities";
 import { Refusal } from "../refusal";
 
 /** At or below this, %, a humidity is a share typed for a percentage: no room with plants is so dry. Common practice. */
-const driestPercent = 1;
+export const driestPercent = 1;
 
 /**
  * Relative humidity as a share, 0 to 1.

@@ -4,6 +4,9 @@ import { Refusal } from "../refusal";
 /** Percent per C. Standard Methods 2510 B; reproduces the KCl table of EPA Method 120.1, 21 to 28 C, within 2 uS/cm. */
 export const standardPercentPerCelsius = 1.91 as Percent;
 
+/** The temperature that every EC is brought to, C. [standard-methods-2510] */
+export const referenceCelsius = 25;
+
 /** The linear rule follows KCl within 0.7 % from 15 to 35 C, 1.6 % at 10 C, 3.3 % at 5 C and 2.1 % at 50 C [pratt2001]. */
 const validCelsius: readonly [number, number] = [0, 50];
 
@@ -47,7 +50,7 @@ export function ecAtTemperature(at25: Ec25, celsius: Celsius, percent: Percent =
 
 function temperatureFactor(celsius: Celsius, percent: Percent): number {
   const [low, high] = validCelsius;
-  const factor = 1 + (percent / 100) * (celsius - 25);
+  const factor = 1 + (percent / 100) * (celsius - referenceCelsius);
   if (celsius >= low && celsius <= high && factor > 0) return factor;
   throw new Refusal("outside-validity", {
     quantity: "solution temperature",

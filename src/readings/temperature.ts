@@ -2,8 +2,8 @@ import { type Celsius } from "../quantities";
 import { Refusal } from "../refusal";
 
 /** Where 0 C stands on the Fahrenheit scale, and how many F one C is; both exact, [nist-sp-811] B.8. */
-const freezingFahrenheit = 32;
-const fahrenheitPerCelsius = 1.8;
+export const freezingFahrenheit = 32;
+export const fahrenheitPerCelsius = 1.8;
 
 /**
  * Temperature in C from degrees Fahrenheit.

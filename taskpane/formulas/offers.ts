@@ -25,6 +25,7 @@ export function offersFor(zone: RootZone, uncompensated: boolean): Offer[] {
 /** The band in force, and what the person says of the meter, for the formulas. */
 export const optionsFor = ({ band }: RootZone, uncompensated: boolean): FormulaOptions => ({
   band: band === undefined ? undefined : bandText(band),
+  limits: band,
   uncompensated,
 });
 

@@ -16,7 +16,7 @@ export interface Checked {
 }
 
 /** A pH this low is a probe out of the water or an empty cell, not a solution. Common practice. */
-const ghostPh = 1;
+export const ghostPh = 1;
 /** A single EC this many times its column's middle has more likely lost its decimal point than found so much salt. */
 const outlierTimes = 8;
 /** Solution and air in a grow room; a figure like a pH far below the column's middle is one. */
