@@ -1,5 +1,5 @@
 import { type Choices } from "./choices";
-import { compensatedColumns, flagHeader } from "./formulas/computed-columns";
+import { compensatedColumns, flagHeader, type FormulaKind } from "./formulas/computed-columns";
 import { ecFromNewColumns, offersFor, optionsFor } from "./formulas/offers";
 import { type Tool } from "./next-thing";
 import { type RootZone } from "./root-zone";
@@ -9,6 +9,7 @@ import { extendColumns } from "./sheet/extend-columns";
 import { functionsState, type FunctionsState, reenter } from "./sheet/functions-alive";
 import { markRows, removeMarks } from "./sheet/mark-rows";
 import { addSheet } from "./sheet/new-sheet";
+import { turnColumns } from "./sheet/turn-columns";
 import { keepValuesOnly } from "./sheet/values-only";
 import { flushSheet } from "./templates/flush-sheet";
 import { mixSheet } from "./templates/mix-sheet";
@@ -37,6 +38,7 @@ export class SheetWork implements WorkActions {
   private readonly queue: WorkQueue;
   private ticked: ReadonlySet<string> = new Set(["Salt ratio", flagHeader]);
   private uncompensated = false;
+  private kind: FormulaKind = "functions";
   private functions: FunctionsState | undefined;
   private isAsking = false;
 
@@ -52,10 +54,10 @@ export class SheetWork implements WorkActions {
 
   section(zone: RootZone | undefined): Node[] {
     this.zone = zone;
-    const { ticked, uncompensated, functions, isAsking } = this;
+    const { ticked, uncompensated, kind, functions, isAsking } = this;
     const offers = zone === undefined ? [] : offersFor(zone, this.uncompensated);
     return sheetWorkSection({
-      offers, ticked, uncompensated, functions, isAsking,
+      offers, ticked, uncompensated, kind, functions, isAsking,
       inTable: zone?.selection.tableName !== undefined, canTakeBack: this.queue.canTakeBack,
     }, this);
   }
@@ -70,11 +72,21 @@ export class SheetWork implements WorkActions {
     this.host.redraw();
   };
 
+  readonly choose = (kind: FormulaKind): void => {
+    this.kind = kind;
+    this.host.redraw();
+  };
+
+  readonly turnColumns = (): void => {
+    this.onLog("turn-columns", (zone) => turnColumns(zone, this.kind), () => this.countFunctions());
+  };
+
   readonly addColumns = (): void => {
     this.onLog("add-columns", async (zone) => {
       const wanted = offersFor(zone, this.uncompensated).filter(({ column, missing }) => missing === undefined && this.ticked.has(column.header));
       if (wanted.length === 0) throw new SheetProblem("selection", workWords.tickFirst);
-      const done = await addColumns(zone, wanted.map(({ column }) => column), optionsFor(zone, this.uncompensated));
+      const options = { ...optionsFor(zone, this.uncompensated), kind: this.kind };
+      const done = await addColumns(zone, wanted.map(({ column }) => column), options);
       this.uncompensated = false;
       return done;
     }, async () => {

@@ -40,13 +40,14 @@ export const addToTable = (zone: RootZone, columns: readonly ComputedColumn[], o
     };
   });
 
-async function tableBlock(context: Excel.RequestContext, table: Excel.Table): Promise<Block> {
+/** Where a Table stands, header and totals rows included. */
+export async function tableBlock(context: Excel.RequestContext, table: Excel.Table): Promise<Block> {
   const range = table.getRange().load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   return { row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount };
 }
 
-async function columnNames(context: Excel.RequestContext, table: Excel.Table): Promise<string[]> {
+export async function columnNames(context: Excel.RequestContext, table: Excel.Table): Promise<string[]> {
   table.columns.load("items/name");
   await context.sync();
   return table.columns.items.map(({ name }) => name);

@@ -1,3 +1,4 @@
+import { holds } from "../formulas/as-entered";
 import { isOurs } from "../formulas/repaired";
 import { SheetProblem } from "../workbook";
 import { type Block, blockAddress, rangeOf } from "./address";
@@ -63,7 +64,7 @@ async function emptied(context: Excel.RequestContext, sheetId: string, places: r
   await context.sync();
   for (const [i, { block, formulas, looks }] of places.entries()) {
     const kept = (now[i]?.formulas as unknown[][]).map((line, row) =>
-      line.map((cell, column) => ((row === 0 && around?.namesTops === true) || isOurs(cell) || cell === formulas[row]?.[column] ? "" : cell)));
+      line.map((cell, column) => ((row === 0 && around?.namesTops === true) || isOurs(cell) || holds(cell, formulas[row]?.[column] ?? "") ? "" : cell)));
     rangeOf(sheet, block).formulas = kept;
     putLooksBack(sheet, block, looks);
   }

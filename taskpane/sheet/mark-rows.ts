@@ -5,7 +5,7 @@ import { type RootZone } from "../root-zone";
 import { SheetProblem, writingInExcel } from "../workbook";
 import { blockAddress, rangeOf } from "./address";
 import { type Done, writableSheet } from "./done";
-import { logPlace, usedCorner } from "./log-place";
+import { headerCells, logPlace, usedCorner } from "./log-place";
 import { wholly } from "./wholly";
 
 /** Stands in each rule of ours, where it changes nothing, so that they are found again and others left alone. */
@@ -26,8 +26,9 @@ export const markRows = (zone: RootZone): Promise<Done> =>
     const corner = await usedCorner(context, sheet);
     const row = place.headerRow;
     const first = rangeOf(sheet, { row: place.firstRow, column: 0, rows: 1, columns: corner.column + 1 }).load("formulas");
-    await context.sync();
-    const flags = ((first.formulas[0] ?? []) as unknown[]).findIndex((cell) => isOurs(cell) && cell.includes("ROWFLAG("));
+    const headers = await headerCells(context, sheet, { row, column: 0, rows: 1, columns: corner.column + 1 });
+    const cells = (first.formulas[0] ?? []) as unknown[];
+    const flags = cells.findIndex((cell, at) => tellsFlags(cell, headers[at]?.text));
     if (flags < 0) throw new SheetProblem("selection", `Add the column "${flagHeader}" first: it is what the marks go by.`);
     const left = Math.min(place.firstColumn, flags);
     const block = { row: row + 1, column: left, rows: Math.max(1, corner.row - row), columns: Math.max(place.lastColumn, flags) - left + 1 };
@@ -39,6 +40,10 @@ export const markRows = (zone: RootZone): Promise<Done> =>
       takeBack: () => takeBackMarks(sheetId, before.length === 0 ? [] : marksOf(before)),
     };
   });
+
+/** A function's flags, or those of a plain formula, which are told by the column's header. */
+const tellsFlags = (cell: unknown, header: string | undefined): boolean =>
+  typeof cell === "string" && cell.startsWith("=") && ((isOurs(cell) && cell.includes("ROWFLAG(")) || header === flagHeader);
 
 /** Removes our marks from a sheet, and no other format. */
 export const removeMarks = (sheetId: string): Promise<Done> =>

@@ -1,12 +1,14 @@
+import { type FormulaKind } from "../formulas/computed-columns";
 import { type Offer } from "../formulas/offers";
 import { type FunctionsState } from "../sheet/functions-alive";
 import { workWords as words } from "../words/sheet-work";
-import { button, h } from "./elements";
+import { button, chooser, h } from "./elements";
 
 export interface WorkState {
   readonly offers: readonly Offer[];
   readonly ticked: ReadonlySet<string>;
   readonly uncompensated: boolean;
+  readonly kind: FormulaKind;
   /** In a Table new rows take the formulas on by themselves. */
   readonly inTable: boolean;
   readonly functions: FunctionsState | undefined;
@@ -19,7 +21,9 @@ export interface WorkState {
 export interface WorkActions {
   readonly tick: (header: string, on: boolean) => void;
   readonly compensate: (on: boolean) => void;
+  readonly choose: (kind: FormulaKind) => void;
   readonly addColumns: () => void;
+  readonly turnColumns: () => void;
   readonly extend: () => void;
   readonly mark: () => void;
   readonly unmark: () => void;
@@ -48,7 +52,7 @@ export function sheetWorkSection(state: WorkState, actions: WorkActions): Node[]
   ];
 }
 
-function columnsToAdd({ offers, ticked, uncompensated, inTable }: WorkState, actions: WorkActions): HTMLElement {
+function columnsToAdd({ offers, ticked, uncompensated, kind, inTable }: WorkState, actions: WorkActions): HTMLElement {
   const lines = offers.map(({ column: { header, about }, missing }, i) =>
     h(
       "li", {},
@@ -60,12 +64,26 @@ function columnsToAdd({ offers, ticked, uncompensated, inTable }: WorkState, act
     h("legend", {}, inTable ? words.columnsIntoTable : words.columnsBeside),
     checkbox("uncompensated", words.uncompensated, { checked: uncompensated, disabled: false, onChange: actions.compensate }),
     h("ul", { className: "columns" }, ...lines),
+    ...kindOfFormula(kind, actions),
     h(
       "div", { className: "bar" },
       button(words.addColumns, actions.addColumns, { id: "add-columns" }),
       !inTable && button(words.extend, actions.extend, { id: "extend" }),
+      button(words.turnColumns, actions.turnColumns, { id: "turn-columns" }),
     ),
   );
+}
+
+const kinds: readonly FormulaKind[] = ["functions", "plain"];
+
+/** Whether columns call the functions, or do without them; what that costs is said where it is chosen. */
+function kindOfFormula(kind: FormulaKind, { choose }: WorkActions): HTMLElement[] {
+  const onChoose = (value: string): void => { for (const each of kinds) if (each === value) choose(each); };
+  const choices = kinds.map((value) => ({ value, text: words.kinds[value] }));
+  return [
+    chooser("formula-kind", words.kind, choices, { value: kind, onChoose }),
+    ...(kind === "plain" ? [h("p", { className: "why" }, words.wordsStayBlank)] : []),
+  ];
 }
 
 const marks = ({ mark, unmark }: WorkActions): HTMLElement =>

@@ -5,6 +5,14 @@ export const workWords = {
   columnsIntoTable: "Columns to put into the Table",
   columnsBeside: "Columns to put beside the log",
   uncompensated: "The meter does not correct EC to 25 C",
+  kind: "Columns compute",
+  kinds: {
+    functions: "as functions",
+    plain: "as plain formulas, for phones and people without the add-in",
+  },
+  wordsStayBlank:
+    "A plain formula reads figures only: beside a cell of words (1.8 mS, n/a) it stays blank; its #N/A tells no reason.",
+  turnColumns: "Turn the columns that are there into this kind",
   addColumns: "Add the ticked columns",
   extend: "Carry on into new rows",
   mark: "Mark flagged rows",

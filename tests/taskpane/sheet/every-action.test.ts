@@ -6,6 +6,7 @@ import { extendColumns } from "../../../taskpane/sheet/extend-columns";
 import { functionsState, reenter } from "../../../taskpane/sheet/functions-alive";
 import { markRows, removeMarks } from "../../../taskpane/sheet/mark-rows";
 import { addSheet } from "../../../taskpane/sheet/new-sheet";
+import { turnColumns } from "../../../taskpane/sheet/turn-columns";
 import { keepValuesOnly } from "../../../taskpane/sheet/values-only";
 import { flushSheet } from "../../../taskpane/templates/flush-sheet";
 import { mixSheet } from "../../../taskpane/templates/mix-sheet";
@@ -23,6 +24,7 @@ const onTheLog: Readonly<Record<string, Action>> = {
   "carrying columns on": extendColumns,
   "marking rows": markRows,
   "removing the marks": ({ selection }) => removeMarks(selection.sheetId),
+  "turning columns": (zone) => turnColumns(zone, "plain"),
   "keeping values only": keepValuesOnly,
 };
 

@@ -1,3 +1,4 @@
+import { bandFor } from "../../../src/index";
 import { computedColumns } from "../../../taskpane/formulas/computed-columns";
 import { type RootZone } from "../../../taskpane/root-zone";
 import { addColumns } from "../../../taskpane/sheet/add-columns";
@@ -8,6 +9,7 @@ import { keep } from "../../../taskpane/sheet/keep";
 import { markRows, removeMarks } from "../../../taskpane/sheet/mark-rows";
 import { addSheet } from "../../../taskpane/sheet/new-sheet";
 import { placePicture } from "../../../taskpane/sheet/place-picture";
+import { turnColumns } from "../../../taskpane/sheet/turn-columns";
 import { keepValuesOnly } from "../../../taskpane/sheet/values-only";
 import { flushSheet } from "../../../taskpane/templates/flush-sheet";
 import { mixSheet } from "../../../taskpane/templates/mix-sheet";
@@ -28,7 +30,7 @@ interface Trial {
   readonly act: Action;
 }
 
-const options = { band: '"coir, medium"', uncompensated: false };
+const options = { band: '"coir, medium"', limits: bandFor("coir"), uncompensated: false };
 const columns = (...headers: readonly string[]): typeof computedColumns => computedColumns.filter(({ header }) => headers.includes(header));
 
 /** A log whose person gave a column on its right a width, a format and a bold head before anything stood there. */
@@ -45,6 +47,12 @@ const onLog = async (host: Bench): Promise<{ host: Bench; zone: RootZone }> => (
 async function withColumns(...headers: readonly string[]): Promise<{ host: Bench; zone: RootZone }> {
   const host = freshBench();
   await addColumns(await zoneAt(host), columns(...headers), options);
+  return onLog(host);
+}
+
+async function withPlain(): Promise<{ host: Bench; zone: RootZone }> {
+  const host = freshBench();
+  await addColumns(await zoneAt(host), columns("Salt ratio", "Row flags"), { ...options, kind: "plain" });
   return onLog(host);
 }
 
@@ -90,6 +98,10 @@ const actions: Readonly<Record<string, Trial>> = {
   "marking rows": { prepare: () => withColumns("Row flags"), act: markRows },
   "marking rows again": { prepare: marked, act: markRows },
   "removing the marks": { prepare: marked, act: ({ selection }) => removeMarks(selection.sheetId) },
+  "turning columns into plain formulas": {
+    prepare: () => withColumns("Salt ratio", "Row flags"), act: (zone) => turnColumns(zone, "plain"),
+  },
+  "turning columns into functions": { prepare: withPlain, act: (zone) => turnColumns(zone, "functions") },
   "keeping values only": { prepare: () => withColumns("Salt ratio", "pH shift"), act: keepValuesOnly },
   "entering formulas again": { prepare: stuck, act: reenter },
   "a new mix sheet": { prepare: () => onLog(freshBench()), act: () => addSheet(mixSheet()) },
