@@ -12,6 +12,7 @@ import { markRows, removeMarks } from "../../taskpane/sheet/mark-rows";
 import { addSheet } from "../../taskpane/sheet/new-sheet";
 import { readSelection } from "../../taskpane/sheet/read-selection";
 import { selectedPlace } from "../../taskpane/sheet/selected-place";
+import { turnColumns } from "../../taskpane/sheet/turn-columns";
 import { keepValuesOnly } from "../../taskpane/sheet/values-only";
 import { flushSheet } from "../../taskpane/templates/flush-sheet";
 import { mixSheet } from "../../taskpane/templates/mix-sheet";
@@ -55,6 +56,7 @@ const actions: readonly Action[] = [
     await removeMarks(zone.selection.sheetId);
   } },
   { name: "Enter stuck formulas again", run: reenter },
+  { name: "Turn columns into the other kind", run: async (zone) => { await addFlags(zone); await turnColumns(zone, "plain"); } },
   { name: "Keep values only", run: async (zone) => { await addFlags(zone); await keepValuesOnly(); } },
   { name: "New mix sheet", run: () => addSheet(mixSheet()) },
   { name: "New flush sheet", run: () => addSheet(flushSheet()) },
@@ -117,8 +119,10 @@ ${row(["---", ...levels.map(() => "---")])}
 ${row(["Its interface", ...versions])}
 ${rows.map(row).join("\n")}
 
-Excel on phones runs no add-ins: a workbook shows there what its cells held when it was saved, so "Keep values only" before
-sharing keeps every answer readable. Excel 2019's row is from memory; the others are the host's published tables.
+Excel on phones runs no add-ins: a formula that calls the functions shows there what its cell held when the file was saved.
+Computed columns written as plain formulas go on computing there, and for people without the add-in: choose the kind where
+the columns are added; one button turns those that stand into the chosen kind, and back. "Keep values only" before sharing
+keeps every other answer readable. Excel 2019's row is from memory; the others are the host's published tables.
 `;
 }
 
