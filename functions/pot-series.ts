@@ -61,7 +61,8 @@ function rowCount(columns: readonly (readonly unknown[])[]): number {
   const lengths = given.map(({ length }) => length);
   const rows = Math.max(0, ...lengths);
   if (lengths.every((length) => length === rows)) return rows;
-  const allowed = "all of the same length, one row each: input pH, input EC, runoff pH, runoff EC, and dates, litres and notes where given";
+  const allowed =
+    "all of the same length, one row each: input pH, input EC, runoff pH, runoff EC, and dates, litres and notes where given";
   throw new Refusal("impossible", { quantity: `columns of ${lengths.join(", ")} readings`, allowed });
 }
 
@@ -75,14 +76,26 @@ function text(cells: Cells | null | undefined, called: string): Argument<string>
   return { cells, read, called };
 }
 
-export const isBlank = ({ inputPh, inputEc, runoffPh, runoffEc }: BenchReading): boolean => [inputPh, inputEc, runoffPh, runoffEc].every((value) => value === undefined);
+export const isBlank = ({ inputPh, inputEc, runoffPh, runoffEc }: BenchReading): boolean =>
+  [inputPh, inputEc, runoffPh, runoffEc].every((value) => value === undefined);
 
 /** A judgement with all it says in one text: reasons, the rows they rest on, and the course in its order. */
-export function inOneCell(judgement: PotJudgement, ordered: readonly PlacedReading[]): { readonly answer: string; readonly reasons: readonly [string] } {
+export function inOneCell(
+  judgement: PotJudgement,
+  ordered: readonly PlacedReading[],
+): { readonly answer: string; readonly reasons: readonly [string] } {
   const { verdict, urgency, phase, causes, course, reasons, restsOn } = judgement;
   const rows = restsOn.map((place) => (ordered[place]?.place ?? place) + 1).sort((a, b) => a - b);
-  const standing = [`urgency: ${urgency}`, ...(phase === "quiet" ? [] : [phase]), ...(causes.length === 0 ? [] : [`why: ${causes.join(", ")}`])];
-  const rests = rows.length === 0 ? [] : [`rests on ${rows.length === 1 ? "row" : "rows"} ${rows.join(" and ")} of the range`];
+  const standing = [
+    `urgency: ${urgency}`,
+    ...(phase === "quiet" ? [] : [phase]),
+    ...(causes.length === 0 ? [] : [`why: ${causes.join(", ")}`]),
+  ];
+  const rests =
+    rows.length === 0 ? [] : [`rests on ${rows.length === 1 ? "row" : "rows"} ${rows.join(" and ")} of the range`];
   const steps = course.map(({ act, when, says }: CourseStep, at) => `${at + 1}. ${act}, ${when}: ${says}`);
-  return { answer: verdict, reasons: [`${[...reasons, ...rests, ...standing].join("; ")}. What to do, in this order: ${steps.join(" ")}`] };
+  return {
+    answer: verdict,
+    reasons: [`${[...reasons, ...rests, ...standing].join("; ")}. What to do, in this order: ${steps.join(" ")}`],
+  };
 }

@@ -5,10 +5,12 @@ import { type Meaning, meaningOf, tidy } from "./media";
 import { media } from "./media-table";
 
 /**
- * The limits that a text names: "coir", "coir, heavy", "peat, medium, pour-through"; feeder and sample in any order, and
+ * The limits that a text names: "coir", "coir, heavy", "peat, medium, pour-through"; feeder and sample in any order,
+ * and
  * without commas where the words can mean nothing else.
  *
- * @throws {Refusal} `unknown-choice`, listing the media, the feeder classes or the samples; also for a thing named twice
+ * @throws {Refusal} `unknown-choice`, listing the media, the feeder classes or the samples; also for a thing named
+ *   twice
  * @example bandNamed("peat, light").ec // [0.8, 2.6]
  */
 export function bandNamed(text: string): Band {
@@ -16,7 +18,8 @@ export function bandNamed(text: string): Band {
   let named: Meaning = {};
   for (const meaning of parts.flatMap((part, place) => meaningsIn(part, place))) named = together(named, meaning, text);
   const { medium, feeder, sample } = named;
-  if (medium === undefined) throw new Refusal("unknown-choice", { quantity: "medium", given: text.trim(), allowed: media.join(", ") });
+  if (medium === undefined)
+    throw new Refusal("unknown-choice", { quantity: "medium", given: text.trim(), allowed: media.join(", ") });
   return bandFor(medium, feeder ?? "medium", sample ?? "drain");
 }
 
@@ -43,7 +46,11 @@ function longestKnown(words: readonly string[]): number {
 function unknown(part: string, place: number): Refusal {
   const given = part.trim();
   if (place === 0) return new Refusal("unknown-choice", { quantity: "medium", given, allowed: media.join(", ") });
-  return new Refusal("unknown-choice", { quantity: "feeder", given, allowed: `${feeders.join(", ")}; or how the sample was taken: ${samples.join(", ")}` });
+  return new Refusal("unknown-choice", {
+    quantity: "feeder",
+    given,
+    allowed: `${feeders.join(", ")}; or how the sample was taken: ${samples.join(", ")}`,
+  });
 }
 
 /** Both meanings in one; the same thing named in two ways is a question, not a choice. */
@@ -52,7 +59,12 @@ function together(first: Meaning, second: Meaning, text: string): Meaning {
     const [a, b] = [first[key], second[key]];
     return a !== undefined && b !== undefined && a !== b;
   });
-  if (twice !== undefined) throw new Refusal("unknown-choice", { quantity: "band", given: text, allowed: `one ${twice}; as in "medium, feeder, sample"` });
+  if (twice !== undefined)
+    throw new Refusal("unknown-choice", {
+      quantity: "band",
+      given: text,
+      allowed: `one ${twice}; as in "medium, feeder, sample"`,
+    });
   return {
     medium: first.medium ?? second.medium,
     feeder: first.feeder ?? second.feeder,

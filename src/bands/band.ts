@@ -43,11 +43,17 @@ export function bandFor(medium: Medium, feeder: Feeder = "medium", sample: Sampl
   const limits = ec[sample]?.[feeder];
   if (limits === undefined) {
     const allowed = samples.filter((each) => ec[each] !== undefined).join(", ");
-    throw new Refusal("unknown-choice", { quantity: `sample of ${medium}`, given: sample, allowed: `${allowed}; or limits of your own` });
+    throw new Refusal("unknown-choice", {
+      quantity: `sample of ${medium}`,
+      given: sample,
+      allowed: `${allowed}; or limits of your own`,
+    });
   }
   const feed = medium === "bark" ? soilless.drain : ec.drain;
   return {
-    medium, feeder, sample,
+    medium,
+    feeder,
+    sample,
     ph: [ph.low, ph.high],
     phAim: ph.aim,
     ec: [limits.low, limits.high],
@@ -60,21 +66,42 @@ export function bandFor(medium: Medium, feeder: Feeder = "medium", sample: Sampl
  * The grower's own four limits, which win over any table.
  *
  * @param of what they are for, where that is known
- * @throws {Refusal} `order` when a low limit is not below its high one; `implausible` pH limits, as when pH and EC changed
+ * @throws {Refusal} `order` when a low limit is not below its high one; `implausible` pH limits, as when pH and EC
+ *   changed
  *   places; `wrong-unit` EC limits beyond any feed
  * @example ownBand(ph(5.6), ph(6.4), ec25(1.5), ec25(3)).ph // [5.6, 6.4]
  */
-export function ownBand(phLow: Ph, phHigh: Ph, ecLow: Ec25, ecHigh: Ec25, of: BandChoice & { readonly medium?: Medium | undefined } = {}): Band {
+export function ownBand(
+  phLow: Ph,
+  phHigh: Ph,
+  ecLow: Ec25,
+  ecHigh: Ec25,
+  of: BandChoice & { readonly medium?: Medium | undefined } = {},
+): Band {
   ordered("pH low limit", phLow, phHigh);
   ordered("runoff EC low limit", ecLow, ecHigh);
   believed(phLow, phHigh);
   const highest = quantities.ec.plausible[1];
   if (ecHigh > highest) {
-    throw new Refusal("wrong-unit", { quantity: "runoff EC high limit", given: ecHigh, unit: "mS/cm", allowed: `mS/cm up to ${highest}` });
+    throw new Refusal("wrong-unit", {
+      quantity: "runoff EC high limit",
+      given: ecHigh,
+      unit: "mS/cm",
+      allowed: `mS/cm up to ${highest}`,
+    });
   }
   const { medium, feeder, sample = "drain" } = of;
   const source = { ph: "own limits", ec: "own limits" };
-  return { medium, feeder, sample, ph: [phLow, phHigh], phAim: (phLow + phHigh) / 2, ec: [ecLow, ecHigh], feedEcHigh: ecHigh, source };
+  return {
+    medium,
+    feeder,
+    sample,
+    ph: [phLow, phHigh],
+    phAim: (phLow + phHigh) / 2,
+    ec: [ecLow, ecHigh],
+    feedEcHigh: ecHigh,
+    source,
+  };
 }
 
 function believed(...limits: readonly Ph[]): void {
@@ -87,5 +114,9 @@ function believed(...limits: readonly Ph[]): void {
 
 function ordered(called: string, low: number, high: number): void {
   if (low < high) return;
-  throw new Refusal("order", { quantity: called, given: low, allowed: `below the high limit ${high}; the four are pH low, pH high, EC low, EC high` });
+  throw new Refusal("order", {
+    quantity: called,
+    given: low,
+    allowed: `below the high limit ${high}; the four are pH low, pH high, EC low, EC high`,
+  });
 }

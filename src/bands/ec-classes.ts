@@ -7,7 +7,8 @@ export const classes = (source: string, light: readonly [number, number], medium
 };
 
 /**
- * Extracts of soilless mixes: by the classes of [umass-soluble-salts] the light feeder's limits are "low", the medium feeder's end
+ * Extracts of soilless mixes: by the classes of [umass-soluble-salts] the light feeder's limits are "low", the medium
+ * feeder's end
  * where "normal" ends, and the heavy feeder's begin where it begins.
  */
 const extracts = {
@@ -16,7 +17,8 @@ const extracts = {
 } as const;
 
 /**
- * Soilless mixes. The pour-through's upper limits serve for the drain of an ordinary watering too; its lower ones do not,
+ * Soilless mixes. The pour-through's upper limits serve for the drain of an ordinary watering too; its lower ones do
+ * not,
  * because such a drain of a healthy pot lies near the feed [contest-tomato-2020].
  */
 export const soilless: EcBySample = {
@@ -34,7 +36,10 @@ const barkRunoff: EcLimits = {
 /** Bark: what is left when the water's own EC has been taken off. */
 export const bark: EcBySample = { drain: barkRunoff, "pour-through": barkRunoff, ...extracts };
 
-/** Crops on mineral wool are fed strongly: the heavy limits take in what growers' drains read [hemming-2019] [contest-tomato-2020]. */
+/**
+ * Crops on mineral wool are fed strongly: the heavy limits take in what growers' drains read [hemming-2019] [contest-
+ * tomato-2020].
+ */
 const woolDrain = classes("upper [hemming-2019], [contest-tomato-2020], lower common practice", [1.0, 2.5], [1.5, 4.0], [2.0, 5.5]);
 export const mineralWool: EcBySample = { drain: woolDrain, "pour-through": woolDrain };
 

@@ -15,7 +15,10 @@ export interface PhLimits extends BandLimits {
 export const feeders = ["light", "medium", "heavy"] as const;
 export type Feeder = (typeof feeders)[number];
 
-/** How the sample was taken: what runs off at an ordinary watering, after a small measured pour, or by an extract of the medium. */
+/**
+ * How the sample was taken: what runs off at an ordinary watering, after a small measured pour, or by an extract of
+ * the medium.
+ */
 export const samples = ["drain", "pour-through", "1:2 extract", "saturated extract"] as const;
 export type Sample = (typeof samples)[number];
 

@@ -5,7 +5,9 @@ import { type EcBySample, type PhLimits } from "./limits";
 export interface MediumRow {
   /** Other words of the trade for it. */
   readonly words: readonly string[];
-  /** Runoff pH; sources that speak of the medium's own pH are used for its runoff, which follows it within 0.2 to 0.3. */
+  /**
+   * Runoff pH; sources that speak of the medium's own pH are used for its runoff, which follows it within 0.2 to 0.3.
+   */
   readonly ph: PhLimits;
   readonly ec: EcBySample;
 }

@@ -11,8 +11,15 @@ export interface BenchReading extends PotReading {
 
 /** Which trouble is seen to first among pots of one urgency, worst first. Common practice. */
 const verdictOrder: readonly VerdictWord[] = [
-  "salt buildup and pH out of range", "salt buildup", "too much water", "pH out of range", "check the meter", "short of feed",
-  "confirm with a second reading", "cannot say", "in band",
+  "salt buildup and pH out of range",
+  "salt buildup",
+  "too much water",
+  "pH out of range",
+  "check the meter",
+  "short of feed",
+  "confirm with a second reading",
+  "cannot say",
+  "in band",
 ];
 
 /**
@@ -23,15 +30,24 @@ const verdictOrder: readonly VerdictWord[] = [
  * Formula:  by urgency, then by verdict; the work grows in step with the rows
  * Source:   common practice
  *
- * @param readings of all pots, in any order; rows of one moment keep theirs, and rows without a date in a log that has dates are left out
+ * @param readings of all pots, in any order; rows of one moment keep theirs, and rows without a date in a log that has
+ *   dates are left out
  * @example whichFirst([{ vessel: "A", runoffEc: 2.6 }], bandFor("coir"))[0].judgement.verdict // "in band"
  */
-export function whichFirst(readings: readonly BenchReading[], band: Band, options: JudgeOptions = {}): readonly PotStanding[] {
+export function whichFirst(
+  readings: readonly BenchReading[],
+  band: Band,
+  options: JudgeOptions = {},
+): readonly PotStanding[] {
   const pots = [...byVessel(readings)].map(([vessel, rows]) => standingOf(vessel, rows, { band, options }));
   return pots.sort((a, b) => rankOf(a.judgement) - rankOf(b.judgement));
 }
 
-function standingOf(vessel: string | undefined, rows: readonly BenchReading[], given: { readonly band: Band; readonly options: JudgeOptions }): PotStanding {
+function standingOf(
+  vessel: string | undefined,
+  rows: readonly BenchReading[],
+  given: { readonly band: Band; readonly options: JudgeOptions },
+): PotStanding {
   const ordered = inTime(rows);
   return { vessel, judgement: judge(ordered, given.band, given.options), lastDay: ordered.at(-1)?.day };
 }
@@ -43,7 +59,9 @@ export function inTime<Reading extends PotReading>(rows: readonly Reading[]): re
 }
 
 /** The rows of each pot, in the order of their first appearance. */
-export function byVessel<Reading extends BenchReading>(rows: readonly Reading[]): ReadonlyMap<string | undefined, Reading[]> {
+export function byVessel<Reading extends BenchReading>(
+  rows: readonly Reading[],
+): ReadonlyMap<string | undefined, Reading[]> {
   const pots = new Map<string | undefined, Reading[]>();
   for (const row of rows) {
     const pot = pots.get(row.vessel);

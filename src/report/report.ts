@@ -46,7 +46,8 @@ export interface Report {
 }
 
 /**
- * The one path from a grid, the answers and a band to what is shown: the log read, its pots judged, worst first, and the
+ * The one path from a grid, the answers and a band to what is shown: the log read, its pots judged, worst first, and
+ * the
  * shown one drawn. Several pots are never weighed together.
  *
  * @example reportOf({ grid: { cells: [["Date", "Runoff EC"], [45383, 2.4]] }, band: bandFor("coir") }).judgement.verdict // "in band"
@@ -73,7 +74,13 @@ export function reportOf(request: ReportRequest): Report {
 }
 
 /** Kinds of questions without whose answer a reading has no value, or no time. */
-const decisive: ReadonlySet<LogQuestionKind> = new Set<LogQuestionKind>(["ppm scale", "EC unit", "date order", "which row is the header", "layout"]);
+const decisive: ReadonlySet<LogQuestionKind> = new Set<LogQuestionKind>([
+  "ppm scale",
+  "EC unit",
+  "date order",
+  "which row is the header",
+  "layout",
+]);
 
 /** The measures that a verdict cannot be without. */
 const verdictNeeds: ReadonlySet<string> = new Set(["runoff EC", "runoff pH"]);
@@ -81,19 +88,30 @@ const verdictNeeds: ReadonlySet<string> = new Set(["runoff EC", "runoff pH"]);
 /** An unknown column keeps the log waiting only where it may be the runoff's EC or pH. */
 function questionsBefore({ questions }: LogReading): readonly string[] {
   return questions
-    .filter(({ kind, choices }) => decisive.has(kind) || (kind === "what is this column" && choices.some((choice) => verdictNeeds.has(choice))))
+    .filter(
+      ({ kind, choices }) =>
+        decisive.has(kind) || (kind === "what is this column" && choices.some((choice) => verdictNeeds.has(choice))),
+    )
     .map(({ text }) => text);
 }
 
 function potsOf({ rows, vessels }: LogReading, bandOf: BandOfPot, options: JudgeOptions): readonly PotReport[] {
-  const pots: ReadonlyMap<string | undefined, readonly LogRow[]> = vessels.length === 0 ? new Map([[undefined, rows]]) : byVessel(rows);
+  const pots: ReadonlyMap<string | undefined, readonly LogRow[]> =
+    vessels.length === 0 ? new Map([[undefined, rows]]) : byVessel(rows);
   const named = [...pots].filter(([vessel]) => vessels.length === 0 || vessel !== undefined);
   const reports = named.flatMap(([vessel, own]): PotReport[] => {
     const band = bandOf(vessel);
     if (band === undefined) return [];
     const ordered = inTime(own);
     const judgement = judge(ordered, band, options);
-    return [{ vessel, judgement, lastDay: ordered.at(-1)?.day, rows: judgement.restsOn.flatMap((at) => ordered[at]?.row ?? []) }];
+    return [
+      {
+        vessel,
+        judgement,
+        lastDay: ordered.at(-1)?.day,
+        rows: judgement.restsOn.flatMap((at) => ordered[at]?.row ?? []),
+      },
+    ];
   });
   return reports.sort((a, b) => rankOf(a.judgement) - rankOf(b.judgement));
 }

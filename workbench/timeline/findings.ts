@@ -13,16 +13,30 @@ export interface Findings {
 
 /** The findings as one object, for other programs: fields without an answer are null, lists without one empty. */
 export function foundIn({ file, placed, report }: Findings): object {
-  const { reading, vessel, judgement, timeline, pots, rows } = report;
   const address = addressesIn(placed);
-  const questionOf = (column: number): string | undefined => reading.questions.find(({ columns }) => columns.includes(column))?.text;
+  const restsOn = report.rows.map((row) => address.row(row));
   return {
     file: path.basename(file),
     sheet: placed.sheet,
+    ...readingFound(report, address),
+    ...judgementFound(report, restsOn),
+    ...asBefore(report.judgement, restsOn),
+    ...timelineFound(report, address),
+  };
+}
+
+type Addresses = ReturnType<typeof addressesIn>;
+
+/** What the log reader made of the sheet. */
+function readingFound({ reading, vessel }: Report, address: Addresses): object {
+  const questionOf = (column: number): string | undefined =>
+    reading.questions.find(({ columns }) => columns.includes(column))?.text;
+  return {
     columns: reading.columns.map(({ column, letters, header, quantity, unit, bySide }) => {
       const question = questionOf(column);
+      const asked = question === undefined ? {} : { question };
       const sides = bySide === undefined ? {} : { bySide: { input: bySide.input, runoff: bySide.runoff } };
-      return { address: letters, header, quantity, unit: unit ?? null, ...sides, ...(question === undefined ? {} : { question }) };
+      return { address: letters, header, quantity, unit: unit ?? null, ...sides, ...asked };
     }),
     questions: reading.questions.map(({ text, choices }) => ({ text, choices })),
     vessels: reading.vessels,
@@ -31,19 +45,36 @@ export function foundIn({ file, placed, report }: Findings): object {
     rowsSetAside: reading.setAside.map(({ row, column, reason }) => ({ cell: address.cell(row, column), reason })),
     rowsBlank: reading.blankRows,
     remarks: reading.remarks,
-    cellProblems: reading.problems.map(({ row, column, reason, used }) => ({ cell: address.cell(row, column), reason, used })),
+    cellProblems: reading.problems.map(({ row, column, ...rest }) => ({
+      cell: address.cell(row, column), reason: rest.reason, used: rest.used,
+    })),
+  };
+}
+
+/** The judgement of the pot shown, and the pots, worst first. */
+function judgementFound({ judgement, waitsFor, pots }: Report, restsOn: readonly number[]): object {
+  return {
     verdict: judgement?.verdict ?? null,
     urgency: judgement?.urgency ?? null,
     phase: judgement?.phase ?? null,
     causes: judgement?.causes ?? [],
     course: (judgement?.course ?? []).map(stepFound),
-    reasons: judgement?.reasons ?? report.waitsFor,
-    restsOn: rows.map((row) => address.row(row)),
-    ...asBefore(judgement, rows.map((row) => address.row(row))),
-    pots: pots.map(({ vessel: name, judgement: { verdict, urgency, course } }) => ({ vessel: name ?? null, verdict, urgency, first: course[0].act })),
-    lanes: timeline.lanes.map(({ name, unit, trend }) => ({ name, unit, trend: trend.words, changePerDay: trend.changePerDay ?? null })),
+    reasons: judgement?.reasons ?? waitsFor,
+    restsOn,
+    pots: pots.map(({ vessel, judgement: { verdict, urgency, course } }) => ({
+      vessel: vessel ?? null, verdict, urgency, first: course[0].act,
+    })),
+  };
+}
+
+function timelineFound({ timeline }: Report, address: Addresses): object {
+  const dateOf = (day: number): string | null => (timeline.axis === "dates" ? dayInWords(day) : null);
+  return {
+    lanes: timeline.lanes.map(({ name, unit, trend }) => ({
+      name, unit, trend: trend.words, changePerDay: trend.changePerDay ?? null,
+    })),
     events: timeline.events.map(({ kind, words, day, row }) => ({
-      kind, words, date: timeline.axis === "dates" ? dayInWords(day) : null, row: address.row(row),
+      kind, words, date: dateOf(day), row: address.row(row),
     })),
   };
 }
@@ -52,7 +83,10 @@ export function foundIn({ file, placed, report }: Findings): object {
 function asBefore(judgement: PotJudgement | undefined, restsOnRows: readonly number[]): object {
   const saysOf = (act: Act): string | null => judgement?.course.find((each) => each.act === act)?.says ?? null;
   return {
-    next: judgement?.course[0].says ?? null, measureAgain: saysOf("measure again now"), afterFlush: saysOf("feed by the ramp"), restsOnRows,
+    next: judgement?.course[0].says ?? null,
+    measureAgain: saysOf("measure again now"),
+    afterFlush: saysOf("feed by the ramp"),
+    restsOnRows,
   };
 }
 
@@ -64,6 +98,7 @@ function stepFound({ at, ...said }: CourseStep): object {
 /** Rows and cells as the sheet numbers them. */
 export function addressesIn({ grid }: PlacedGrid) {
   const row = (place: number): number => (grid.rowNumbers[place] ?? place) + 1;
-  const cell = (place: number, across: number | undefined): string => cellRef(row(place) - 1, grid.columnNumbers[across ?? 0] ?? 0);
+  const cell = (place: number, across: number | undefined): string =>
+    cellRef(row(place) - 1, grid.columnNumbers[across ?? 0] ?? 0);
   return { row, cell };
 }

@@ -21,16 +21,22 @@ export function asText({ placed, report }: Findings): string {
     return `  ${address.cell(row, column)}: ${reason}${alike}`;
   });
   const more = said.length > mostListed ? [`  and ${said.length - mostListed} more`] : [];
-  const lanes = timeline.lanes.map(({ name, unit, trend }) => `  ${name}${unit === "" ? "" : `, ${unit}`}: ${trend.words}`);
-  const events = timeline.events.map(({ kind, words, day }) => `  ${timeline.axis === "dates" ? `${dayInWords(day)}: ` : ""}${kind} (${words})`);
+  const lanes = timeline.lanes.map(
+    ({ name, unit, trend }) => `  ${name}${unit === "" ? "" : `, ${unit}`}: ${trend.words}`,
+  );
+  const events = timeline.events.map(
+    ({ kind, words, day }) => `  ${timeline.axis === "dates" ? `${dayInWords(day)}: ` : ""}${kind} (${words})`,
+  );
   const shown = vessel === undefined ? "" : `; shown: ${vessel} of ${reading.vessels.join(", ")}`;
   return [
     `${placed.sheet}: ${rowsUsed(reading)} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${shown}`,
     ...reading.remarks,
-    "Columns", ...columns,
+    "Columns",
+    ...columns,
     ...(aside.length > 0 ? ["Set aside", ...aside, ...more] : []),
     ...standing(report),
-    "Lanes", ...lanes,
+    "Lanes",
+    ...lanes,
     ...(events.length > 0 ? ["Events", ...events] : []),
     "",
   ].join("\n");
@@ -38,9 +44,16 @@ export function asText({ placed, report }: Findings): string {
 
 /** The judgement in the order in which a person needs it: where it stands, what to do, why. */
 function standing({ judgement, pots }: Report): string[] {
-  if (judgement === undefined) return ["Where things stand: name the medium (--medium coir) or limits (--band) to have it judged"];
+  if (judgement === undefined)
+    return ["Where things stand: name the medium (--medium coir) or limits (--band) to have it judged"];
   const { verdict, urgency, phase, causes, course, reasons } = judgement;
-  const others = pots.length < 2 ? [] : ["Pots, worst first", ...pots.map(({ vessel, judgement: pot }) => `  ${vessel ?? ""}: ${pot.verdict} (${pot.urgency})`)];
+  const others =
+    pots.length < 2
+      ? []
+      : [
+          "Pots, worst first",
+          ...pots.map(({ vessel, judgement: pot }) => `  ${vessel ?? ""}: ${pot.verdict} (${pot.urgency})`),
+        ];
   return [
     ...others,
     `Where things stand: ${verdict}${urgency === "none" ? "" : ` (${urgency})`}${phase === "quiet" ? "" : `, ${phase}`}`,
@@ -52,7 +65,8 @@ function standing({ judgement, pots }: Report): string[] {
   ];
 }
 
-const stepText = ({ act, when, at, says }: CourseStep): string => `${act}, ${when}${at === undefined ? "" : ` (${dayInWords(at)})`}: ${says}`;
+const stepText = ({ act, when, at, says }: CourseStep): string =>
+  `${act}, ${when}${at === undefined ? "" : ` (${dayInWords(at)})`}: ${says}`;
 
 /** What the log's keeper must answer before it can be read, and with which option. */
 export function unanswered({ report: { reading } }: Findings): string {

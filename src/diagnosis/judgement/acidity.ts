@@ -30,7 +30,12 @@ export function acidityOf(facts: Facts): AcidityFound {
   const [low, high] = band.ph;
   const beyondBefore = ph.before === undefined ? 0 : ph.side === "low" ? low - ph.before : ph.before - high;
   const far = isFar(ph.beyond) && (isFar(beyondBefore) || plant.ill);
-  const sure = ph.witness === "agreed" ? "named" : ph.witness === "sole" && countsAlone(facts) && !isBelow(ph.beyond, solePh, resolution) ? "sole" : "once";
+  const sure =
+    ph.witness === "agreed"
+      ? "named"
+      : ph.witness === "sole" && countsAlone(facts) && !isBelow(ph.beyond, solePh, resolution)
+        ? "sole"
+        : "once";
   const soon = sure === "once" ? isFar(ph.beyond) : far;
   return { degree: far ? "far" : "mild", side: ph.side, sure, urgency: soon ? "today" : "next watering" };
 }

@@ -14,7 +14,10 @@ const when = (holds: boolean, cause: Cause): Cause[] => (holds ? [cause] : []);
 export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
   const { feed, water, plant, phase } = facts;
   const isDry = plant.signs.has("light pot") && water.runoff !== "enough" && water.runoff !== "much";
-  const isFeedNear = feed.nearLimit && (water.runoff === "enough" || water.runoff === "much") && isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
+  const isFeedNear =
+    feed.nearLimit &&
+    (water.runoff === "enough" || water.runoff === "much") &&
+    isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
   return [
     ...when(releaseOf(facts) !== undefined, "slow-release in the medium"),
     ...when(phase.phase === "after a flush", "rebound after a flush"),
@@ -26,7 +29,10 @@ export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
   ];
 }
 
-/** What moves the pH: what is poured first, then the water's alkalinity where nothing acidifies it, then the feed's nitrogen. */
+/**
+ * What moves the pH: what is poured first, then the water's alkalinity where nothing acidifies it, then the feed's
+ * nitrogen.
+ */
 export function phCauses({ feed, band }: Facts, { side }: AcidityFound): Cause[] {
   const isInputOut = feed.phSide === "low" || feed.phSide === "high";
   const isHard = feed.alkalinity !== undefined && feed.alkalinity > muchAlkalinity;
@@ -48,7 +54,10 @@ export function weakCauses({ feed, ec }: Facts, weakness: WeaknessFound): Cause[
       return ["washed out"];
     case "short of feed":
       if (feed.mixedWrong === "weak") return ["feed mixed wrong"];
-      return when(feed.ec !== undefined && ec !== undefined && isBelow(ec.latest, feed.ec, quantities.ec.resolution), "plants take more salt than water");
+      return when(
+        feed.ec !== undefined && ec !== undefined && isBelow(ec.latest, feed.ec, quantities.ec.resolution),
+        "plants take more salt than water",
+      );
     case "none":
     case "after plain water":
     case "once":

@@ -15,16 +15,34 @@ interface CropRow extends CropFound {
 }
 
 /**
- * Crops named in notes or names of pots. Strawberry: salt threshold 1.0 dS/m [fao-61]; New Guinea impatiens: 1.0 to 2.6 by
- * pour-through [ncsu-pourthru], toxicity at pH 4.6; iron-efficient crops suffer below pH 6.0 [fisher-low-ph]; blueberries want
+ * Crops named in notes or names of pots. Strawberry: salt threshold 1.0 dS/m [fao-61]; New Guinea impatiens: 1.0 to
+ * 2.6 by
+ * pour-through [ncsu-pourthru], toxicity at pH 4.6; iron-efficient crops suffer below pH 6.0 [fisher-low-ph];
+ * blueberries want
  * drain at 5.0 to 5.8 [perennia-leachate].
  */
 const crops: readonly CropRow[] = [
-  { called: "strawberry", words: /\b(?:strawberr(?:y|ies)|erdbeeren?|fresas?|fraises?|aardbei(?:en)?)\b/, saltShy: true },
+  {
+    called: "strawberry",
+    words: /\b(?:strawberr(?:y|ies)|erdbeeren?|fresas?|fraises?|aardbei(?:en)?)\b/,
+    saltShy: true,
+  },
   { called: "New Guinea impatiens", words: /\bnew guinea impatiens\b/, saltShy: true, ph: [6.0, 6.6], phAim: 6.2 },
-  { called: "geranium", words: /(?<!\bivy )\b(?:geraniums?|pelargoniums?|geranien)\b/, saltShy: false, ph: [6.0, 6.6], phAim: 6.2 },
+  {
+    called: "geranium",
+    words: /(?<!\bivy )\b(?:geraniums?|pelargoniums?|geranien)\b/,
+    saltShy: false,
+    ph: [6.0, 6.6],
+    phAim: 6.2,
+  },
   { called: "marigold", words: /\b(?:marigolds?|tagetes)\b/, saltShy: false, ph: [6.0, 6.6], phAim: 6.2 },
-  { called: "blueberry", words: /\b(?:blueberr(?:y|ies)|heidelbeeren?|arandanos?|myrtilles?)\b/, saltShy: true, ph: [4.5, 5.8], phAim: 5.2 },
+  {
+    called: "blueberry",
+    words: /\b(?:blueberr(?:y|ies)|heidelbeeren?|arandanos?|myrtilles?)\b/,
+    saltShy: true,
+    ph: [4.5, 5.8],
+    phAim: 5.2,
+  },
 ];
 
 /** The crop that the notes name, by the latest note that names one. */

@@ -46,10 +46,20 @@ export function factsOf(readings: readonly PotReading[], given: Band, options: J
   const rows = phase.evidence;
   const evidence = rows.filter(isRead);
   const feed = feedOf(rows.length === 0 ? phase.before : rows, entries, band);
-  const water = waterBalance(phase.phase === "after a flush" ? [...phase.before, ...rows] : rows, options.leachingFraction);
+  const water = waterBalance(
+    phase.phase === "after a flush" ? [...phase.before, ...rows] : rows,
+    options.leachingFraction,
+  );
   const afterFlush = phase.phase === "after a flush";
   return {
-    band, options, entries, evidence, phase, feed, water, crop,
+    band,
+    options,
+    entries,
+    evidence,
+    phase,
+    feed,
+    water,
+    crop,
     trust: trustIn(rows, entries, { band, overdueDays: options.calibrationOverdueDays ?? 0, afterFlush }),
     ec: levelOf(evidence, "ec", band, band.medium === "bark" ? (feed.waterEc ?? 0) : 0),
     ph: levelOf(evidence, "ph", band),

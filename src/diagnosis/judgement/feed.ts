@@ -37,11 +37,15 @@ export interface FeedFound {
 
 /** What went in, from the rows that are evidence; the water's own figures from the whole log. */
 export function feedOf(rows: readonly Entry[], all: readonly Entry[], band: Band): FeedFound {
-  const feeds = rows.filter((entry) => entry.inputEc !== undefined && isPlausible(entry.inputEc, "ec") && !isWater(entry));
+  const feeds = rows.filter(
+    (entry) => entry.inputEc !== undefined && isPlausible(entry.inputEc, "ec") && !isWater(entry),
+  );
   const ec = feeds.at(-1)?.inputEc;
   const { usual, changedAt } = usualBefore(feeds);
   const leap = ec === undefined || usual === undefined ? 1 : ec / usual;
-  const isMeant = rows.some((entry) => changedAt !== undefined && Math.abs(entry.place - changedAt) <= 1 && tells(entry, "feed change"));
+  const isMeant = rows.some(
+    (entry) => changedAt !== undefined && Math.abs(entry.place - changedAt) <= 1 && tells(entry, "feed change"),
+  );
   const off = leap >= leapFactor ? "strong" : leap <= 1 / leapFactor ? "weak" : undefined;
   const limit = band.feedEcHigh;
   const waterEc = waterEcOf(all);
@@ -50,13 +54,17 @@ export function feedOf(rows: readonly Entry[], all: readonly Entry[], band: Band
   return {
     ec,
     usual,
-    tooStrong: ec !== undefined && isAbove(ec, limit + toleranceOf("ec", limit, { ...band, sample: "1:2 extract" }), resolution),
+    tooStrong:
+      ec !== undefined && isAbove(ec, limit + toleranceOf("ec", limit, { ...band, sample: "1:2 extract" }), resolution),
     nearLimit: ec !== undefined && !isBelow(ec, nearLimit * limit, resolution),
     mixedWrong: isMeant ? undefined : off,
     ...chosenStrength(feeds, limit),
     ph: poured,
     phSide: poured === undefined ? undefined : phSideOf(poured, band),
-    isWaterNow: rows.filter(({ inputEc, events }) => inputEc !== undefined || events.length > 0).slice(-1).some(isWater),
+    isWaterNow: rows
+      .filter(({ inputEc, events }) => inputEc !== undefined || events.length > 0)
+      .slice(-1)
+      .some(isWater),
     waterEc,
     waterIsSalty: waterEc !== undefined && waterEc >= saltyWaterEc,
     alkalinity: figureIn(all, "alkalinity"),
@@ -75,7 +83,10 @@ const fewestUsual = 1;
 const usualWindow = 8;
 
 /** What the feed was before the run of feeds like the latest, and the place where that run began. */
-function usualBefore(feeds: readonly Entry[]): { readonly usual: number | undefined; readonly changedAt: number | undefined } {
+function usualBefore(feeds: readonly Entry[]): {
+  readonly usual: number | undefined;
+  readonly changedAt: number | undefined;
+} {
   const now = feeds.at(-1)?.inputEc ?? NaN;
   let start = feeds.length;
   while (start > 0 && Math.abs((feeds[start - 1]?.inputEc ?? NaN) - now) <= sameFeedShare * now) start--;
@@ -84,16 +95,24 @@ function usualBefore(feeds: readonly Entry[]): { readonly usual: number | undefi
   return { usual: median(earlier), changedAt: feeds[start]?.place };
 }
 
-function chosenStrength(feeds: readonly Entry[], limit: number): { readonly chosen: boolean; readonly chosenFor: string } {
+function chosenStrength(
+  feeds: readonly Entry[],
+  limit: number,
+): { readonly chosen: boolean; readonly chosenFor: string } {
   let start = feeds.length;
   while (start > 0 && (feeds[start - 1]?.inputEc ?? 0) > nearLimit * limit) start--;
   const strong = feeds.slice(start);
   const ecs = strong.flatMap(({ inputEc }) => inputEc ?? []);
   const days = daysBetween(strong[0], strong.at(-1));
-  const isLong = strong.length >= chosenFeedReadings && (days === undefined ? strong.length >= chosenFeedDays : days >= chosenFeedDays);
+  const isLong =
+    strong.length >= chosenFeedReadings &&
+    (days === undefined ? strong.length >= chosenFeedDays : days >= chosenFeedDays);
   const middle = ecs.length === 0 ? NaN : median(ecs);
   const isSteady = ecs.every((ec) => Math.abs(ec - middle) <= chosenFeedScatter * middle);
-  return { chosen: isLong && isSteady, chosenFor: days === undefined ? `${strong.length} readings` : `${Math.round(days)} days` };
+  return {
+    chosen: isLong && isSteady,
+    chosenFor: days === undefined ? `${strong.length} readings` : `${Math.round(days)} days`,
+  };
 }
 
 /** The EC of the latest water poured by itself, or what a note says of it. */

@@ -26,9 +26,13 @@ export function flushingConclusion(facts: Facts): Conclusion {
   const { band, phase, options } = facts;
   const last = phase.flush.at(-1);
   const salt = saltOf(facts);
-  const isReset = phase.flush.some((entry) => tells(entry, "pH reset")) || (salt.degree === "none" && acidityOf(facts).degree !== "none");
+  const isReset =
+    phase.flush.some((entry) => tells(entry, "pH reset")) ||
+    (salt.degree === "none" && acidityOf(facts).degree !== "none");
   const limits = { ...band, ec: [band.ec[0], drainTarget(facts)] } as const;
-  const stop = isReset ? resetStop(facts) : flushStop(flushReadings(facts), limits, band.medium === "water culture" ? undefined : options.containerLitres);
+  const stop = isReset
+    ? resetStop(facts)
+    : flushStop(flushReadings(facts), limits, band.medium === "water culture" ? undefined : options.containerLitres);
   const side = last?.runoffEc === undefined ? undefined : sideOf(last.runoffEc, "ec", limits);
   const phSide = last?.runoffPh === undefined ? undefined : sideOf(last.runoffPh, "ph", limits);
   const goesOn = stop.answer === "keep going";
@@ -48,27 +52,44 @@ function flushReadings({ evidence, phase, band }: Facts): FlushReading[] {
     ec: runoffEc,
     litres: litres as Litres | undefined,
   });
-  return [...evidence.slice(-1).map((entry) => ({ ...asReading(entry), litres: undefined })), ...phase.flush.map((entry) => asReading(entry))];
+  return [
+    ...evidence.slice(-1).map((entry) => ({ ...asReading(entry), litres: undefined })),
+    ...phase.flush.map((entry) => asReading(entry)),
+  ];
 }
 
 /** pH that moves by less than this from portion to portion no longer moves. Common practice. */
 const stillMoving = 0.1;
 
 /** The stop check of a pH reset: back inside, no longer moving, or enough water. */
-function resetStop({ band, phase, options }: Facts): { readonly answer: FlushStop | "cannot say"; readonly reasons: readonly [string, ...string[]] } {
+function resetStop({ band, phase, options }: Facts): {
+  readonly answer: FlushStop | "cannot say";
+  readonly reasons: readonly [string, ...string[]];
+} {
   const values = phase.flush.flatMap(({ runoffPh }) => runoffPh ?? []);
   const [last, before] = [values.at(-1), values.at(-2)];
-  if (last === undefined || phase.flush.at(-1)?.runoffPh === undefined) return { answer: "cannot say", reasons: ["the last runoff pH was not measured: measure it before pouring more"] };
+  if (last === undefined || phase.flush.at(-1)?.runoffPh === undefined)
+    return { answer: "cannot say", reasons: ["the last runoff pH was not measured: measure it before pouring more"] };
   const poured = phase.flush.reduce((sum, { inputLitres }) => sum + (inputLitres ?? 0), 0);
-  const limit = options.containerLitres === undefined || band.medium === "water culture" ? Infinity : overFlushLimit(options.containerLitres, band.medium);
+  const limit =
+    options.containerLitres === undefined || band.medium === "water culture"
+      ? Infinity
+      : overFlushLimit(options.containerLitres, band.medium);
   const side = sideOf(last, "ph", band);
-  if (side === "inside" || side.startsWith("barely")) return { answer: "stop: in band", reasons: [`runoff pH ${last} is back in ${band.ph[0]} to ${band.ph[1]}`] };
-  if (!isBelow(poured, limit, quantities.litres.resolution)) return { answer: "stop: enough water", reasons: ["the water limit is reached: more only keeps the roots wet"] };
-  if (before !== undefined && Math.abs(last - before) < stillMoving) return { answer: "stop: no longer falling", reasons: [`runoff pH ${before}, then ${last}: it no longer moves`] };
+  if (side === "inside" || side.startsWith("barely"))
+    return { answer: "stop: in band", reasons: [`runoff pH ${last} is back in ${band.ph[0]} to ${band.ph[1]}`] };
+  if (!isBelow(poured, limit, quantities.litres.resolution))
+    return { answer: "stop: enough water", reasons: ["the water limit is reached: more only keeps the roots wet"] };
+  if (before !== undefined && Math.abs(last - before) < stillMoving)
+    return { answer: "stop: no longer falling", reasons: [`runoff pH ${before}, then ${last}: it no longer moves`] };
   return { answer: "keep going", reasons: [`runoff pH ${last} is still outside ${band.ph[0]} to ${band.ph[1]}`] };
 }
 
-function verdictOf(side: Side | undefined, phSide: Side | undefined, { isReset }: { readonly isReset: boolean }): VerdictWord {
+function verdictOf(
+  side: Side | undefined,
+  phSide: Side | undefined,
+  { isReset }: { readonly isReset: boolean },
+): VerdictWord {
   if (side === undefined && phSide === undefined) return "cannot say";
   if (side === "high") return "salt buildup";
   if (side === "low" && !isReset) return "too much water";
@@ -88,9 +109,17 @@ function stepsOf(answer: FlushStop | "cannot say", why: string, facts: Facts): C
     case "stop: in band":
     case "stop: no longer falling":
     case "stop: enough water":
-      return [step("stop flushing", "now", flushingSays.stop(why)), rampAfterFlush(facts, fullFeed(facts)), ...readingsAfter()];
+      return [
+        step("stop flushing", "now", flushingSays.stop(why)),
+        rampAfterFlush(facts, fullFeed(facts)),
+        ...readingsAfter(),
+      ];
     case "pause and measure again":
     case "cannot say":
-      return [step("measure again now", "within the hour", measureSays.pause), rampAfterFlush(facts, fullFeed(facts)), ...readingsAfter()];
+      return [
+        step("measure again now", "within the hour", measureSays.pause),
+        rampAfterFlush(facts, fullFeed(facts)),
+        ...readingsAfter(),
+      ];
   }
 }

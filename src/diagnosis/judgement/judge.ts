@@ -27,10 +27,12 @@ export { type JudgeOptions } from "./facts";
 /**
  * The judgement of one pot: what an expert would say at it, and what to do, in order, with this pot's own figures.
  *
- * The one value behind verdict, course, flush sheet, DIAGNOSE, pane and command line. It errs to doing less: trust comes before
+ * The one value behind verdict, course, flush sheet, DIAGNOSE, pane and command line. It errs to doing less: trust
+ * comes before
  * what the readings say, one reading alone never leads to a flush, and salt is down before anything is done about pH.
  *
- * Formula:  in this order: the phase (flush under way or just over), doubts about the meter, the degree of salt and of pH, their
+ * Formula:  in this order: the phase (flush under way or just over), doubts about the meter, the degree of salt and of
+ *           pH, their
  *           causes, weak runoff, the plant; each in a file of this folder
  * Valid:    readings of one pot and one way of sampling; several pots are never weighed together
  * Source:   src/diagnosis/judgement/limits.ts, a source per limit
@@ -41,7 +43,8 @@ export { type JudgeOptions } from "./facts";
  */
 export function judge(readings: readonly PotReading[], band: Band, options: JudgeOptions = {}): PotJudgement {
   const days = options.calibrationOverdueDays ?? 0;
-  if (Number.isNaN(days)) throw new Refusal("not-a-number", { quantity: "days since calibration was due", given: days });
+  if (Number.isNaN(days))
+    throw new Refusal("not-a-number", { quantity: "days since calibration was due", given: days });
   const facts = factsOf(band.medium === "water culture" ? tankReadings(readings) : readings, band, options);
   const { verdict, urgency, causes, steps, reasons } = concluded(facts);
   const course = dated(settled(steps), facts.lastDay, facts.phase.flush.at(-1)?.day);
@@ -57,7 +60,10 @@ export function judge(readings: readonly PotReading[], band: Band, options: Judg
 }
 
 /** A list that is never empty. */
-const filled = <T>([first, ...others]: readonly T[], otherwise: T): readonly [T, ...T[]] => [first ?? otherwise, ...others];
+const filled = <T>([first, ...others]: readonly T[], otherwise: T): readonly [T, ...T[]] => [
+  first ?? otherwise,
+  ...others,
+];
 
 function placesOf({ ec, ph, evidence, phase }: Facts): readonly number[] {
   const flush = phase.phase === "flushing" ? phase.flush.map(({ place }) => place) : [];
@@ -73,7 +79,11 @@ function concluded(facts: Facts): Conclusion {
   const acidity = acidityOf(facts);
   if (facts.trust.doubts.length > 0) return doubtedConclusion(facts, mostUrgent(salt.urgency, acidity.urgency));
   if (isTank) return tankConclusion(facts);
-  const found = troubled(facts, salt, acidity) ?? unsureConclusion(facts, salt, acidity) ?? weakConclusion(facts, weaknessOf(facts)) ?? wellConclusion(facts, salt);
+  const found =
+    troubled(facts, salt, acidity) ??
+    unsureConclusion(facts, salt, acidity) ??
+    weakConclusion(facts, weaknessOf(facts)) ??
+    wellConclusion(facts, salt);
   return facts.phase.phase === "after a flush" ? recovering(facts, found) : found;
 }
 
@@ -85,7 +95,10 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
   const [ec, ph] = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts)];
   const others = besides(facts);
   if (isSalt) {
-    const causes = known([...saltCauses(facts, salt), ...(isPh ? phCauses(facts, acidity).filter((cause) => cause === "input pH out of band") : [])]);
+    const causes = known([
+      ...saltCauses(facts, salt),
+      ...(isPh ? phCauses(facts, acidity).filter((cause) => cause === "input pH out of band") : []),
+    ]);
     return {
       verdict: isPh && !isVagueSoil ? "salt buildup and pH out of range" : "salt buildup",
       urgency: mostUrgent(salt.urgency, acidity.urgency),
@@ -108,4 +121,5 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
 /** The drain of soil tells little of its pH; a plant that fails cannot wait for the test. */
 const vagueUrgency = ({ plant }: Facts): Urgency => (plant.failing ? "today" : "next watering");
 
-const known = (causes: readonly Cause[]): readonly Cause[] => (causes.length === 0 ? ["not known"] : [...new Set(causes)]);
+const known = (causes: readonly Cause[]): readonly Cause[] =>
+  causes.length === 0 ? ["not known"] : [...new Set(causes)];

@@ -9,7 +9,9 @@ import { riseShare, steadyReadings, steadyShare, toleranceOf, trendChance, trend
 /** One reading against its limits: outside counts only when it is further out than the meters can be off. */
 export type Side = "inside" | "barely low" | "barely high" | "low" | "high";
 
-/** What stands behind the latest reading: a second one or a trend, nothing because it is the only one, or nothing yet. */
+/**
+ * What stands behind the latest reading: a second one or a trend, nothing because it is the only one, or nothing yet.
+ */
 export type Witness = "agreed" | "sole" | "once";
 
 /** Where one quantity of the runoff stands. */
@@ -36,7 +38,10 @@ export interface Level {
   readonly places: readonly number[];
 }
 
-/** What the two latest readings, and the trend of the latest eight, say; `undefined` where the last two rows do not tell it. */
+/**
+ * What the two latest readings, and the trend of the latest eight, say; `undefined` where the last two rows do not
+ * tell it.
+ */
 export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, water = 0): Level | undefined {
   const read = rows.flatMap(({ runoffPh, runoffEc, day, place }) => {
     const value = name === "ph" ? runoffPh : runoffEc === undefined ? undefined : runoffEc - water;
@@ -61,22 +66,31 @@ export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, w
     witness: agreed ? "agreed" : before === undefined ? "sole" : "once",
     beyond: Math.max(0, low - latest.value, latest.value - high),
     trend,
-    leaptUp: trend === "rising" || (before !== undefined && isAbove(latest.value, before.value * (1 + riseShare), quantities.ec.resolution)),
-    sameDay: latest.day !== undefined && before?.day !== undefined && Math.floor(latest.day) === Math.floor(before.day) && side === sideBefore,
+    leaptUp:
+      trend === "rising" ||
+      (before !== undefined && isAbove(latest.value, before.value * (1 + riseShare), quantities.ec.resolution)),
+    sameDay: side === sideBefore && isSameDay(latest.day, before?.day),
     leapt,
-    outTwiceBefore: third !== undefined && sideBefore !== undefined && /^(?:low|high)$/.test(sideBefore) && sideOf(third.value, name, band) === sideBefore,
+    outTwiceBefore: isOut(sideBefore) && third !== undefined && sideOf(third.value, name, band) === sideBefore,
     steady: isSteady(values),
     values,
     places: [before, latest].flatMap((each) => each?.place ?? []),
   };
 }
 
+const isOut = (side: Side | undefined): boolean => side === "low" || side === "high";
+
+const isSameDay = (day: number | undefined, other: number | undefined): boolean =>
+  day !== undefined && other !== undefined && Math.floor(day) === Math.floor(other);
+
 /** Where one value stands against a band. */
 export function sideOf(value: number, name: "ph" | "ec", band: Band): Side {
   const { resolution } = quantities[name];
   const [low, high] = band[name];
-  if (isBelow(value, low, resolution)) return isAbove(value, low - toleranceOf(name, low, band), resolution) ? "barely low" : "low";
-  if (isAbove(value, high, resolution)) return isBelow(value, high + toleranceOf(name, high, band), resolution) ? "barely high" : "high";
+  if (isBelow(value, low, resolution))
+    return isAbove(value, low - toleranceOf(name, low, band), resolution) ? "barely low" : "low";
+  if (isAbove(value, high, resolution))
+    return isBelow(value, high + toleranceOf(name, high, band), resolution) ? "barely high" : "high";
   return "inside";
 }
 
@@ -86,7 +100,10 @@ function trendOf(values: readonly number[], name: "ph" | "ec"): Level["trend"] {
   if (s === 0) return "none";
   if (oneSided <= trendChance) return s > 0 ? "rising" : "falling";
   const { resolution } = quantities[name];
-  const steps = values.slice(-3).map((value, at, three) => (at === 0 ? 0 : value - (three[at - 1] ?? value))).slice(1);
+  const steps = values
+    .slice(-3)
+    .map((value, at, three) => (at === 0 ? 0 : value - (three[at - 1] ?? value)))
+    .slice(1);
   const least = name === "ph" ? toleranceStep.ph : toleranceStep.ecShare * Math.max(...values.slice(-3));
   if (steps.length === 2 && steps.every((step) => isAbove(step, least, resolution))) return "rising";
   if (steps.length === 2 && steps.every((step) => isBelow(step, -least, resolution))) return "falling";
@@ -96,7 +113,10 @@ function trendOf(values: readonly number[], name: "ph" | "ec"): Level["trend"] {
 /** A step between neighbours that is more than the meter: pH, and EC as a share. As `toleranceOf`. */
 const toleranceStep = { ph: 0.1, ecShare: 0.05 } as const;
 
-/** Further from the reading before than a root zone goes between two waterings: half as much EC again, 0.7 of a pH unit. Common practice. */
+/**
+ * Further from the reading before than a root zone goes between two waterings: half as much EC again, 0.7 of a pH
+ * unit. Common practice.
+ */
 const leapSize = { ecShare: 0.5, ph: 0.7 } as const;
 
 function isLeap(latest: number, before: number, name: "ph" | "ec"): boolean {

@@ -44,7 +44,8 @@ export interface PhaseFound {
  *
  * Errs to seeing a flush: water poured on top of one harms more than a week of patience.
  *
- * Formula:  a row is of a flush when its note says so, or when it took weak water (below 0.5 mS/cm, or 0.6 of the usual feed), at
+ * Formula:  a row is of a flush when its note says so, or when it took weak water (below 0.5 mS/cm, or 0.6 of the
+ *           usual feed), at
  *           least 3 usual waterings or half of what the pot holds, and more than 0.8 of it drained
  * Source:   common practice
  */
@@ -54,7 +55,15 @@ export function phaseOf(entries: readonly Entry[], size: PotSize): PhaseFound {
   const flushed = filled.map(isFlush);
   const last = flushed.lastIndexOf(true);
   const plain = filled.filter((_, at) => flushed[at] !== true);
-  if (last < 0) return { phase: "quiet", flush: [], daysSince: undefined, flushesInAWeek: 0, evidence: sinceRepotting(plain), before: plain };
+  if (last < 0)
+    return {
+      phase: "quiet",
+      flush: [],
+      daysSince: undefined,
+      flushesInAWeek: 0,
+      evidence: sinceRepotting(plain),
+      before: plain,
+    };
   const first = firstOf(filled, flushed, last);
   const before = filled.slice(0, first).filter((_, at) => flushed[at] !== true);
   const since = filled.slice(last + 1);
@@ -65,16 +74,29 @@ export function phaseOf(entries: readonly Entry[], size: PotSize): PhaseFound {
   if (since.every((entry) => !isRead(entry) && entry.inputEc === undefined)) {
     return { phase: "flushing", flush, daysSince, flushesInAWeek, evidence: sinceRepotting(before), before };
   }
-  const recovering = daysSince === undefined ? since.filter(isRead).length <= recoveryReadings : daysSince <= usualRamp.daysToFull;
-  return { phase: recovering ? "after a flush" : "quiet", flush, daysSince, flushesInAWeek, evidence: sinceRepotting(since), before };
+  const recovering =
+    daysSince === undefined ? since.filter(isRead).length <= recoveryReadings : daysSince <= usualRamp.daysToFull;
+  return {
+    phase: recovering ? "after a flush" : "quiet",
+    flush,
+    daysSince,
+    flushesInAWeek,
+    evidence: sinceRepotting(since),
+    before,
+  };
 }
 
 function flushFinder(filled: readonly Entry[], { containerLitres, medium }: PotSize): (entry: Entry) => boolean {
-  const litres = filled.flatMap(({ inputLitres }) => (inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : []));
+  const litres = filled.flatMap(({ inputLitres }) =>
+    inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : [],
+  );
   const feeds = filled.flatMap(({ inputEc }) => (inputEc !== undefined && inputEc >= weakestFeedEc ? [inputEc] : []));
   const usual = litres.length === 0 ? Infinity : median(litres);
   const feed = feeds.length === 0 ? 0 : median(feeds);
-  const holds = containerLitres === undefined || medium === undefined || medium === "water culture" ? Infinity : containerCapacity(containerLitres, medium);
+  const holds =
+    containerLitres === undefined || medium === undefined || medium === "water culture"
+      ? Infinity
+      : containerCapacity(containerLitres, medium);
   const least = Math.min(timesUsual * usual, shareOfCapacity * holds);
   return (entry) => {
     if (tells(entry, "flush", "pH reset")) return true;

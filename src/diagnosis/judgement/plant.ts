@@ -27,8 +27,19 @@ const trouble = 2;
 
 const failures: readonly LogEventKind[] = ["wilting", "drooping", "not drinking"];
 const troubles: readonly LogEventKind[] = [
-  ...failures, "tip burn", "leaf spots", "interveinal yellowing", "pale new growth", "pale old leaves", "pale leaves", "purple leaves",
-  "dying leaves", "stunted", "brown roots", "bad smell", "pests",
+  ...failures,
+  "tip burn",
+  "leaf spots",
+  "interveinal yellowing",
+  "pale new growth",
+  "pale old leaves",
+  "pale leaves",
+  "purple leaves",
+  "dying leaves",
+  "stunted",
+  "brown roots",
+  "bad smell",
+  "pests",
 ];
 
 /**
@@ -43,7 +54,9 @@ const troubles: readonly LogEventKind[] = [
 export function plantOf(entries: readonly Entry[], drinks: number | undefined): PlantFound {
   const rows = entries.filter(isFilled);
   const last = rows.at(-1);
-  const recent = rows.filter((row, at) => at >= rows.length - latestRows || (daysBetween(row, last) ?? Infinity) <= latestDays);
+  const recent = rows.filter(
+    (row, at) => at >= rows.length - latestRows || (daysBetween(row, last) ?? Infinity) <= latestDays,
+  );
   const since = recent.slice(recent.map((row) => isClean(row)).lastIndexOf(true) + 1);
   const seen = [...(since.length < recent.length ? recent.slice(-since.length - 1) : recent)];
   const signs = new Set(seen.flatMap(signsOf));
@@ -52,7 +65,9 @@ export function plantOf(entries: readonly Entry[], drinks: number | undefined): 
   const failing = low !== undefined || failures.some((kind) => signs.has(kind));
   const ill = failing || bad.length > 0;
   const clean = !ill && rows.slice(-cleanRows).some(isClean);
-  const told = [...seen].reverse().flatMap((row) => row.events.filter(({ kind }) => bad.includes(kind)).map(({ words }: LogEvent) => words));
+  const told = [...seen]
+    .reverse()
+    .flatMap((row) => row.events.filter(({ kind }) => bad.includes(kind)).map(({ words }: LogEvent) => words));
   return { failing, ill, clean, signs, drinks: low, words: [...new Set(told)] };
 }
 

@@ -1,7 +1,8 @@
 import { type LogEvent, type PlantLook } from "../../log/log";
 
 /**
- * One row as the judgement takes it: a row of a log, or the cells of one row that DIAGNOSE was given. Plain numbers, because
+ * One row as the judgement takes it: a row of a log, or the cells of one row that DIAGNOSE was given. Plain numbers,
+ * because
  * the judgement weighs by itself whether a reading can be believed; what was not measured is `undefined`.
  */
 export interface PotReading {

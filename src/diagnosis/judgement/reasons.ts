@@ -12,15 +12,20 @@ export function levelReason(level: Level | undefined, name: "ph" | "ec", { band,
   if (level === undefined) return `${called} was not measured in the last two readings`;
   const values = [level.before, level.latest].flatMap((value) => value ?? []);
   const said = values.map((value) => written(value, name).replace("pH ", "")).join(", then ");
-  const less = name === "ec" && band.medium === "bark" && feed.waterEc !== undefined ? ` above the water's own ${ecText(feed.waterEc)}` : "";
+  const less =
+    name === "ec" && band.medium === "bark" && feed.waterEc !== undefined
+      ? ` above the water's own ${ecText(feed.waterEc)}`
+      : "";
   return `${called} ${said}${less}: ${standingOf(level, band[name])}${level.trend === "none" ? "" : `, ${level.trend}`}`;
 }
 
 function standingOf({ side, sideBefore, witness }: Level, [low, high]: readonly [number, number]): string {
   const limit = side === "low" || side === "barely low" ? `below ${low}` : `above ${high}`;
-  if (side === "inside" && (sideBefore === "low" || sideBefore === "high")) return `back in the band ${low} to ${high}, the one before was outside`;
+  if (side === "inside" && (sideBefore === "low" || sideBefore === "high"))
+    return `back in the band ${low} to ${high}, the one before was outside`;
   if (side === "inside") return `in the band ${low} to ${high}`;
-  if (side === "barely low" || side === "barely high") return `so close to the band ${low} to ${high} that a meter cannot tell`;
+  if (side === "barely low" || side === "barely high")
+    return `so close to the band ${low} to ${high} that a meter cannot tell`;
   if (witness === "sole") return `${limit}, and the only reading`;
   if (witness === "once") return `${limit}, and no second reading agrees yet`;
   return sideBefore === side ? `${limit} twice` : limit;
@@ -30,12 +35,17 @@ function standingOf({ side, sideBefore, witness }: Level, [low, high]: readonly 
 export function besides(facts: Facts): string[] {
   const { ec, feed, water, plant, band, crop } = facts;
   const isSalty = ec?.side === "high";
-  const ratio = feed.ec === undefined || ec === undefined || band.medium === "water culture" ? undefined : ec.latest / feed.ec;
+  const ratio =
+    feed.ec === undefined || ec === undefined || band.medium === "water culture" ? undefined : ec.latest / feed.ec;
   return [
-    ...(isSalty && ratio !== undefined && feed.ec !== undefined ? [`the runoff is ${written(ratio, "saltRatio")} times the feed of ${ecText(feed.ec)}`] : []),
+    ...(isSalty && ratio !== undefined && feed.ec !== undefined
+      ? [`the runoff is ${written(ratio, "saltRatio")} times the feed of ${ecText(feed.ec)}`]
+      : []),
     ...(water.share === undefined || water.runoff === "enough" ? [] : [shareReason(water.share, isSalty)]),
     ...(feed.waterIsSalty && feed.waterEc !== undefined ? [`the water itself brings ${ecText(feed.waterEc)}`] : []),
-    ...(feed.phSide === undefined || feed.phSide === "inside" || feed.ph === undefined ? [] : [`what is poured stands at ${phText(feed.ph)}, outside ${band.ph[0]} to ${band.ph[1]}`]),
+    ...(feed.phSide === undefined || feed.phSide === "inside" || feed.ph === undefined
+      ? []
+      : [`what is poured stands at ${phText(feed.ph)}, outside ${band.ph[0]} to ${band.ph[1]}`]),
     ...(feed.alkalinity === undefined ? [] : [`the water's alkalinity is ${feed.alkalinity} mg/L CaCO3`]),
     ...(plant.drinks === undefined ? [] : [drinksText(plant.drinks)]),
     ...plant.words.slice(0, 2).map((words) => `noted: ${words}`),
@@ -44,4 +54,6 @@ export function besides(facts: Facts): string[] {
 }
 
 const shareReason = (share: number, isSalty: boolean): string =>
-  isSalty && share < littleRunoff ? `only ${percentText(share)} drains: that is why salt stays` : `${percentText(share)} drains`;
+  isSalty && share < littleRunoff
+    ? `only ${percentText(share)} drains: that is why salt stays`
+    : `${percentText(share)} drains`;

@@ -2,9 +2,7 @@ import { isAbove, isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
 import { type Level } from "./level";
-import {
-  chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, stayingRatio, strongMultiple,
-} from "./limits";
+import { chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, stayingRatio, strongMultiple } from "./limits";
 import { type Urgency } from "./words";
 
 /** How much salt there is, and how sure that is. */
@@ -26,13 +24,22 @@ export interface SaltFound {
 }
 
 const noSalt: SaltFound = {
-  degree: "none", sure: "named", multiple: 0, far: false, ratio: undefined, harmlessSoFar: false, chosen: false, urgency: "none",
+  degree: "none",
+  sure: "named",
+  multiple: 0,
+  far: false,
+  ratio: undefined,
+  harmlessSoFar: false,
+  chosen: false,
+  urgency: "none",
 };
 
 /**
- * The degree of salt: by multiples of the upper limit, the trend and the plant; a drain by its rise above the feed as well.
+ * The degree of salt: by multiples of the upper limit, the trend and the plant; a drain by its rise above the feed as
+ * well.
  *
- * Errs to the milder course while only one reading speaks, or the feed of an ordinary drain is not known; a ratio or a volume
+ * Errs to the milder course while only one reading speaks, or the feed of an ordinary drain is not known; a ratio or a
+ * volume
  * alone never makes it milder than not knowing it. Bark has no multiples: its limits are too low for them.
  *
  * Source:   src/diagnosis/judgement/limits.ts
@@ -43,7 +50,8 @@ export function saltOf(facts: Facts): SaltFound {
   const limit = band.ec[1];
   const ratio = feed.ec === undefined ? undefined : ec.latest / feed.ec;
   const multiple = ec.latest / limit;
-  const isChosen = feed.chosen && band.sample === "drain" && !plant.ill && (plant.clean || band.medium === "mineral wool");
+  const isChosen =
+    feed.chosen && band.sample === "drain" && !plant.ill && (plant.clean || band.medium === "mineral wool");
   if (isChosen) return chosenFeed({ ec, ratio, multiple });
   if (ec.side !== "high") return { ...noSalt, multiple, ratio };
   const far = isAbove(multiple, strongMultiple, 0.001) || (ec.leapt && ec.latest > (ec.before ?? 0));
@@ -58,14 +66,26 @@ export function saltOf(facts: Facts): SaltFound {
 export const countsAlone = ({ band, plant }: Facts): boolean => band.sample !== "drain" || plant.ill;
 
 /** A feed that is strong on purpose: salt is what climbs, or stands further above the feed than growers let it. */
-function chosenFeed({ ec, ratio = 1, multiple }: { readonly ec: Level; readonly ratio: number | undefined; readonly multiple: number }): SaltFound {
-  const stays = !isBelow(ratio, chosenFeedRatio, quantities.saltRatio.resolution) || (ec.trend === "rising" && ec.side === "high");
+function chosenFeed({
+  ec,
+  ratio = 1,
+  multiple,
+}: {
+  readonly ec: Level;
+  readonly ratio: number | undefined;
+  readonly multiple: number;
+}): SaltFound {
+  const stays =
+    !isBelow(ratio, chosenFeedRatio, quantities.saltRatio.resolution) || (ec.trend === "rising" && ec.side === "high");
   if (!stays) return { ...noSalt, multiple, ratio, chosen: true };
   const sure = ec.witness === "agreed" ? "named" : ec.witness;
   return { ...noSalt, degree: "strong", sure, multiple, far: true, ratio, urgency: "today" };
 }
 
-function isStrong({ band, feed, plant }: Facts, { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined }): boolean {
+function isStrong(
+  { band, feed, plant }: Facts,
+  { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined },
+): boolean {
   if (ec.trend === "rising" && ec.witness === "agreed" && isAbove(multiple, 1, quantities.ec.resolution)) return true;
   if (!isAbove(multiple, strongMultiple, 0.001)) return false;
   if (band.sample !== "drain" || band.medium === "bark") return true;
@@ -84,7 +104,13 @@ function isExtreme({ band, plant }: Facts, ec: Level): boolean {
   return ec.leaptUp || plant.failing || ec.sameDay;
 }
 
-const oneStepLower = { now: "today", today: "next watering", "next watering": "next watering", watch: "watch", none: "none" } as const;
+const oneStepLower = {
+  now: "today",
+  today: "next watering",
+  "next watering": "next watering",
+  watch: "watch",
+  none: "none",
+} as const;
 
 function urgencyOf(salt: Omit<SaltFound, "urgency">, { plant }: Facts): Urgency {
   const { degree, sure, far, harmlessSoFar } = salt;

@@ -20,7 +20,10 @@ export interface TrustOptions {
   readonly afterFlush: boolean;
 }
 
-/** So many rows in which input and runoff pH agree to the last digit are no chance; fewer where both stand at 7.0. Common practice. */
+/**
+ * So many rows in which input and runoff pH agree to the last digit are no chance; fewer where both stand at 7.0.
+ * Common practice.
+ */
 const equalRows = 5;
 const pinnedRows = 3;
 /** A glass electrode that has failed rests near 0 mV: pH 7 (Nernst). */
@@ -28,7 +31,8 @@ const deadPh = 7;
 const deadWithin = 0.05;
 
 /**
- * Whether the readings can be believed, before what they say. A doubted meter never leads to a flush, an acid or a drench.
+ * Whether the readings can be believed, before what they say. A doubted meter never leads to a flush, an acid or a
+ * drench.
  *
  * Errs to doubt: a buffer costs five minutes, a flush a week.
  *
@@ -59,7 +63,10 @@ export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: 
 
 /** A note of calibration that is not of the EC meter alone. */
 const calibratesPh = (entry: Entry): boolean =>
-  entry.events.some(({ kind, words }) => kind === "calibration" && (!/\bec\b/i.test(words) || /\bph\b|\bboth\b|\bmeters\b|\bpens\b/i.test(words)));
+  entry.events.some(
+    ({ kind, words }) =>
+      kind === "calibration" && (!/\bec\b/i.test(words) || /\bph\b|\bboth\b|\bmeters\b|\bpens\b/i.test(words)),
+  );
 
 function overdue(givenDays: number, calibrations: readonly Entry[], daysSince: number | undefined): string[] {
   if (givenDays > 0) return [`the meter's calibration is ${givenDays} days overdue`];
@@ -67,13 +74,17 @@ function overdue(givenDays: number, calibrations: readonly Entry[], daysSince: n
   if (gaps.length === 0 || daysSince === undefined) return [];
   const usual = median(gaps);
   if (!(daysSince > Math.max(calibrationDays, overdueIntervals * usual))) return [];
-  return [`last calibrated ${Math.round(daysSince)} days before the last reading; this log does it every ${Math.round(usual)} days`];
+  return [
+    `last calibrated ${Math.round(daysSince)} days before the last reading; this log does it every ${Math.round(usual)} days`,
+  ];
 }
 
 /** Low, high, low again, or the reverse, in three readings running. */
 function leaps(read: readonly Entry[], band: Band): string[] {
   return (["ec", "ph"] as const).flatMap((name) => {
-    const values = read.slice(-3).flatMap(({ runoffEc, runoffPh }) => (name === "ec" ? (runoffEc ?? []) : (runoffPh ?? [])));
+    const values = read
+      .slice(-3)
+      .flatMap(({ runoffEc, runoffPh }) => (name === "ec" ? (runoffEc ?? []) : (runoffPh ?? [])));
     const sides = values.map((value) => sideOf(value, name, band)).join();
     if (sides !== "low,high,low" && sides !== "high,low,high") return [];
     const said = values.map((value) => written(value, name).replace(/^pH | mS\/cm$/g, "")).join(", ");
@@ -84,10 +95,14 @@ function leaps(read: readonly Entry[], band: Band): string[] {
 /** Input and runoff pH alike to the last digit, row after row. */
 function pinned(read: readonly Entry[]): string[] {
   const pairs = read.filter(({ inputPh, runoffPh }) => inputPh !== undefined && runoffPh !== undefined);
-  const alike = pairs.slice(-equalRows).filter(({ inputPh, runoffPh }) => Math.abs((inputPh ?? 0) - (runoffPh ?? 0)) < quantities.ph.resolution / 2);
-  const dead = pairs.slice(-pinnedRows).filter(({ inputPh, runoffPh }) => [inputPh, runoffPh].every((ph) => Math.abs((ph ?? 0) - deadPh) <= deadWithin));
-  if (dead.length === pinnedRows) return [`input and runoff pH both stand at 7.0 in ${pinnedRows} rows running: a failed electrode reads so`];
+  const alike = pairs
+    .slice(-equalRows)
+    .filter(({ inputPh, runoffPh }) => Math.abs((inputPh ?? 0) - (runoffPh ?? 0)) < quantities.ph.resolution / 2);
+  const dead = pairs
+    .slice(-pinnedRows)
+    .filter(({ inputPh, runoffPh }) => [inputPh, runoffPh].every((ph) => Math.abs((ph ?? 0) - deadPh) <= deadWithin));
+  if (dead.length === pinnedRows)
+    return [`input and runoff pH both stand at 7.0 in ${pinnedRows} rows running: a failed electrode reads so`];
   if (alike.length < equalRows) return [];
   return [`input and runoff pH are equal to the last digit in ${equalRows} rows running: two waters never are`];
 }
-

@@ -9,6 +9,7 @@ import { type Facts } from "./facts";
 import { farPh, strongMultiple } from "./limits";
 import { inputSteps } from "./input";
 import { besides, levelReason } from "./reasons";
+import { type CourseStep } from "./pot-judgement";
 import { type SaltFound } from "./salt";
 import { measureSays } from "./says/other-says";
 import { saltSays } from "./says/salt-says";
@@ -32,34 +33,69 @@ export function unreadConclusion(facts: Facts): Conclusion {
   const { plant, band } = facts;
   const what = band.medium === "water culture" ? "no reading of the tank yet" : "no runoff reading yet";
   const input = inputSteps(facts, false);
-  const steps = [step("measure again now", plant.failing ? "now" : "at the next watering", measureSays.measureBoth), ...input.steps, ...(plant.ill ? [lookAtPlant(facts)] : []), ...(plant.failing ? [easeLoad(facts)] : [])];
-  return { verdict: "cannot say", urgency: plant.failing ? "today" : "next watering", causes: input.causes.length > 0 ? input.causes : ["not known"], steps, reasons: [what, ...besides(facts)] };
+  const steps = [
+    step("measure again now", plant.failing ? "now" : "at the next watering", measureSays.measureBoth),
+    ...input.steps,
+    ...(plant.ill ? [lookAtPlant(facts)] : []),
+    ...(plant.failing ? [easeLoad(facts)] : []),
+  ];
+  return {
+    verdict: "cannot say",
+    urgency: plant.failing ? "today" : "next watering",
+    causes: input.causes.length > 0 ? input.causes : ["not known"],
+    steps,
+    reasons: [what, ...besides(facts)],
+  };
 }
 
-/** One reading outside that nothing agrees with yet: a little is read again at the next watering, far is read again now. */
+/**
+ * One reading outside that nothing agrees with yet: a little is read again at the next watering, far is read again
+ * now.
+ */
 export function unsureConclusion(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclusion | undefined {
   const { ec, ph, plant } = facts;
   const isSaltOnce = salt.degree !== "none" && salt.sure === "once";
   const isPhOnce = acidity.degree !== "none" && acidity.sure === "once";
-  const isBack = !salt.chosen && [ec, ph].some((level) => level?.side === "inside" && level.outTwiceBefore && !(level === ec && level.sideBefore === "low"));
+  const isBack =
+    !salt.chosen &&
+    [ec, ph].some(
+      (level) => level?.side === "inside" && level.outTwiceBefore && !(level === ec && level.sideBefore === "low"),
+    );
   if (!isSaltOnce && !isPhOnce && !isBack) return undefined;
   const isFar = (isSaltOnce && salt.far) || (isPhOnce && (ph?.beyond ?? 0) >= farPh);
   const isUrgent = isFar || ((isSaltOnce || isPhOnce) && plant.failing);
-  const figures = flushFigures(facts);
-  const isDry = isDriedOut(facts);
-  const isHigh = isSaltOnce && isAbove(salt.multiple, strongMultiple, quantities.saltRatio.resolution);
-  const flush = isHigh && facts.band.medium !== "soil"
-    ? [step("flush", "at the next watering", saltSays.flushIfAgreed(figures), { ph: figures.ph, ec: figures.target, litres: figures.most })]
-    : [];
-  const steps = isDry ? [...rewetted(), easeLoad(facts)] : isUrgent
-    ? [...measureTwice(), ...(plant.failing ? [easeLoad(facts)] : []), ...flush]
-    : [step("measure again now", "at the next watering", measureSays.nextWatering), ...(plant.ill ? [lookAtPlant(facts)] : [])];
-  const [first, second] = isPhOnce && !isSaltOnce ? [levelReason(ph, "ph", facts), levelReason(ec, "ec", facts)] : [levelReason(ec, "ec", facts), levelReason(ph, "ph", facts)];
+  const [first, second] =
+    isPhOnce && !isSaltOnce
+      ? [levelReason(ph, "ph", facts), levelReason(ec, "ec", facts)]
+      : [levelReason(ec, "ec", facts), levelReason(ph, "ph", facts)];
   return {
     verdict: "confirm with a second reading",
-    urgency: mostUrgent(isSaltOnce ? salt.urgency : "watch", isPhOnce ? acidity.urgency : "watch", plant.failing ? "today" : plant.ill ? "next watering" : "none"),
+    urgency: mostUrgent(
+      isSaltOnce ? salt.urgency : "watch",
+      isPhOnce ? acidity.urgency : "watch",
+      plant.failing ? "today" : plant.ill ? "next watering" : "none",
+    ),
     causes: [],
-    steps,
+    steps: unsureSteps(facts, isSaltOnce ? salt : undefined, isUrgent),
     reasons: [first, second, ...besides(facts)],
   };
+}
+
+/**
+ * Read again, now or at the next watering; a flush stands only behind a second sample that agrees, well above the
+ * limit.
+ */
+function unsureSteps(facts: Facts, salt: SaltFound | undefined, isUrgent: boolean): CourseStep[] {
+  const { plant, band } = facts;
+  if (isDriedOut(facts)) return [...rewetted(), easeLoad(facts)];
+  if (!isUrgent) {
+    const measure = step("measure again now", "at the next watering", measureSays.nextWatering);
+    return [measure, ...(plant.ill ? [lookAtPlant(facts)] : [])];
+  }
+  const steps = [...measureTwice(), ...(plant.failing ? [easeLoad(facts)] : [])];
+  const isHigh = salt !== undefined && isAbove(salt.multiple, strongMultiple, quantities.saltRatio.resolution);
+  if (!isHigh || band.medium === "soil") return steps;
+  const figures = flushFigures(facts);
+  const { ph, target: ec, most: litres } = figures;
+  return [...steps, step("flush", "at the next watering", saltSays.flushIfAgreed(figures), { ph, ec, litres })];
 }

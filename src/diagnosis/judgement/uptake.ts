@@ -25,7 +25,9 @@ const fewestWaterings = 4;
 export function waterBalance(rows: readonly Entry[], given: number | undefined): WaterBalance {
   const shares = rows.flatMap((entry) => shareDrained(entry) ?? []).slice(-shareWaterings);
   const share = shares.length > 0 ? median(shares) : given;
-  const poured = rows.flatMap(({ inputLitres }) => (inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : [])).slice(-shareWaterings);
+  const poured = rows
+    .flatMap(({ inputLitres }) => (inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : []))
+    .slice(-shareWaterings);
   const kept = rows.flatMap((entry) => litresKept(entry) ?? []).slice(-shareWaterings);
   return {
     share,
@@ -43,7 +45,8 @@ function runoffWord(share: number): NonNullable<WaterBalance["runoff"]> {
 }
 
 /**
- * What the latest two waterings left in the pot over the median of those before. Not by the day: how many waterings between two
+ * What the latest two waterings left in the pot over the median of those before. Not by the day: how many waterings
+ * between two
  * rows went unlogged nobody can tell, and a wider gap is no sick plant.
  */
 function drinksNow(rows: readonly Entry[]): number | undefined {

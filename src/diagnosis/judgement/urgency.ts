@@ -1,4 +1,5 @@
 import { urgencies, type Urgency } from "./words";
 
 /** The most pressing of several. */
-export const mostUrgent = (...given: readonly Urgency[]): Urgency => given.reduce((most, each) => (urgencies.indexOf(each) > urgencies.indexOf(most) ? each : most), "none");
+export const mostUrgent = (...given: readonly Urgency[]): Urgency =>
+  given.reduce((most, each) => (urgencies.indexOf(each) > urgencies.indexOf(most) ? each : most), "none");

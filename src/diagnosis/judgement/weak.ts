@@ -7,44 +7,77 @@ import { wantedRunoff } from "./limits";
 import { besides, levelReason } from "./reasons";
 import { feedSays, measureSays, waterSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
-import { type Urgency } from "./words";
+import { type Urgency, type VerdictWord } from "./words";
 import { type WeaknessFound } from "./weakness";
 
 /** A feed is raised by this share at a time. Common practice. */
 const oneStep = 1.15;
 
+type Weakness = Exclude<WeaknessFound, "none">;
+
+/** The word for each, and the least that it asks for. */
+const words: Readonly<Record<Weakness, { readonly verdict: VerdictWord; readonly urgency: Urgency }>> = {
+  "short of feed": { verdict: "short of feed", urgency: "next watering" },
+  "too much water": { verdict: "too much water", urgency: "next watering" },
+  "washed out": { verdict: "too much water", urgency: "next watering" },
+  "after plain water": { verdict: "cannot say", urgency: "watch" },
+  once: { verdict: "confirm with a second reading", urgency: "watch" },
+  unclear: { verdict: "cannot say", urgency: "watch" },
+};
+
 /** Weak runoff, or too much water; `undefined` where there is neither. */
 export function weakConclusion(facts: Facts, weakness: WeaknessFound): Conclusion | undefined {
   if (weakness === "none") return undefined;
   const { plant } = facts;
-  const reasons = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)];
+  const { verdict, urgency } = words[weakness];
   const causes = weakCauses(facts, weakness);
-  const pressed: Urgency = plant.failing ? "today" : plant.ill ? "next watering" : "none";
-  const urgency = (least: Urgency): Urgency => mostUrgent(least, pressed);
+  const isUnknown = causes.length === 0 && (weakness === "short of feed" || weakness === "unclear");
+  return {
+    verdict,
+    urgency: mostUrgent(urgency, plant.failing ? "today" : plant.ill ? "next watering" : "none"),
+    causes: isUnknown ? ["not known"] : causes,
+    steps: stepsFor(facts, weakness),
+    reasons: [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)],
+  };
+}
+
+function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
+  const { plant } = facts;
+  const again = (says: string): Conclusion["steps"] => [
+    step("measure again now", "at the next watering", says),
+    ...(plant.ill ? [lookAtPlant(facts)] : []),
+  ];
   switch (weakness) {
     case "short of feed":
-      return { verdict: "short of feed", urgency: urgency("next watering"), causes: causes.length > 0 ? causes : ["not known"], steps: [raise(facts), measureNext()], reasons };
+      return [raise(facts), measureNext()];
     case "too much water":
-      return { verdict: "too much water", urgency: urgency("next watering"), causes, steps: [less(facts), ...(plant.ill ? [lookAtRoots(facts)] : []), measureNext()], reasons };
+      return [less(facts), ...(plant.ill ? [lookAtRoots(facts)] : []), measureNext()];
     case "washed out":
-      return { verdict: "too much water", urgency: urgency("next watering"), causes, steps: [...(plant.failing ? [step("water less", "now", waterSays.letDrain), easeLoad(facts)] : [])], reasons };
+      return plant.failing ? [step("water less", "now", waterSays.letDrain), easeLoad(facts)] : [];
     case "after plain water":
-      return { verdict: "cannot say", urgency: urgency("watch"), causes: [], steps: [step("measure again now", "at the next watering", feedSays.backToFeed), ...(plant.ill ? [lookAtPlant(facts)] : [])], reasons };
+      return again(feedSays.backToFeed);
     case "once":
-      return { verdict: "confirm with a second reading", urgency: urgency("watch"), causes: [], steps: [step("measure again now", "at the next watering", measureSays.nextWatering), ...(plant.ill ? [lookAtPlant(facts)] : [])], reasons };
+      return again(measureSays.nextWatering);
     case "unclear":
-      return { verdict: "cannot say", urgency: urgency("watch"), causes: ["not known"], steps: [step("measure again now", "at the next watering", measureSays.measureBoth), ...(plant.ill ? [lookAtPlant(facts)] : [])], reasons };
+      return again(measureSays.measureBoth);
   }
 }
 
 function raise({ feed, band }: Facts): Conclusion["steps"][number] {
   const { ec, usual, mixedWrong } = feed;
-  if (ec !== undefined && usual !== undefined && mixedWrong === "weak") return step("raise the feed", "at the next watering", feedSays.remix(ec, usual), { ec: usual });
+  if (ec !== undefined && usual !== undefined && mixedWrong === "weak")
+    return step("raise the feed", "at the next watering", feedSays.remix(ec, usual), { ec: usual });
   const to = ec === undefined ? undefined : Math.min(ec * oneStep, Math.max(ec, band.feedEcHigh));
-  return step("raise the feed", "at the next watering", feedSays.raise(to, ec === undefined || ec < band.ec[0]), { ec: to, share: ec === undefined ? undefined : oneStep });
+  return step("raise the feed", "at the next watering", feedSays.raise(to, ec === undefined || ec < band.ec[0]), {
+    ec: to,
+    share: ec === undefined ? undefined : oneStep,
+  });
 }
 
 function less({ water }: Facts): Conclusion["steps"][number] {
   const litres = water.kept === undefined || !(water.kept > 0) ? undefined : water.kept / (1 - wantedRunoff);
-  return step("water less", "at the next watering", waterSays.less(water.share, litres), { litres, share: wantedRunoff });
+  return step("water less", "at the next watering", waterSays.less(water.share, litres), {
+    litres,
+    share: wantedRunoff,
+  });
 }

@@ -5,7 +5,14 @@ import { type Facts } from "./facts";
 import { riseShare } from "./limits";
 
 /** What weak runoff means, or a pot that gets more water than it drinks. */
-export type WeaknessFound = "none" | "short of feed" | "too much water" | "washed out" | "after plain water" | "once" | "unclear";
+export type WeaknessFound =
+  | "none"
+  | "short of feed"
+  | "too much water"
+  | "washed out"
+  | "after plain water"
+  | "once"
+  | "unclear";
 
 const paleness = ["pale old leaves", "pale leaves", "pale new growth", "stunted", "purple leaves"] as const;
 
@@ -13,7 +20,8 @@ const paleness = ["pale old leaves", "pale leaves", "pale new growth", "stunted"
 const washedShare = 0.75;
 
 /**
- * Weak runoff: short of feed only when feed went in, not too much drains, it falls or the plant pales, and no flush came before.
+ * Weak runoff: short of feed only when feed went in, not too much drains, it falls or the plant pales, and no flush
+ * came before.
  *
  * Errs to "unclear": a stronger feed on a wrong guess is salt.
  *
@@ -24,14 +32,18 @@ export function weaknessOf(facts: Facts): WeaknessFound {
   if (ec?.side === "high") return "none";
   const isLow = ec?.side === "low";
   if (phase.phase === "after a flush") {
-    const isBehindFeed = ec !== undefined && (feed.ec === undefined || isBelow(ec.latest, washedShare * feed.ec, quantities.ec.resolution));
+    const isBehindFeed =
+      ec !== undefined &&
+      (feed.ec === undefined || isBelow(ec.latest, washedShare * feed.ec, quantities.ec.resolution));
     return (isLow && (isBehindFeed || ec.latest < band.ec[0] / 2)) || isOverFlushed(facts) ? "washed out" : "none";
   }
   if (isDrowned(facts)) return "too much water";
   if (!isLow) return "none";
   if (feed.isWaterNow) return "after plain water";
   const isPale = paleness.some((sign) => plant.signs.has(sign));
-  const isFalling = ec.trend === "falling" || (ec.before !== undefined && isBelow(ec.latest, ec.before * (1 - riseShare), quantities.ec.resolution));
+  const isFalling =
+    ec.trend === "falling" ||
+    (ec.before !== undefined && isBelow(ec.latest, ec.before * (1 - riseShare), quantities.ec.resolution));
   const isSure = ec.witness === "agreed" || (isPale && (ec.witness === "sole" || isFalling));
   if (!isSure) return ec.witness === "sole" && feed.ec === undefined ? "unclear" : "once";
   if (water.runoff === "much") return "too much water";
@@ -41,7 +53,10 @@ export function weaknessOf(facts: Facts): WeaknessFound {
 /** Much drains while the plant drinks less, or a heavy pot droops. */
 function isDrowned({ plant, water }: Facts): boolean {
   const runsThrough = water.runoff === "much" && plant.drinks !== undefined;
-  return runsThrough || (plant.signs.has("heavy pot") && plant.failing && water.runoff !== "none" && water.runoff !== "little");
+  return (
+    runsThrough ||
+    (plant.signs.has("heavy pot") && plant.failing && water.runoff !== "none" && water.runoff !== "little")
+  );
 }
 
 /** More water than the over-flush limit went through at the latest flush. */

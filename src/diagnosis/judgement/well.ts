@@ -12,34 +12,50 @@ import { measureSays, plantSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
 
 /**
- * Readings in band: carry on, unless the plant says otherwise, what is poured is out, or the crop is shyer of salt than its band.
+ * Readings in band: carry on, unless the plant says otherwise, what is poured is out, or the crop is shyer of salt
+ * than its band.
  *
  * Errs to looking: readings fine and a plant that fails are never "carry on".
  */
 export function wellConclusion(facts: Facts, salt: SaltFound): Conclusion {
-  const { plant, feed } = facts;
   const reasons = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)];
-  if (plant.ill) return contradicted(facts, reasons);
+  if (facts.plant.ill) return contradicted(facts, reasons);
+  return notQuiteWell(facts, salt, reasons) ?? carriedOn(facts, salt, reasons);
+}
+
+/** In band as far as it goes: EC never read, a salt-shy crop, or what is poured is out. */
+function notQuiteWell(facts: Facts, { chosen }: SaltFound, reasons: readonly string[]): Conclusion | undefined {
+  const unknown = { verdict: "cannot say", urgency: "watch", causes: ["not known"], reasons } as const;
   if (facts.ec === undefined) {
-    const steps = [step("measure again now", "at the next watering", measureSays.measureEc)];
-    return { verdict: "cannot say", urgency: "watch", causes: ["not known"], steps, reasons };
+    return { ...unknown, steps: [step("measure again now", "at the next watering", measureSays.measureEc)] };
   }
   const shy = tooSaltyForCrop(facts);
   if (shy !== undefined) {
-    const steps = [step("look at the plant", "at the next watering", plantSays.saltShy(shy)), measureNext()];
-    return { verdict: "cannot say", urgency: "watch", causes: ["not known"], steps, reasons };
+    const look = step("look at the plant", "at the next watering", plantSays.saltShy(shy));
+    return { ...unknown, steps: [look, measureNext()] };
   }
-  const input = inputSteps(facts, salt.chosen);
-  if (input.steps.length > 0) return { verdict: "in band", urgency: "next watering", causes: input.causes, steps: [...input.steps, measureNext()], reasons };
+  const { steps, causes } = inputSteps(facts, chosen);
+  if (steps.length === 0) return undefined;
+  return { verdict: "in band", urgency: "next watering", causes, steps: [...steps, measureNext()], reasons };
+}
+
+/** Nothing to mend; a strong feed by choice is said once. */
+function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): Conclusion {
+  const { feed, water } = facts;
+  const well = { verdict: "in band", urgency: isDrifting(facts) ? "watch" : "none", causes: [], reasons } as const;
   if (salt.chosen && feed.ec !== undefined) {
-    const said = `the feed has stood at ${feed.ec} mS/cm for ${feed.chosenFor}: a choice, and the runoff is ${salt.ratio?.toFixed(1) ?? ""} times it`;
-    return { verdict: "in band", urgency: "none", causes: [], steps: [step("carry on", "in a week", plantSays.chosenFeed(feed.ec, feed.chosenFor))], reasons: [said, ...reasons] };
+    const times = salt.ratio === undefined ? "" : `, and the runoff is ${salt.ratio.toFixed(1)} times it`;
+    const said = `the feed has stood at ${feed.ec} mS/cm for ${feed.chosenFor}: a choice${times}`;
+    const carryOn = step("carry on", "in a week", plantSays.chosenFeed(feed.ec, feed.chosenFor));
+    return { ...well, urgency: "none", steps: [carryOn], reasons: [said, ...reasons] };
   }
   if (facts.ph === undefined) {
-    return { verdict: "in band", urgency: "watch", causes: [], steps: [step("measure again now", "at the next watering", measureSays.measurePh)], reasons };
+    const measure = step("measure again now", "at the next watering", measureSays.measurePh);
+    return { ...well, urgency: "watch", steps: [measure] };
   }
-  const carryOn = facts.water.runoff === "enough" && facts.water.share !== undefined ? plantSays.keepShare(facts.water.share) : plantSays.carryOn;
-  return { verdict: "in band", urgency: isDrifting(facts) ? "watch" : "none", causes: [], steps: [step("carry on", "in a week", carryOn)], reasons };
+  const isShareRight = water.runoff === "enough" && water.share !== undefined;
+  const says = isShareRight ? plantSays.keepShare(water.share) : plantSays.carryOn;
+  return { ...well, steps: [step("carry on", "in a week", says)] };
 }
 
 /** Readings fine, plant not: the plant wins. */
@@ -53,12 +69,25 @@ function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
     step("test the medium", "at the next watering", measureSays.testMedium),
     ...(plant.failing ? [easeLoad(facts)] : []),
   ];
-  return { verdict: shy === undefined ? "in band" : "cannot say", urgency: mostUrgent("next watering", plant.failing ? "today" : "none"), causes: isDry ? ["too little water"] : ["not known"], steps, reasons };
+  return {
+    verdict: shy === undefined ? "in band" : "cannot say",
+    urgency: mostUrgent("next watering", plant.failing ? "today" : "none"),
+    causes: isDry ? ["too little water"] : ["not known"],
+    steps,
+    reasons,
+  };
 }
 
 /** A salt-shy crop above the light feeder's limit, in a band for stronger feeders; its name. */
 function tooSaltyForCrop({ crop, band, ec }: Facts): string | undefined {
-  if (crop?.saltShy !== true || ec === undefined || band.medium === undefined || band.feeder === "light" || band.source.ec === "own limits") return undefined;
+  if (
+    crop?.saltShy !== true ||
+    ec === undefined ||
+    band.medium === undefined ||
+    band.feeder === "light" ||
+    band.source.ec === "own limits"
+  )
+    return undefined;
   const light = bandFor(band.medium, "light", band.sample);
   return isAbove(ec.latest, light.ec[1], quantities.ec.resolution) ? crop.called : undefined;
 }

@@ -1,7 +1,8 @@
 import { type LogEventKind } from "../log";
 
 /**
- * What in a note says that something was done to the pot. A word of `alone` says it by itself; otherwise a word of `thing`
+ * What in a note says that something was done to the pot. A word of `alone` says it by itself; otherwise a word of
+ * `thing`
  * and a word of `done` must stand in one clause, or the clause holds the `phrase`. Common practice, no source.
  */
 export interface EventWords {
@@ -66,7 +67,10 @@ export const notDone =
 export const notToday =
   /^(?:tomorrow|will|should|shall|need|needs|must|plan|planned|planning|todo|maybe|might|consider|considering|if|due|soon|later|want|next|going|before|until|after|since|post|pre|last|yesterday|ago|previous|unless|when|ready|time|overdue|forgot|forgotten|wanted|cancelled|canceled|postponed|delayed|thinking|think|cannot|cant|couldnt|could|would|hope|unable|waiting|morgen|manana|demain|muss|sollte|gestern|ayer|hier|gisteren|nach|vor|despues|apres|avant|na)$/;
 
-/** After the word these belong to its own sentence ("flushed after lunch"), so they speak against it only when they come first. */
+/**
+ * After the word these belong to its own sentence ("flushed after lunch"), so they speak against it only when they
+ * come first.
+ */
 export const onlyBefore = /^(?:before|until|after|since|post|pre|last|previous|when|time|nach|vor|despues|apres|avant|na)$/;
 
 /** Where one statement ends and the next begins. */

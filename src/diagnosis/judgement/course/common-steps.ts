@@ -15,7 +15,8 @@ export const measureTwice = (): CourseStep[] => [
   step("measure again now", "within the hour", measureSays.secondSample),
 ];
 
-export const measureNext = (): CourseStep => step("measure again now", "at the next watering", measureSays.nextWateringAfter);
+export const measureNext = (): CourseStep =>
+  step("measure again now", "at the next watering", measureSays.nextWateringAfter);
 
 /** The two readings that decide after a flush. */
 export const readingsAfter = (): CourseStep[] => [
@@ -30,8 +31,12 @@ export const checkMeter = (): CourseStep[] => [
 
 /** Less light, no heat peaks, moderate air, with this pot's own vapour pressure deficit where the log tells it. */
 export function easeLoad({ entries }: Facts): CourseStep {
-  const last = [...entries].reverse().find(({ airCelsius, humidityPercent }) => airCelsius !== undefined && humidityPercent !== undefined);
-  return step("ease the load", "now", plantSays.easeLoad(deficitAt(last?.airCelsius, last?.humidityPercent)), { share: easedLight });
+  const last = [...entries]
+    .reverse()
+    .find(({ airCelsius, humidityPercent }) => airCelsius !== undefined && humidityPercent !== undefined);
+  return step("ease the load", "now", plantSays.easeLoad(deficitAt(last?.airCelsius, last?.humidityPercent)), {
+    share: easedLight,
+  });
 }
 
 /** Temperatures at which the formula holds. */
@@ -39,17 +44,24 @@ const believableAir = [-20, 60] as const;
 
 function deficitAt(celsius: number | undefined, humidity: number | undefined): number | undefined {
   if (celsius === undefined || humidity === undefined) return undefined;
-  if (!(celsius >= believableAir[0] && celsius <= believableAir[1] && humidity > 0 && humidity <= 100)) return undefined;
+  if (!(celsius >= believableAir[0] && celsius <= believableAir[1] && humidity > 0 && humidity <= 100))
+    return undefined;
   return vapourPressureDeficit(celsius as Celsius, humidity as Percent);
 }
 
-/** The gentle start that belongs to every flush: the ramp once it is under way, and until then a weaker feed to have ready. */
+/**
+ * The gentle start that belongs to every flush: the ramp once it is under way, and until then a weaker feed to have
+ * ready.
+ */
 export function rampAfterFlush(facts: Facts, full: number | undefined): CourseStep {
   const { share, ec } = rampOn(facts, 0, full);
   return step("feed by the ramp", "at the next watering", feedSays.rampAfterFlush(share, ec), { share, ec });
 }
 
-export const weakStartAfterFlush = (facts: Facts, full: number | undefined): CourseStep => ({ ...rampAfterFlush(facts, full), act: "lower the feed" });
+export const weakStartAfterFlush = (facts: Facts, full: number | undefined): CourseStep => ({
+  ...rampAfterFlush(facts, full),
+  act: "lower the feed",
+});
 
 /** A light pot whose plant fails is dry: what it reads and how it looks both come from that. */
 export const isDriedOut = ({ plant }: Facts): boolean => plant.signs.has("light pot") && plant.failing;
@@ -63,5 +75,7 @@ export const rewetted = (): CourseStep[] => [
 /** The grower's own words on the plant, two at most. */
 export const wordsOn = ({ plant }: Facts): string => plant.words.slice(0, 2).join("; ");
 
-export const lookAtRoots = (facts: Facts): CourseStep => step("look at the plant", "now", plantSays.lookAtRoots(wordsOn(facts)));
-export const lookAtPlant = (facts: Facts): CourseStep => step("look at the plant", "now", plantSays.lookAt(wordsOn(facts)));
+export const lookAtRoots = (facts: Facts): CourseStep =>
+  step("look at the plant", "now", plantSays.lookAtRoots(wordsOn(facts)));
+export const lookAtPlant = (facts: Facts): CourseStep =>
+  step("look at the plant", "now", plantSays.lookAt(wordsOn(facts)));

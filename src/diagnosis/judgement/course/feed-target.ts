@@ -5,13 +5,17 @@ import { isWater } from "../entry";
 import { type Facts } from "../facts";
 import { isExtract, nearLimit } from "../limits";
 
-/** Growers' drains stood at up to 1.7 times their feed [contest-tomato-2020]: a feed this far below the limit keeps its drain inside. */
+/**
+ * Growers' drains stood at up to 1.7 times their feed [contest-tomato-2020]: a feed this far below the limit keeps its
+ * drain inside.
+ */
 const drainPerFeed = 1.7;
 
 /** The strongest feed whose drain can be expected to stay in band, or what was usual where that is less. */
 export function feedThatFits({ band, feed }: Facts): number {
   const most = band.feedEcHigh / drainPerFeed;
-  if (feed.usual !== undefined && feed.usual < nearLimit * band.feedEcHigh) return feed.mixedWrong === undefined ? Math.min(feed.usual, most) : feed.usual;
+  if (feed.usual !== undefined && feed.usual < nearLimit * band.feedEcHigh)
+    return feed.mixedWrong === undefined ? Math.min(feed.usual, most) : feed.usual;
   return feed.ec === undefined ? most : Math.min(most, feed.ec);
 }
 
@@ -27,7 +31,11 @@ export function fullFeed(facts: Facts): number | undefined {
 }
 
 /** Share of the full feed and its EC on a day after a flush. */
-export function rampOn(facts: Facts, day: number, full: number | undefined): { readonly share: number; readonly ec: number | undefined } {
+export function rampOn(
+  facts: Facts,
+  day: number,
+  full: number | undefined,
+): { readonly share: number; readonly ec: number | undefined } {
   const since = days(Math.max(0, Math.floor(day)));
   const share = shareOn(since, usualRamp);
   const water = facts.feed.waterEc ?? 0;

@@ -8,7 +8,10 @@ import { aboveWater } from "../limits";
 import { type FlushFigures } from "../says/salt-says";
 import { drainTarget } from "./feed-target";
 
-/** A portion of a pot whose size is not known is a usual watering; so many of them are a first guess at a flush. Common practice. */
+/**
+ * A portion of a pot whose size is not known is a usual watering; so many of them are a first guess at a flush. Common
+ * practice.
+ */
 const wateringsOfAFlush = 6;
 /** A portion is a quarter of what is to be poured. Common practice. */
 const portionShare = 0.25;
@@ -24,7 +27,8 @@ export function flushFigures(facts: Facts): FlushFigures {
   return { ph: band.phAim, target, waterEc: tellsWater ? feed.waterEc : undefined, portion, most };
 }
 
-const wateringsTimes = (litres: number | undefined): number | undefined => (litres === undefined ? undefined : wateringsOfAFlush * litres);
+const wateringsTimes = (litres: number | undefined): number | undefined =>
+  litres === undefined ? undefined : wateringsOfAFlush * litres;
 
 function litresOf({ band, ec, feed, options }: Facts, target: number): number | undefined {
   const { containerLitres } = options;

@@ -10,7 +10,10 @@ import { lookAtRoots, measureTwice, rampAfterFlush, readingsAfter } from "./comm
 import { fullFeed } from "./feed-target";
 import { step } from "./step";
 
-/** Media that a rinse can reset; peat and bark hold their pH for weeks, and the drain of soil is not the soil's. Common practice. */
+/**
+ * Media that a rinse can reset; peat and bark hold their pH for weeks, and the drain of soil is not the soil's. Common
+ * practice.
+ */
 const resettable: ReadonlySet<Medium | undefined> = new Set(["coir", "mineral wool", "inert"]);
 /** Media that lime or a drench moves over weeks. */
 const slow: ReadonlySet<Medium | undefined> = new Set(["peat", "bark"]);
@@ -19,7 +22,8 @@ const slow: ReadonlySet<Medium | undefined> = new Set(["peat", "bark"]);
 const steerBy = { up: 0.5, down: 0.3 } as const;
 
 /**
- * What to do about pH, in order: a buffer where nothing says that the pen is right, what is poured, the water, then the pot.
+ * What to do about pH, in order: a buffer where nothing says that the pen is right, what is poured, the water, then
+ * the pot.
  *
  * Errs to steering: a reset only far outside, with EC not high, once, never on a first reading.
  */
@@ -35,8 +39,12 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
   const roots = plant.ill ? [lookAtRoots(facts)] : [];
   return [
     ...first,
-    ...(poured === undefined ? [] : [step("mend the input pH", "at the next watering", phSays.mendInput(poured, band.phAim), { ph: band.phAim })]),
-    ...(causes.includes("alkalinity suspected") ? [step("treat the alkalinity", "at the next watering", phSays.treatAlkalinity(feed.alkalinity))] : []),
+    ...(poured === undefined
+      ? []
+      : [step("mend the input pH", "at the next watering", phSays.mendInput(poured, band.phAim), { ph: band.phAim })]),
+    ...(causes.includes("alkalinity suspected")
+      ? [step("treat the alkalinity", "at the next watering", phSays.treatAlkalinity(feed.alkalinity))]
+      : []),
     ...(poured === undefined ? potSteps(facts, acidity) : []),
     ...roots,
     isLater,
@@ -48,7 +56,8 @@ function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
   const { medium } = band;
   const isUp = acidity.side === "low";
   const ph = isUp ? Math.min(band.ph[1], band.phAim + steerBy.up) : Math.max(band.ph[0], band.phAim - steerBy.down);
-  if (phase.phase === "after a flush") return [step("steer the pH", "at the next watering", phSays.keepSteering(ph), { ph })];
+  if (phase.phase === "after a flush")
+    return [step("steer the pH", "at the next watering", phSays.keepSteering(ph), { ph })];
   const isReset = acidity.degree === "far" && acidity.sure === "named" && resettable.has(medium) && ec?.side !== "high";
   if (isReset) {
     const litres = options.containerLitres === undefined ? undefined : overFlushLimit(options.containerLitres, medium);
@@ -61,4 +70,3 @@ function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
   const says = slow.has(medium) ? phSays.steerBuffered(isUp, ph) : isUp ? phSays.steerUp(ph) : phSays.steerDown(ph);
   return [step("steer the pH", "at the next watering", says, { ph })];
 }
-

@@ -13,7 +13,9 @@ const kept = (value: number): number => Number(value.toFixed(3));
 
 /** One step; a figure that is not known is left out. */
 export function step(act: Act, when: When, says: string, figures: Figures = {}): CourseStep {
-  const told = Object.entries(figures as Record<string, number | undefined>).flatMap(([name, value]) => (value === undefined ? [] : [[name, kept(value)] as const]));
+  const told = Object.entries(figures as Record<string, number | undefined>).flatMap(([name, value]) =>
+    value === undefined ? [] : [[name, kept(value)] as const],
+  );
   return { act, when, says, ...Object.fromEntries(told) };
 }
 
@@ -36,22 +38,38 @@ const exclusive: readonly (readonly [Act, Act])[] = [
   ["flush", "re-wet slowly"],
 ];
 
-/** A course in which no two steps exclude each other and only measuring stands twice: what comes first stands. The builders see to it; this holds them to it. */
+/**
+ * A course in which no two steps exclude each other and only measuring stands twice: what comes first stands. The
+ * builders see to it; this holds them to it.
+ */
 export function settled(steps: readonly CourseStep[]): readonly CourseStep[] {
   const course: CourseStep[] = [];
   for (const each of steps) {
-    const isSaid = course.some(({ act, when }) => act === each.act && (when === each.when || act !== "measure again now"));
-    const excluded = course.some(({ act }) => exclusive.some(([a, b]) => (a === act && b === each.act) || (b === act && a === each.act)));
+    const isSaid = course.some(
+      ({ act, when }) => act === each.act && (when === each.when || act !== "measure again now"),
+    );
+    const excluded = course.some(({ act }) =>
+      exclusive.some(([a, b]) => (a === act && b === each.act) || (b === act && a === each.act)),
+    );
     if (!isSaid && !excluded && !(each.act === "carry on" && course.length > 0)) course.push(each);
   }
   return course;
 }
 
 /** The moment a step falls due, counted from the day of the last row, or of the flush. */
-const dueDays: Readonly<Partial<Record<When, number>>> = { "24 h after": 1, "48 h after": 2, "in 3 to 7 days": 3, "in a week": 7 };
+const dueDays: Readonly<Partial<Record<When, number>>> = {
+  "24 h after": 1,
+  "48 h after": 2,
+  "in 3 to 7 days": 3,
+  "in a week": 7,
+};
 
 /** The steps with their dates, where the log has dates. */
-export function dated(steps: readonly CourseStep[], lastDay: number | undefined, flushDay: number | undefined): readonly CourseStep[] {
+export function dated(
+  steps: readonly CourseStep[],
+  lastDay: number | undefined,
+  flushDay: number | undefined,
+): readonly CourseStep[] {
   if (lastDay === undefined) return steps;
   return steps.map((each) => {
     const due = dueDays[each.when];

@@ -3,7 +3,8 @@ import { ecText, feedText, litresText, percentText } from "./figures";
 
 export const measureSays = {
   sameSampleNow: "Read the same sample again, probe rinsed, before anything is changed.",
-  secondSample: "Take a second sample within the hour, in the same way. Until it agrees only what harms nothing: no full feed, no flush.",
+  secondSample:
+    "Take a second sample within the hour, in the same way. Until it agrees only what harms nothing: no full feed, no flush.",
   nextWatering: "Change nothing yet. Measure input and runoff again at the next watering, taken the same way.",
   nextWateringAfter: "Measure input and runoff again at the next watering, taken the same way.",
   after24: "Measure the runoff 24 h after it.",
@@ -15,9 +16,12 @@ export const measureSays = {
   measureEc: "The pH is well; of salt the log says nothing. Measure the EC of the drain too, at the next watering.",
   measurePh: "The EC is in band; measure the pH too, at the next watering.",
   pause: "Pause: let it drip and stand, then measure again before more is poured.",
-  testSoil: "Have the soil itself tested, by a 1:2 or a saturated extract: its drain shows a direction, not what the roots meet.",
-  testWhichSalts: "Have the soil tested for which salts they are (sodium, chloride or fertiliser) before it is leached.",
-  testMedium: "Take a sample of the medium, or the drain of a whole day: a spot sample can flatter, when feed runs straight through.",
+  testSoil:
+    "Have the soil itself tested, by a 1:2 or a saturated extract: its drain shows a direction, not what the roots meet.",
+  testWhichSalts:
+    "Have the soil tested for which salts they are (sodium, chloride or fertiliser) before it is leached.",
+  testMedium:
+    "Take a sample of the medium, or the drain of a whole day: a spot sample can flatter, when feed runs straight through.",
 } as const;
 
 export const meterSays = {
@@ -27,18 +31,23 @@ export const meterSays = {
 
 export const plantSays = {
   carryOn: "Nothing to mend. Carry on as you are.",
-  keepShare: (share: number): string => `Nothing to mend. Keep ${percentText(share)} running off and carry on as you are.`,
+  keepShare: (share: number): string =>
+    `Nothing to mend. Keep ${percentText(share)} running off and carry on as you are.`,
   chosenFeed: (ec: number, long: string): string =>
     `Carry on. The feed has stood at ${ecText(ec)} for ${long}: a strong feed by choice. Enter limits of your own and the log is held against those.`,
   lookAt: (words: string): string =>
     `The readings do not explain the plant${words === "" ? "" : ` (${words})`}: look at the roots, at water, temperature and pests.`,
-  lookAtRoots: (words: string): string => `Look at the plant and its roots${words === "" ? "" : ` (${words})`}: dark, stubby roots cannot take up what is given.`,
+  lookAtRoots: (words: string): string =>
+    `Look at the plant and its roots${words === "" ? "" : ` (${words})`}: dark, stubby roots cannot take up what is given.`,
   saltShy: (crop: string): string =>
     `The notes name ${crop}, which is salt-shy: hold it against the light feeder's limits (choose "light") and look at its leaf edges.`,
   easeLoad: (vpd: number | undefined): string =>
     "Ask less of the leaves while the roots are in trouble: about a third less light a day for 3 to 4 days (LIGHTHOURS), no heat peaks, air that moves, " +
-    (vpd === undefined ? "a moderate vapour pressure deficit, 0.5 to 1 kPa." : `and the vapour pressure deficit, ${vpd.toFixed(1)} kPa at the last reading, between 0.5 and 1 kPa.`),
-  rewet: "The pot is dry: re-wet it slowly with weak feed, a little every 15 minutes, wait an hour, then read. A dry pot reads too high.",
+    (vpd === undefined
+      ? "a moderate vapour pressure deficit, 0.5 to 1 kPa."
+      : `and the vapour pressure deficit, ${vpd.toFixed(1)} kPa at the last reading, between 0.5 and 1 kPa.`),
+  rewet:
+    "The pot is dry: re-wet it slowly with weak feed, a little every 15 minutes, wait an hour, then read. A dry pot reads too high.",
 } as const;
 
 export const feedSays = {
@@ -52,7 +61,8 @@ export const feedSays = {
     `the feed${to === undefined ? " by a tenth to a fifth" : ` to about ${feedText(to)}`}, one step at a time. ${concentrateCaution}`,
   remix: (now: number, usual: number): string =>
     `The mix is weak: ${ecText(now)} where ${ecText(usual)} was usual. Check recipe and dosing, and bring it back to ${feedText(usual)}. ${concentrateCaution}`,
-  lowerBeforeItShows: (now: number, to: number): string => `The feed goes in at ${ecText(now)}, above its limit. Bring it down to about ${feedText(to)} before the pot shows it.`,
+  lowerBeforeItShows: (now: number, to: number): string =>
+    `The feed goes in at ${ecText(now)}, above its limit. Bring it down to about ${feedText(to)} before the pot shows it.`,
   backToFeed: "Plain water went in, so weak water comes out. Go back to the feed and read then.",
 } as const;
 
@@ -72,8 +82,10 @@ export const flushingSays = {
 export const tankSays = {
   dilute: (ec: number, to: number, share: number): string =>
     `The tank stands at ${ecText(ec)}. Thin it with plain water to about ${feedText(to)}: ${percentText(share)} of its volume in water, in two steps, stirred and measured.`,
-  change: "Change the solution: what the plants leave piles up while it is only topped up, and a steady EC can hide it.",
-  feed: (to: number): string => `The plants take more salt than water. Bring the tank up to about ${feedText(to)}. ${concentrateCaution}`,
+  change:
+    "Change the solution: what the plants leave piles up while it is only topped up, and a steady EC can hide it.",
+  feed: (to: number): string =>
+    `The plants take more salt than water. Bring the tank up to about ${feedText(to)}. ${concentrateCaution}`,
   dosedTooMuch: "It rose when the tank was topped up with feed: top up with plain water or a weaker feed.",
   stir: "Stir the tank and read it again before anything is added.",
 } as const;

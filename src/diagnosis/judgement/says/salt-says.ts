@@ -16,7 +16,8 @@ const portions = ({ portion, most }: FlushFigures): string => {
   const each = portion === undefined ? "in portions" : `in portions of about ${litresText(portion)}`;
   return most === undefined ? each : `${each}, ${litresText(most)} in all at most`;
 };
-const done = ({ target }: FlushFigures): string => `Let each drip, measure, and stop when the runoff is at ${ecText(target)} or below, or no longer falls`;
+const done = ({ target }: FlushFigures): string =>
+  `Let each drip, measure, and stop when the runoff is at ${ecText(target)} or below, or no longer falls`;
 const water = ({ waterEc }: FlushFigures): string =>
   waterEc === undefined ? "" : ` This water brings ${ecText(waterEc)} of its own: the runoff cannot go below it.`;
 
@@ -36,21 +37,26 @@ export const saltSays = {
   moreRunoff: (share: number, litres: number | undefined, now: number | undefined): string =>
     `${now === undefined ? "Measure how much drains, and let" : `Only ${percentText(now)} drains: that is why salt stays. Let`} ` +
     `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
-  pocketsMissed: "EC is back above its limit soon after a flush: look for a crust, slow-release grains, or dry pockets that the water missed.",
+  pocketsMissed:
+    "EC is back above its limit soon after a flush: look for a crust, slow-release grains, or dry pockets that the water missed.",
   wrongMix: (now: number, usual: number): string =>
     `Stop using this mix: it reads ${ecText(now)} where ${ecText(usual)} was usual. Thin it or mix anew to ${feedText(usual)}, and check the doser. ${concentrateCaution}`,
   weakerFeed: (to: number, now: number | undefined): string =>
     `${now === undefined ? "" : `The feed goes in at ${ecText(now)}. `}Lower it to about ${feedText(to)} until the runoff is back in band: runoff cannot fall below what is poured.`,
   halveFeed: (to: number): string => `Halve the feed, to about ${feedText(to)}, until the runoff is back in band.`,
-  unknownFeed: (most: number): string => `Measure what you pour. Until the runoff is back in band feed at half strength, ${feedText(most)} at most.`,
+  unknownFeed: (most: number): string =>
+    `Measure what you pour. Until the runoff is back in band feed at half strength, ${feedText(most)} at most.`,
   clearWaterOnly: "No liquid feed for now: what lies in the medium feeds by itself.",
-  topUpPlain: (to: number): string => `What drains comes back stronger. Top up with plain water, not feed, to about ${feedText(to)}, or change the tank.`,
+  topUpPlain: (to: number): string =>
+    `What drains comes back stronger. Top up with plain water, not feed, to about ${feedText(to)}, or change the tank.`,
   stopFeeding: "Stop feeding: the soil is probably salty. Plain water only until it has been tested.",
   moreOften: "The pot drinks all it gets. Water more often, before it dries out, and each time so that some drains.",
   takeOffTop: (what: "slow-release" | "crust"): string =>
     what === "crust"
       ? "Scrape the crust off, half a centimetre at most, before water dissolves it into the pot again."
       : "Take the slow-release grains off the top first: each watering frees more of them. Then leach.",
-  askRelease: "Is the slow-release fertiliser mixed in or on top? On top: take it off. Mixed in: repot. No flush until you know: leaching frees more salt.",
-  repot: "Repot in fresh medium without fertiliser: leaching only frees more of the slow-release that is mixed in. Then liquid feed only.",
+  askRelease:
+    "Is the slow-release fertiliser mixed in or on top? On top: take it off. Mixed in: repot. No flush until you know: leaching frees more salt.",
+  repot:
+    "Repot in fresh medium without fertiliser: leaching only frees more of the slow-release that is mixed in. Then liquid feed only.",
 } as const;
