@@ -6,8 +6,7 @@ import { media } from "./media-table";
 
 /**
  * The limits that a text names: "coir", "coir, heavy", "peat, medium, pour-through"; feeder and sample in any order,
- * and
- * without commas where the words can mean nothing else.
+ * and without commas where the words can mean nothing else.
  *
  * @throws {Refusal} `unknown-choice`, listing the media, the feeder classes or the samples; also for a thing named
  *   twice

@@ -8,8 +8,7 @@ export const classes = (source: string, light: readonly [number, number], medium
 
 /**
  * Extracts of soilless mixes: by the classes of [umass-soluble-salts] the light feeder's limits are "low", the medium
- * feeder's end
- * where "normal" ends, and the heavy feeder's begin where it begins.
+ * feeder's end where "normal" ends, and the heavy feeder's begin where it begins.
  */
 const extracts = {
   "1:2 extract": classes("[umass-soluble-salts]; heavy upper common practice", [0.3, 0.8], [0.6, 1.3], [0.8, 1.5]),
@@ -18,8 +17,7 @@ const extracts = {
 
 /**
  * Soilless mixes. The pour-through's upper limits serve for the drain of an ordinary watering too; its lower ones do
- * not,
- * because such a drain of a healthy pot lies near the feed [contest-tomato-2020].
+ * not, because such a drain of a healthy pot lies near the feed [contest-tomato-2020].
  */
 export const soilless: EcBySample = {
   drain: classes("upper [ncsu-pourthru], lower common practice", [0.8, 2.6], [1.2, 3.5], [1.6, 4.6]),

@@ -47,8 +47,7 @@ export interface Report {
 
 /**
  * The one path from a grid, the answers and a band to what is shown: the log read, its pots judged, worst first, and
- * the
- * shown one drawn. Several pots are never weighed together.
+ * the shown one drawn. Several pots are never weighed together.
  *
  * @example reportOf({ grid: { cells: [["Date", "Runoff EC"], [45383, 2.4]] }, band: bandFor("coir") }).judgement.verdict // "in band"
  */

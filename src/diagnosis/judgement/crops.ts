@@ -16,10 +16,8 @@ interface CropRow extends CropFound {
 
 /**
  * Crops named in notes or names of pots. Strawberry: salt threshold 1.0 dS/m [fao-61]; New Guinea impatiens: 1.0 to
- * 2.6 by
- * pour-through [ncsu-pourthru], toxicity at pH 4.6; iron-efficient crops suffer below pH 6.0 [fisher-low-ph];
- * blueberries want
- * drain at 5.0 to 5.8 [perennia-leachate].
+ * 2.6 by pour-through [ncsu-pourthru], toxicity at pH 4.6; iron-efficient crops suffer below pH 6.0 [fisher-low-ph];
+ * blueberries want drain at 5.0 to 5.8 [perennia-leachate].
  */
 const crops: readonly CropRow[] = [
   {

@@ -28,12 +28,11 @@ export { type JudgeOptions } from "./facts";
  * The judgement of one pot: what an expert would say at it, and what to do, in order, with this pot's own figures.
  *
  * The one value behind verdict, course, flush sheet, DIAGNOSE, pane and command line. It errs to doing less: trust
- * comes before
- * what the readings say, one reading alone never leads to a flush, and salt is down before anything is done about pH.
+ * comes before what the readings say, one reading alone never leads to a flush, and salt is down before anything is
+ * done about pH.
  *
  * Formula:  in this order: the phase (flush under way or just over), doubts about the meter, the degree of salt and of
- *           pH, their
- *           causes, weak runoff, the plant; each in a file of this folder
+ *           pH, their causes, weak runoff, the plant; each in a file of this folder
  * Valid:    readings of one pot and one way of sampling; several pots are never weighed together
  * Source:   src/diagnosis/judgement/limits.ts, a source per limit
  *

@@ -45,8 +45,7 @@ export interface PhaseFound {
  * Errs to seeing a flush: water poured on top of one harms more than a week of patience.
  *
  * Formula:  a row is of a flush when its note says so, or when it took weak water (below 0.5 mS/cm, or 0.6 of the
- *           usual feed), at
- *           least 3 usual waterings or half of what the pot holds, and more than 0.8 of it drained
+ *           usual feed), at least 3 usual waterings or half of what the pot holds, and more than 0.8 of it drained
  * Source:   common practice
  */
 export function phaseOf(entries: readonly Entry[], size: PotSize): PhaseFound {

@@ -18,8 +18,7 @@ export interface CourseStep {
 
 /**
  * What an expert would say at this pot. The one value behind verdict, course, flush sheet, DIAGNOSE, pane and command
- * line:
- * no sentence of advice is written anywhere else.
+ * line: no sentence of advice is written anywhere else.
  */
 export interface PotJudgement {
   readonly verdict: VerdictWord;

@@ -2,8 +2,7 @@ import { type LogEvent, type PlantLook } from "../../log/log";
 
 /**
  * One row as the judgement takes it: a row of a log, or the cells of one row that DIAGNOSE was given. Plain numbers,
- * because
- * the judgement weighs by itself whether a reading can be believed; what was not measured is `undefined`.
+ * because the judgement weighs by itself whether a reading can be believed; what was not measured is `undefined`.
  */
 export interface PotReading {
   /** A sheet date, time of day as its fraction; `undefined` throughout a log without dates. */

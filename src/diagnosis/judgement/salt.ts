@@ -39,8 +39,7 @@ const noSalt: SaltFound = {
  * well.
  *
  * Errs to the milder course while only one reading speaks, or the feed of an ordinary drain is not known; a ratio or a
- * volume
- * alone never makes it milder than not knowing it. Bark has no multiples: its limits are too low for them.
+ * volume alone never makes it milder than not knowing it. Bark has no multiples: its limits are too low for them.
  *
  * Source:   src/diagnosis/judgement/limits.ts
  */

@@ -46,8 +46,7 @@ function runoffWord(share: number): NonNullable<WaterBalance["runoff"]> {
 
 /**
  * What the latest two waterings left in the pot over the median of those before. Not by the day: how many waterings
- * between two
- * rows went unlogged nobody can tell, and a wider gap is no sick plant.
+ * between two rows went unlogged nobody can tell, and a wider gap is no sick plant.
  */
 function drinksNow(rows: readonly Entry[]): number | undefined {
   const kept = rows.flatMap((entry) => litresKept(entry) ?? []);

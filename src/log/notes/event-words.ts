@@ -2,8 +2,7 @@ import { type LogEventKind } from "../log";
 
 /**
  * What in a note says that something was done to the pot. A word of `alone` says it by itself; otherwise a word of
- * `thing`
- * and a word of `done` must stand in one clause, or the clause holds the `phrase`. Common practice, no source.
+ * `thing` and a word of `done` must stand in one clause, or the clause holds the `phrase`. Common practice, no source.
  */
 export interface EventWords {
   readonly kind: LogEventKind;

@@ -10,8 +10,8 @@ const reachAhead = 2;
 
 /**
  * The events that a note tells of: what was done, then what was seen. "no flush yet", "flush tomorrow?" and "two days
- * after flush" tell of none: an event that
- * is not certain is left out, for an invented flush would hide what the next readings say.
+ * after flush" tell of none: an event that is not certain is left out, for an invented flush would hide what the next
+ * readings say.
  */
 export function eventsIn(note: string): readonly LogEvent[] {
   const events: LogEvent[] = [];
