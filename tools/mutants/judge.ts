@@ -11,15 +11,18 @@ const patience = 300_000;
 /** Tries mutants one after another, in a process group that is ended whole when a mutant never ends. */
 export class Judge {
   #runner: ChildProcess | undefined;
+  /** Settles, with nothing, at the end of the process, for one that ended says no more. */
+  #gone: Promise<[]> = Promise.resolve([]);
 
   async fateOf(task: Task): Promise<Fate> {
     const runner = this.#runner ?? (await this.#begin());
     // The runner first finds out which tests hold without any change: that may take its time.
     const begun = once(runner, "message");
     runner.send(task);
-    await orGone(runner, begun);
+    await Promise.race([begun, this.#gone]);
     const tooLate = setTimeout(() => { this.end(); }, patience);
-    const [answer] = await orGone(runner, once(runner, "message")) as [Answer | undefined];
+    const said = once(runner, "message") as Promise<[Answer]>;
+    const [answer] = await Promise.race([said, this.#gone]);
     clearTimeout(tooLate);
     if (answer !== undefined) return answer.killed ? "killed" : "survived";
     this.#runner = undefined;
@@ -35,12 +38,8 @@ export class Judge {
     const place = path.join(import.meta.dirname, "runner.ts");
     const runner = fork(place, { stdio: ["ignore", "ignore", "inherit", "ipc"], detached: true });
     this.#runner = runner;
+    this.#gone = once(runner, "exit").then(() => []);
     await once(runner, "message");
     return runner;
   }
-}
-
-/** What comes first: the message, or nothing at the end of a process, for one that ended says no more. */
-async function orGone(runner: ChildProcess, message: Promise<unknown[]>): Promise<unknown[]> {
-  return Promise.race([message, once(runner, "exit").then(() => [])]);
 }

@@ -8,6 +8,7 @@ export class Tally {
 
   add(mutant: Mutant, fate: Fate): void {
     this.#fates.push({ mutant, fate });
+    if (this.#fates.length % 10 === 0) this.#line(`so far`, () => true);
     if (fate === "survived") console.log(`survived ${mutant.file}:${mutant.line}  ${mutant.from}  ->  ${mutant.to}`);
   }
 
