@@ -55,7 +55,7 @@ export { rowFlags, rowFlagWords, usualRatioLimit, type RowFlag } from "./diagnos
 export { milligramsPerGram, saltKept, saltScale, type SaltySolution } from "./diagnosis/salt-kept";
 export { saltRatio } from "./diagnosis/salt-ratio";
 
-export { type BenchReading, inTime, whichFirst } from "./diagnosis/bench";
+export { type BenchReading, inTime, rankOf, whichFirst } from "./diagnosis/bench";
 export { judge, type JudgeOptions } from "./diagnosis/judgement/judge";
 export { type CourseStep, type PotJudgement, type PotStanding } from "./diagnosis/judgement/pot-judgement";
 export { type PotReading } from "./diagnosis/judgement/pot-reading";
@@ -144,6 +144,7 @@ export {
 } from "./log/reading";
 export { readLog } from "./log/read-log";
 export { rowsUsed } from "./log/rows-used";
+export { logSheetsIn, shareDays, type LogSheet, type NamedGrid } from "./log/log-sheets";
 export { saidOfRows, type SaidOfRows } from "./log/said-of-rows";
 export { loggedReading } from "./log/rows/logged-reading";
 export { usedRange, type UsedRange } from "./log/rows/used-range";

@@ -3,8 +3,9 @@ import { drawTimeline } from "../taskpane/drawing/timeline-drawing";
 import { FileProblem, messageOf } from "./files/file-problem";
 import { readBook } from "./files/read-book";
 import { writeWhole } from "./files/write-whole";
-import { logGrid } from "./timeline/log-grid";
-import { type Findings, foundIn } from "./timeline/findings";
+import { logGrid, logGrids, type PlacedGrid } from "./timeline/log-grid";
+import { type BookFindings, type Findings, foundIn } from "./timeline/findings";
+import { isTab, shownOf } from "./timeline/shown";
 import { asText, unanswered } from "./timeline/text";
 import { timelineRequest, type TimelineRequest, TimelineUsage } from "./timeline/request";
 
@@ -31,8 +32,20 @@ async function run(request: TimelineRequest): Promise<void> {
   if (json) process.stdout.write(`${JSON.stringify(said.length === 1 ? said[0] : said, null, 2)}\n`);
 }
 
-async function findingsOf(file: string, { sheet, range, vessel, band, columns, answers }: TimelineRequest): Promise<Findings> {
-  const placed = logGrid(await readBook(file), sheet, range);
+/** The log asked for, or of a book's logs the one to be shown, and the others. */
+async function findingsOf(file: string, request: TimelineRequest): Promise<BookFindings> {
+  const { sheet, range, vessel } = request;
+  const book = await readBook(file);
+  const logs = sheet === undefined && range === undefined ? logGrids(book) : [logGrid(book, sheet, range)];
+  const [only] = logs;
+  if (logs.length === 1 && only !== undefined) return { ...findingsOn(file, only, request), others: [] };
+  const found = logs.map((placed) => findingsOn(file, placed, { ...request, vessel: undefined }));
+  const shown = shownOf(found, vessel);
+  const others = found.filter((each) => each !== shown);
+  return { ...(isTab(shown, vessel) ? shown : findingsOn(file, shown.placed, request)), others };
+}
+
+function findingsOn(file: string, placed: PlacedGrid, { vessel, band, columns, answers }: TimelineRequest): Findings {
   const bare = readLog(placed.grid);
   const answered = bare.columns.flatMap(({ column, letters }) => {
     const quantity = columns.get(letters);

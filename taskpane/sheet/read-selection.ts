@@ -50,19 +50,14 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
     const all = await readCells(context, sheet, { rows: [...headers, ...rows], columns });
     const read = withoutReadingsAbove(all, rows[0] ?? 0);
     const hidden = await hiddenColumns(context, sheet, columns);
+    const hiddenRows = headers.length + rows.length - all.rows.length;
     return {
       sheetId: sheet.id,
       sheetName: sheet.name,
-      grid: {
-        cells: read.cells,
-        numberFormats: read.numberFormats,
-        date1904: epoch.value === 35_064,
-        rowNumbers: read.rows,
-        columnNumbers: columns,
-      },
+      grid: { ...gridOf(read, columns, hidden), date1904: epoch.value === 35_064, hiddenRows },
       rowNumbers: read.rows,
       columnNumbers: columns,
-      hiddenRows: headers.length + rows.length - all.rows.length,
+      hiddenRows,
       hiddenColumns: hidden,
       waiting: read.cells.reduce((sum, line) => sum + line.filter((cell) => unanswered.has(cell)).length, 0),
       headerRows: read.rows.filter((row) => row < (rows[0] ?? 0)).length,
@@ -70,6 +65,11 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
       wholeLog: isOneCell,
     };
   }, options);
+
+/** The cells read, with their places on the sheet; `hidden` are columns of the sheet. */
+const gridOf = ({ cells, numberFormats, rows }: ReadCells, columns: readonly number[], hidden: readonly number[]): LogGrid => ({
+  cells, numberFormats, rowNumbers: rows, columnNumbers: columns, hiddenColumns: hidden.map((column) => columns.indexOf(column)),
+});
 
 /** What a cell shows while its function has not answered. */
 const unanswered: ReadonlySet<unknown> = new Set(["#BUSY!", "#GETTING_DATA"]);

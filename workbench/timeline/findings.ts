@@ -11,13 +11,19 @@ export interface Findings {
   readonly report: Report;
 }
 
+/** What was found in the log shown, and in the others of its book, in the book's order. */
+export interface BookFindings extends Findings {
+  readonly others: readonly Findings[];
+}
+
 /** The findings as one object, for other programs: fields without an answer are null, lists without one empty. */
-export function foundIn({ file, placed, report }: Findings): object {
+export function foundIn({ file, placed, report, others }: BookFindings): object {
   const address = addressesIn(placed);
   const restsOn = report.rows.map((row) => address.row(row));
   return {
     file: path.basename(file),
     sheet: placed.sheet,
+    sheets: [{ placed, report }, ...others].map(sheetFound),
     ...readingFound(report, address),
     ...judgementFound(report, restsOn),
     ...asBefore(report.judgement, restsOn),
@@ -77,6 +83,12 @@ function timelineFound({ timeline }: Report, address: Addresses): object {
       kind, words, date: dateOf(day), row: address.row(row),
     })),
   };
+}
+
+/** A log of the book, with where its worst pot stands. */
+function sheetFound({ placed, report: { reading, pots } }: Pick<Findings, "placed" | "report">): object {
+  const worst = pots[0]?.judgement;
+  return { sheet: placed.sheet, rowsUsed: rowsUsed(reading), verdict: worst?.verdict ?? null, urgency: worst?.urgency ?? null };
 }
 
 /** Fields that programs read before there was a course, out of the same course. */

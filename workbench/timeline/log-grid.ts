@@ -1,5 +1,5 @@
 import { cellRef, parseCellRef } from "hucre";
-import { type LogGrid } from "../../src/index";
+import { type LogGrid, logSheetsIn } from "../../src/index";
 import { type Book, type BookCell, type BookSheet } from "../book";
 import { FileProblem } from "../files/file-problem";
 
@@ -13,9 +13,23 @@ export interface PlacedGrid {
 export function logGrid(book: Book, sheetName: string | undefined, range: string | undefined): PlacedGrid {
   const sheet = sheetName === undefined ? book.sheets[0] : book.sheets.find(({ name }) => name.toLowerCase() === sheetName.toLowerCase());
   if (sheet === undefined) throw new FileProblem(`there is no sheet ${sheetName ?? ""}; there is ${book.sheets.map(({ name }) => name).join(", ")}`);
+  return gridOf(book, sheet, range);
+}
+
+/** The sheets of a book that hold logs, and that a person can see; where none does, its first sheet. */
+export function logGrids(book: Book): readonly PlacedGrid[] {
+  if (book.sheets.length === 1) return [logGrid(book, undefined, undefined)];
+  const filled = book.sheets.filter(({ cells, looks }) => cells.size > 0 && looks?.isHidden !== true);
+  const logs = logSheetsIn(filled.map((sheet) => ({ name: sheet.name, ...gridOf(book, sheet, undefined) })));
+  return logs.length > 0 ? logs.map(({ sheet }) => sheet) : [logGrid(book, undefined, undefined)];
+}
+
+function gridOf(book: Book, sheet: BookSheet, range: string | undefined): PlacedGrid {
   const block = range === undefined ? filledBlock(sheet) : rangeBlock(range);
-  const rowNumbers = count(block.top, block.bottom).filter((row) => sheet.hiddenRows?.has(row) !== true);
+  const all = count(block.top, block.bottom);
+  const rowNumbers = all.filter((row) => sheet.hiddenRows?.has(row) !== true);
   const columnNumbers = count(block.left, block.right);
+  const isHidden = (_: number, place: number): boolean => sheet.looks?.hiddenColumns.has(columnNumbers[place] ?? 0) === true;
   const cells = rowNumbers.map((row) => columnNumbers.map((column) => sheet.cells.get(cellRef(row, column))));
   return {
     sheet: sheet.name,
@@ -25,6 +39,8 @@ export function logGrid(book: Book, sheetName: string | undefined, range: string
       date1904: book.date1904,
       rowNumbers,
       columnNumbers,
+      hiddenRows: all.length - rowNumbers.length,
+      hiddenColumns: columnNumbers.map((_, place) => place).filter(isHidden),
     },
   };
 }

@@ -1,12 +1,12 @@
 import { type CourseStep, type LogReading, type Report, rowsUsed, saidOfRows } from "../../src/index";
 import { dayInWords } from "../../taskpane/drawing/time-axis";
-import { addressesIn, type Findings } from "./findings";
+import { addressesIn, type BookFindings, type Findings } from "./findings";
 
 /** So many lines of rows set aside are listed. */
 const mostListed = 20;
 
 /** The findings as lines for a person at a terminal. */
-export function asText({ placed, report }: Findings): string {
+export function asText({ placed, report, others }: BookFindings): string {
   const { reading, vessel, timeline } = report;
   const address = addressesIn(placed);
   const columns = reading.columns
@@ -30,6 +30,7 @@ export function asText({ placed, report }: Findings): string {
   const shown = vessel === undefined ? "" : `; shown: ${vessel} of ${reading.vessels.join(", ")}`;
   return [
     `${placed.sheet}: ${rowsUsed(reading)} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${shown}`,
+    ...otherLogs(others),
     ...reading.remarks,
     "Columns",
     ...columns,
@@ -40,6 +41,15 @@ export function asText({ placed, report }: Findings): string {
     ...(events.length > 0 ? ["Events", ...events] : []),
     "",
   ].join("\n");
+}
+
+function otherLogs(others: readonly Findings[]): string[] {
+  if (others.length === 0) return [];
+  const named = others.map(({ placed: { sheet }, report: { pots } }) => {
+    const worst = pots[0]?.judgement;
+    return worst === undefined ? sheet : `${sheet} (${worst.verdict}${worst.urgency === "none" ? "" : `, ${worst.urgency}`})`;
+  });
+  return [`Other logs in this book: ${named.join(", ")}. Name one with --sheet to see it.`];
 }
 
 /** The judgement in the order in which a person needs it: where it stands, what to do, why. */

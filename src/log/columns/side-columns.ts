@@ -10,7 +10,7 @@ export type Side = "input" | "runoff";
 
 /** Of a column that says the side, this share of the cells is in known words. */
 const nearlyAll = 0.8;
-/** Where one of two words stands in fewer cells than this share, the two do not take turns. */
+/** Two words that change places in fewer rows than this share do not take turns. */
 const turnShare = 0.25;
 /** So many rows are looked at to learn what a column of words tells. */
 const rowsLookedAt = 2000;
@@ -75,12 +75,13 @@ function tellsSides(rows: LogGrid["cells"], column: number): boolean {
   return count("input") > 0 && count("runoff") > 0 && count("input") + count("runoff") >= cells.length * nearlyAll;
 }
 
-/** Two words, each in many rows, under a header that is no pot's and no place's. */
+/** Two words that change places again and again, under a header that is no pot's and no place's. */
 function takesTurns(rows: LogGrid["cells"], { column, quantity, header: { meaning } }: Column): boolean {
   if (quantity === "vessel" || meaning.concepts.has("place") || meaning.concepts.has("medium")) return false;
   const words = rows.map((row) => row[column]).filter((cell) => !isBlank(cell)).map((cell) => plain(String(cell)));
   const kinds = [...new Set(words)];
-  return kinds.length === 2 && kinds.every((kind) => words.filter((word) => word === kind).length >= words.length * turnShare);
+  const turns = words.filter((word, at) => at > 0 && word !== words[at - 1]).length;
+  return kinds.length === 2 && turns >= words.length * turnShare;
 }
 
 function bySideOf(column: Column, open: readonly Column[], told: Column): Column {

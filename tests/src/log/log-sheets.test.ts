@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { logSheetsIn, readLog, shareDays } from "../../../src/index";
+
+// What a person would call a log among the tabs of a book: common practice, no source.
+const log = (day: number, ...ecs: readonly number[]) =>
+  ({ cells: [["Date", "EC in", "EC runoff"], ...ecs.map((ec, at) => [day + at, 1.6, ec])] });
+const readMe = {
+  cells: [["How we keep this log"], ["Measure EC in and EC runoff every morning, pH too."], ["Runoff: the first 100 mL."]],
+};
+const recipe = { cells: [["Salt", "g per 100 L", "EC share"], ["Calcium nitrate", 60, 0.7], ["Epsom salt", 25, 0.2]] };
+const waiting = { cells: [["Date", "EC", "pH"], [45_778, 1.6, 5.8], [45_779, 1.7, 5.9]] };
+const names = (sheets: Parameters<typeof logSheetsIn>[0]): string[] => logSheetsIn(sheets).map(({ sheet }) => sheet.name);
+
+describe("logSheetsIn", () => {
+  it("passes over a Read me and a recipe, and keeps 2 logs in the book's order", () => {
+    const sheets = [
+      { name: "Read me", grid: readMe }, { name: "Tomato 1", grid: log(45_778, 2.4, 2.5) }, { name: "Recipe", grid: recipe },
+      { name: "Pepper 1", grid: log(45_778, 2, 2.1) },
+    ];
+    expect(names(sheets)).toEqual(["Tomato 1", "Pepper 1"]);
+  });
+
+  it("offers a log that waits for an answer, and no empty sheet", () => {
+    expect(names([{ name: "Empty", grid: { cells: [] } }, { name: "Log", grid: waiting }])).toEqual(["Log"]);
+  });
+});
+
+describe("shareDays", () => {
+  it("tells two pots of the same 2 days from two weeks that follow each other", () => {
+    const [one, same, later] = [log(45_778, 2.4, 2.5), log(45_778, 2, 2.1), log(45_785, 2, 2.1)].map((grid) => readLog(grid));
+    if (one === undefined || same === undefined || later === undefined) throw new Error("three logs were read");
+    expect([shareDays([one, same]), shareDays([one, later])]).toEqual([true, false]);
+  });
+});
+
+describe("what a sheet hides", () => {
+  it("2 hidden rows and a hidden column that is read are named", () => {
+    const { remarks } = readLog({ ...log(45_778, 2.4, 2.5), hiddenRows: 2, hiddenColumns: [2] });
+    expect(remarks).toEqual(["2 hidden rows are not read.", "Hidden columns are read too: C (runoff EC)."]);
+  });
+});
