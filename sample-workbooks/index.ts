@@ -1,6 +1,7 @@
 import { computeBook } from "../workbench/engine/compute";
 import { loadBundle } from "../workbench/host/load-bundle";
 import { csvOf } from "./csv";
+import { crisisWorkbook } from "./workbooks/crisis";
 import { flushSheetWorkbook } from "./workbooks/flush-sheet";
 import { healthyBenchWorkbook } from "./workbooks/healthy-bench";
 import { manyVesselsWorkbook } from "./workbooks/many-vessels-messy";
@@ -13,6 +14,7 @@ import { type WorkbookSpec } from "./xlsx/spec";
 
 /** Every sample workbook by its file's name without the ending. */
 export const sampleWorkbooks: Readonly<Record<string, WorkbookSpec>> = {
+  crisis: crisisWorkbook,
   "healthy-bench": healthyBenchWorkbook,
   "salt-buildup": saltBuildupWorkbook,
   "ph-lockout": phLockoutWorkbook,

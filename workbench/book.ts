@@ -82,6 +82,8 @@ export interface BookSheet {
   /** Rows hidden by hand or by a filter, counted from 0. */
   readonly hiddenRows?: ReadonlySet<number>;
   readonly looks?: SheetLooks;
+  /** What add-ins keep with the sheet, by name. */
+  readonly kept?: ReadonlyMap<string, string>;
 }
 
 export interface BookName {

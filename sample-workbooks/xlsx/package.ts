@@ -27,9 +27,11 @@ export function workbookBytes(workbook: WorkbookSpec, { variant = "host", opens 
   // A zip entry holds local time; a date made from local parts is the same in every zone.
   const mtime = new Date(2026, 0, 1);
   const files: Zippable = {};
-  for (const { path, content } of [contentTypes(parts), ...parts]) files[path] = [strToU8(content), { level: 9, mtime }];
+  for (const part of [contentTypes(parts), ...parts]) files[part.path] = [bytesOf(part), { level: 9, mtime }];
   return zipSync(files);
 }
+
+const bytesOf = ({ content, isUtf16 }: Part): Uint8Array => (isUtf16 === true ? new Uint8Array(Buffer.from(content, "utf16le")) : strToU8(content));
 
 function contentTypes(parts: readonly Part[]): Part {
   const defaults = [

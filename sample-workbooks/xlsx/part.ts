@@ -4,6 +4,8 @@ import { document, element, vocabularies } from "./xml";
 export interface Part {
   readonly path: string;
   readonly content: string;
+  /** Written as UTF-16, lowest byte first; UTF-8 otherwise. */
+  readonly isUtf16?: boolean;
   /** Its content type; a .rels or .vml part has the default one. */
   readonly type?: string;
 }

@@ -2,6 +2,7 @@ import { type Variant, type Writing } from "./cell-part";
 import { chartPart } from "./chart-part";
 import { drawingPart } from "./drawing-part";
 import { commentsPart, noteBoxesPart, notesOf } from "./notes-parts";
+import { keptTextPart } from "./kept-text-part";
 import { type Part, type Relation, relationsPart } from "./part";
 import { SharedStrings } from "./shared-strings";
 import { type LineChart, type SheetSpec, type TableSpec } from "./spec";
@@ -39,7 +40,7 @@ interface Place {
 
 /** A worksheet, what lies on it, and how they refer to each other. */
 function oneSheet(sheet: SheetSpec, { number, before, writing }: Place): Part[] {
-  const { tables = [], charts = [] } = sheet;
+  const { tables = [], charts = [], kept } = sheet;
   const notes = notesOf(sheet);
   const related: Relation[] = [];
   const relate = (kind: string, target: string): string => `rId${related.push([`${relations}/${kind}`, `../${target}`])}`;
@@ -47,9 +48,11 @@ function oneSheet(sheet: SheetSpec, { number, before, writing }: Place): Part[] 
   const ids: SheetRelations = {
     tables: tables.map((_, i) => relate("table", `tables/table${before.tables + i + 1}.xml`)),
     ...(charts.length === 0 ? {} : { drawing: relate("drawing", `drawings/drawing${number}.xml`) }),
+    ...(kept === undefined ? {} : { kept: relate("customProperty", `customProperty${number}.bin`) }),
     ...(notes.length === 0 ? {} : { noteBoxes: relate("vmlDrawing", `drawings/vmlDrawing${number}.vml`) }),
   };
   if (charts.length > 0) parts.push(...chartParts(charts, number, before.charts));
+  if (kept !== undefined) parts.push(keptTextPart(kept, `xl/customProperty${number}.bin`));
   if (notes.length > 0) {
     relate("comments", `comments${number}.xml`);
     parts.push({ path: `xl/drawings/vmlDrawing${number}.vml`, content: noteBoxesPart(notes) });

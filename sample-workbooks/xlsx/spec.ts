@@ -65,6 +65,12 @@ export interface LineChart {
   readonly lines: readonly ChartLine[];
 }
 
+/** A text that an add-in keeps with a sheet; no cell shows it. */
+export interface KeptText {
+  readonly name: string;
+  readonly text: string;
+}
+
 export interface SheetSpec {
   readonly name: string;
   /** By address. */
@@ -85,6 +91,7 @@ export interface SheetSpec {
   readonly printArea?: string;
   readonly portrait?: boolean;
   readonly gridLines?: boolean;
+  readonly kept?: KeptText;
 }
 
 export interface WorkbookSpec {

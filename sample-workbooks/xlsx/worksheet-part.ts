@@ -10,11 +10,12 @@ export interface SheetRelations {
   readonly tables: readonly string[];
   readonly drawing?: string;
   readonly noteBoxes?: string;
+  readonly kept?: string;
 }
 
 /** One worksheet. The order of its elements is the file format's. */
 export function worksheetPart(sheet: SheetSpec, how: Writing & { first: boolean; ids: SheetRelations }): string {
-  const { tables, drawing, noteBoxes } = how.ids;
+  const { tables, drawing, noteBoxes, kept } = how.ids;
   return document(
     element(
       "worksheet",
@@ -31,6 +32,7 @@ export function worksheetPart(sheet: SheetSpec, how: Writing & { first: boolean;
       element("pageMargins", { left: 0.5, right: 0.5, top: 0.6, bottom: 0.6, header: 0.3, footer: 0.3 }),
       pageSetUp(sheet),
       element("headerFooter", {}, element("oddFooter", {}, escaped("&L&A&R&P / &N"))),
+      kept === undefined ? "" : element("customProperties", {}, element("customPr", { name: sheet.kept?.name, "r:id": kept })),
       drawing === undefined ? "" : element("drawing", { "r:id": drawing }),
       noteBoxes === undefined ? "" : element("legacyDrawing", { "r:id": noteBoxes }),
       counted("tableParts", tables.map((id) => element("tablePart", { "r:id": id }))),

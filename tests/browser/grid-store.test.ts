@@ -15,7 +15,7 @@ async function run<Answer>(batch: (context: Excel.RequestContext) => Promise<Ans
 
 describe.skipIf(!hasBrowser)("the host object over the grid", () => {
   beforeAll(async () => {
-    workbench = await openWorkbench();
+    workbench = await openWorkbench("?sample=salt-buildup.xlsx");
     ({ pane } = workbench);
   });
 

@@ -15,7 +15,7 @@ function gridOf(name: string): { cells: unknown[][] } {
   return { cells: Array.from(cells, (row) => Array.from((row as unknown[] | undefined) ?? [], (value: unknown) => value)) };
 }
 
-describe.each(["healthy-bench", "salt-buildup", "ph-lockout"])("%s: the log reader", (name) => {
+describe.each(["crisis", "healthy-bench", "salt-buildup", "ph-lockout"])("%s: the log reader", (name) => {
   const grid = gridOf(name);
   const read = readLog(grid);
 

@@ -1,5 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { crisis } from "../../sample-workbooks/scenario/crisis";
 import { drink, newPot, pour } from "../../sample-workbooks/scenario/pot";
 import { noise } from "../../sample-workbooks/scenario/random";
 import { flushDay, saltBuildup } from "../../sample-workbooks/scenario/salt-buildup";
@@ -48,6 +49,17 @@ describe("noise", () => {
     const variance = draws.reduce((sum, each) => sum + (each - mean) ** 2, 0) / draws.length;
     expect(Math.abs(mean)).toBeLessThan(0.05);
     expect(Math.abs(variance - 1)).toBeLessThan(0.05);
+  });
+});
+
+describe("crisis: the story its log tells", () => {
+  const last = tell(crisis).slice(-2).map(({ entry }) => entry);
+
+  it("ends on the day of the trouble: two runoff readings above coir's 3.5 mS/cm, the later one higher, under 15 % drained", () => {
+    expect(last.every(({ runoffEc = 0 }) => runoffEc > 3.5)).toBe(true);
+    expect(last[1]?.runoffEc).toBeGreaterThan(last[0]?.runoffEc ?? Infinity);
+    expect(last.every(({ runoffLitres = 9, feedLitres = 1 }) => runoffLitres / feedLitres < 0.15)).toBe(true);
+    expect(last[1]?.note).toMatch(/burnt/);
   });
 });
 

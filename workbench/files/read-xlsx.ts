@@ -4,6 +4,7 @@ import type { Book, BookCell, BookName, BookSheet, BookTable } from "../book";
 import { asTyped } from "../engine/formula-text";
 import type { CellValue } from "../host/functions-host";
 import { FileProblem, messageOf } from "./file-problem";
+import { keptTexts } from "./kept-texts";
 import { openPackage } from "./open-package";
 import { sheetLooks } from "./sheet-looks";
 import { checkWhole, sheetParts } from "./sheet-parts";
@@ -16,12 +17,15 @@ const longestFormula = 8192;
 export async function readXlsx(bytes: Uint8Array): Promise<Book> {
   const parts = openPackage(bytes);
   checkWhole(parts);
-  const names = [...sheetParts(parts).keys()];
+  const places = sheetParts(parts);
+  const names = [...places.keys()];
   if (names.includes("")) throw new FileProblem("it is damaged: a sheet of it has no name");
   const workbook = await parsed(bytes, names);
   const date1904 = workbook.dateSystem === "1904";
   const shift = workbook.sheets.some(hasSharedFormula) ? (await import("./shared-formula")).shiftedFormula : undefined;
-  const sheets = workbook.sheets.map((sheet) => bookSheet(sheet, date1904, shift));
+  const sheets = workbook.sheets.map((sheet) => ({
+    ...bookSheet(sheet, date1904, shift), kept: keptTexts(parts, places.get(sheet.name) ?? ""),
+  }));
   return { sheets, names: (workbook.namedRanges ?? []).flatMap(bookName), date1904 };
 }
 

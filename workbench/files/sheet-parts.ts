@@ -11,12 +11,15 @@ export function sheetParts(parts: Package): Map<string, string> {
   const targets = new Map(worksheets.map(({ id, target }) => [id, target]));
   return new Map(
     elements(parts, workbook, "sheet").flatMap((sheet) => {
-      const id = [...sheet.attributes].find(({ localName, prefix }) => localName === "id" && prefix !== null)?.value ?? "";
-      const target = targets.get(id);
+      const target = targets.get(relatedId(sheet));
       return target === undefined ? [] : [[sheet.getAttribute("name") ?? "", target] as const];
     }),
   );
 }
+
+/** The id under which an element names another part. */
+export const relatedId = (element: Element): string =>
+  [...element.attributes].find(({ localName, prefix }) => localName === "id" && prefix !== null)?.value ?? "";
 
 /** Reads each part once through before anything else does, those first that tell what the others are. */
 export function checkWhole(parts: Package): void {
@@ -41,6 +44,15 @@ function workbookPart(parts: Package): string {
   return workbook;
 }
 
+/** What a part points to that is of one kind, by the id it is known under there; none where it points to nothing. */
+export function partsRelated(parts: Package, part: string, kind: string): Map<string, string> {
+  if (parts[relationshipsOf(part)] === undefined) return new Map();
+  const found = relationships(parts, part).filter(({ type }) => type.endsWith(`/${kind}`));
+  return new Map(found.map(({ id, target }) => [id, target]));
+}
+
+const relationshipsOf = (part: string): string => part.replace(/[^/]*$/u, (own) => `_rels/${own}.rels`);
+
 interface Relationship {
   readonly id: string;
   readonly type: string;
@@ -49,14 +61,13 @@ interface Relationship {
 
 /** What a part points to; the package itself is the part without a name. */
 function relationships(parts: Package, part: string): Relationship[] {
-  const file = part.replace(/[^/]*$/u, (own) => `_rels/${own}.rels`);
-  return elements(parts, file, "Relationship").map((each) => {
+  return elements(parts, relationshipsOf(part), "Relationship").map((each) => {
     const target = new URL(each.getAttribute("Target") ?? "", `package:///${part}`);
     return { id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: decodeURI(target.pathname.slice(1)) };
   });
 }
 
-function elements(parts: Package, part: string, name: string): Element[] {
+export function elements(parts: Package, part: string, name: string): Element[] {
   const bytes = parts[part];
   if (bytes === undefined) throw missing(part);
   return [...parseXml(new TextDecoder().decode(bytes)).getElementsByTagNameNS("*", name)];

@@ -7,15 +7,19 @@ import { offer, part, say } from "./page-parts";
 import { addressWith, choicesIn, type Choices, type ThemeName } from "./page-state";
 import { PaneFrame } from "./pane-frame";
 import { pretences } from "./pretence";
+import { hintFor, inMenu, usualSample } from "./samples";
 import { WorkbenchPage } from "./workbench-page";
-
-const usualSample = "salt-buildup.xlsx";
 
 let choices = choicesIn(location.href);
 
 function choose(change: Partial<Choices>): void {
   choices = { ...choices, ...change };
   history.replaceState(undefined, "", addressWith(location.href, change));
+}
+
+/** What to try with the workbook that is open. */
+function hint(text: string): void {
+  part("hint", HTMLElement).textContent = text === "" ? "" : `To try: ${text}`;
 }
 
 /** Runs what a person asked for and says in words when it fails. */
@@ -39,6 +43,7 @@ function wire(page: WorkbenchPage): void {
   const sample = part("sample", HTMLSelectElement);
   sample.addEventListener("change", () => {
     choose({ sample: sample.value });
+    hint(hintFor(sample.value));
     attempt(async () => { await show(page, await sampleBook(sample.value)); });
   });
   const blank = part("blank", HTMLSelectElement);
@@ -57,7 +62,9 @@ function wire(page: WorkbenchPage): void {
   const file = part("file", HTMLInputElement);
   file.addEventListener("change", () => {
     const [picked] = file.files ?? [];
-    if (picked !== undefined) attempt(async () => { await show(page, await bookFrom(picked.name, new Uint8Array(await picked.arrayBuffer()))); });
+    if (picked === undefined) return;
+    hint("");
+    attempt(async () => { await show(page, await bookFrom(picked.name, new Uint8Array(await picked.arrayBuffer()))); });
   });
 }
 
@@ -65,7 +72,8 @@ async function start(): Promise<void> {
   applyTheme(choices.theme);
   const [functions, samples] = await Promise.all([builtFunctions(() => choices.blank), sampleNames()]);
   const name = choices.sample ?? (samples.includes(usualSample) ? usualSample : (samples[0] ?? ""));
-  offer(part("sample", HTMLSelectElement), samples, name);
+  offer(part("sample", HTMLSelectElement), inMenu(samples), name);
+  hint(hintFor(name));
   offer(part("blank", HTMLSelectElement), Object.keys(blankDeliveries), choices.blank);
   const pane = new PaneFrame(part("pane", HTMLIFrameElement), part("edge", HTMLElement));
   const page = new WorkbenchPage(part("grid", HTMLElement), functions, pane, choices.theme);

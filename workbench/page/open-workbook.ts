@@ -35,6 +35,7 @@ export function fillRecords(store: Pick<SheetStore, "records" | "box">, book: Bo
         records.tables.push({ id: records.newId("table"), name, area, columns: [...columns], showTotals: hasTotals === true, style: "" });
       }
     }
+    for (const [name, text] of sheet.kept ?? []) records.sheet(sheetId).custom.set(name, text);
     if (sheet.looks !== undefined) fillLooks(records, sheet.looks, sheetId);
     for (const each of sheet.looks?.charts ?? []) records.charts.push(chart(store, book, each, sheetId));
   });

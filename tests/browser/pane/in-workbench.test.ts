@@ -19,7 +19,7 @@ describe.skipIf(!hasBrowser)("the pane beside the workbench's grid", () => {
     workbench = await serveWorkbench(0);
     session = await openBrowser();
     page = session.context.pages()[0] ?? (await session.context.newPage());
-    await page.goto(workbench.address);
+    await page.goto(`${workbench.address}?sample=salt-buildup.xlsx`);
     await page.waitForSelector("html[data-ready=true]");
     await pane().waitForSelector("#rows-read");
   });

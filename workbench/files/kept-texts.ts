@@ -1,0 +1,13 @@
+import type { Package } from "./open-package";
+import { elements, partsRelated, relatedId } from "./sheet-parts";
+
+/** The texts that add-ins keep with a sheet, by name: each in a part of its own, as UTF-16. */
+export function keptTexts(parts: Package, sheet: string): Map<string, string> {
+  const targets = partsRelated(parts, sheet, "customProperty");
+  if (targets.size === 0) return new Map();
+  return new Map(elements(parts, sheet, "customPr").flatMap((kept): [string, string][] => {
+    const bytes = parts[targets.get(relatedId(kept)) ?? ""];
+    const name = kept.getAttribute("name") ?? "";
+    return bytes === undefined || name === "" ? [] : [[name, new TextDecoder("utf-16le").decode(bytes)]];
+  }));
+}
