@@ -9,28 +9,23 @@ import { serveWorkbench } from "../workbench/server";
 const executablePath = process.env["CHROME_PATH"] ?? "/usr/bin/chromium";
 const folder = path.resolve(import.meta.dirname, "..", "docs", "pictures");
 
-/** The days on which the salt of the sample builds up; run in the pane. */
-const selectRows = `Excel.run(async (context) => {
-  context.workbook.worksheets.getItem("Log").getRange("A30:J46").select();
-  await context.sync();
-})`;
+/** Steps by which the pane is drawn wider. */
+const widenings = 20;
 
 await buildIfStale();
 await buildWorkbenchIfStale();
 const workbench = await serveWorkbench(0);
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
 try {
-  const page = await browser.newPage({ viewport: { width: 1160, height: 740 } });
-  await page.goto(`${workbench.address}?sample=salt-buildup.xlsx`);
+  const page = await browser.newPage({ viewport: { width: 1480, height: 1690 } });
+  await page.goto(workbench.address);
   await page.waitForSelector("html[data-ready=true]", { timeout: 60_000 });
   const pane = page.frameLocator("#pane");
-  await pane.locator("#rows-read").waitFor();
-  await pane.locator("body").evaluate(selectRows);
-  await pane.locator("#read").click();
-  await pane.locator("#rows-read", { hasText: "rows 30 to 46" }).waitFor();
-  await pane.locator("#medium").selectOption("coir");
   await pane.locator(".verdict").waitFor();
-  await pane.locator("#why-fold-title").click();
+  await pane.locator("#timeline").waitFor();
+  // A wide pane, so that the chart stands whole under the course.
+  await page.locator("#edge").focus();
+  for (let step = 0; step < widenings; step += 1) await page.keyboard.press("ArrowLeft");
   await page.waitForTimeout(1500);
   mkdirSync(folder, { recursive: true });
   await page.screenshot({ path: path.join(folder, "workbench.png") });
