@@ -18,10 +18,15 @@ export interface SaltFound {
   readonly ratio: number | undefined;
   /** High and steady for long, with clean new growth. */
   readonly harmlessSoFar: boolean;
+  /** It falls from sample to sample by more than the meter can be off: what is being done works. */
+  readonly falling: boolean;
   /** Strong feed on purpose, and the drain keeps its distance to it. */
   readonly chosen: boolean;
   readonly urgency: Urgency;
 }
+
+/** A fall from one sample to the next by this share is more than two readings can be off: 3 % each [usgs-nfm], rounded up. */
+const surelyFallen = 0.06;
 
 const noSalt: SaltFound = {
   degree: "none",
@@ -30,6 +35,7 @@ const noSalt: SaltFound = {
   far: false,
   ratio: undefined,
   harmlessSoFar: false,
+  falling: false,
   chosen: false,
   urgency: "none",
 };
@@ -57,12 +63,18 @@ export function saltOf(facts: Facts): SaltFound {
   const sure = ec.witness === "agreed" ? "named" : ec.witness === "sole" && far && countsAlone(facts) ? "sole" : "once";
   const degree = isExtreme(facts, ec) ? "extreme" : isStrong(facts, { ec, multiple, ratio }) ? "strong" : "little";
   const harmlessSoFar = ec.steady && plant.clean;
-  const found = { degree, sure, multiple, far, ratio, harmlessSoFar, chosen: false } as const;
+  const falling =
+    isFalling(ec) && degree !== "extreme" && !plant.ill && isBelow(multiple, extremeMultiple, quantities.ec.resolution);
+  const found = { degree, sure, multiple, far, ratio, harmlessSoFar, falling, chosen: false } as const;
   return { ...found, urgency: urgencyOf(found, facts) };
 }
 
 /** A first and only reading: a sample taken on purpose counts, a cup of drain only when the plant agrees. */
 export const countsAlone = ({ band, plant }: Facts): boolean => band.sample !== "drain" || plant.ill;
+
+/** Falling by its trend, and the latest step by itself more than a meter can be off. */
+const isFalling = ({ trend, latest, before }: Level): boolean =>
+  trend === "falling" && before !== undefined && isBelow(latest, before * (1 - surelyFallen), quantities.ec.resolution);
 
 /** A feed that is strong on purpose: salt is what climbs, or stands further above the feed than growers let it. */
 function chosenFeed({
@@ -112,9 +124,10 @@ const oneStepLower = {
 } as const;
 
 function urgencyOf(salt: Omit<SaltFound, "urgency">, { plant }: Facts): Urgency {
-  const { degree, sure, far, harmlessSoFar } = salt;
+  const { degree, sure, far, harmlessSoFar, falling } = salt;
   if (degree === "extreme") return harmlessSoFar ? oneStepLower.now : "now";
   if (plant.failing && far) return "now";
+  if (falling) return "next watering";
   const isSalty = plant.failing || plant.signs.has("tip burn");
   const urgency = degree === "strong" || isSalty || (sure !== "named" && far) ? "today" : "next watering";
   return harmlessSoFar ? oneStepLower[urgency] : urgency;

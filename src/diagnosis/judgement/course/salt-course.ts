@@ -36,18 +36,24 @@ export function saltCourse(facts: Facts, salt: SaltFound, causes: readonly Cause
   return [
     ...(salt.sure === "sole" ? measureTwice() : []),
     ...(plant.signs.has("crust") ? [step("take off what lies on top", "now", saltSays.takeOffTop("crust"))] : []),
-    ...(isDry ? rewetted() : isWashedOut(salt) ? washed(facts, salt, causes) : thinned(facts, causes)),
+    ...(isDry
+      ? rewetted()
+      : isWashedOut(salt)
+        ? washed(facts, salt, causes)
+        : salt.falling
+          ? keptOn(facts, causes)
+          : thinned(facts, causes)),
     ...(plant.failing || (salt.degree === "extreme" && !salt.harmlessSoFar) ? [easeLoad(facts)] : []),
     ...(plant.signs.has("brown roots") ? [lookAtRoots(facts)] : []),
   ];
 }
 
 /**
- * Long high and steady with clean growth is brought down by weak waterings; so is a little salt, unless the plant
- * fails.
+ * Long high and steady with clean growth, or falling as it is, is brought down by weak waterings; so is a little salt,
+ * unless the plant fails.
  */
 const isWashedOut = (salt: SaltFound): boolean =>
-  !salt.harmlessSoFar && (salt.degree === "strong" || salt.degree === "extreme");
+  !salt.harmlessSoFar && !salt.falling && (salt.degree === "strong" || salt.degree === "extreme");
 
 function washed(facts: Facts, salt: SaltFound, causes: readonly Cause[]): CourseStep[] {
   const full = fullFeed(facts);
@@ -69,6 +75,13 @@ function washed(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Course
     ...readingsAfter(),
     ...runoffSteps(facts, causes),
   ];
+}
+
+/** What is being done works: it is kept on, and no flush while it falls. */
+function keptOn(facts: Facts, causes: readonly Cause[]): CourseStep[] {
+  const isFeed = causes.includes("feed too strong") || causes.includes("feed mixed wrong");
+  const keep = step("let more run off", "at the next watering", saltSays.keepOn(facts.ec?.values ?? []));
+  return [...(isFeed ? weakerFeed(facts, undefined, causes) : []), keep, measureNext()];
 }
 
 function thinned(facts: Facts, causes: readonly Cause[]): CourseStep[] {

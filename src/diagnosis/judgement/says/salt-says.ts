@@ -21,6 +21,9 @@ const done = ({ target }: FlushFigures): string =>
 const water = ({ waterEc }: FlushFigures): string =>
   waterEc === undefined ? "" : ` This water brings ${ecText(waterEc)} of its own: the runoff cannot go below it.`;
 
+/** So many readings show a fall. */
+const fallShown = 4;
+
 export const saltSays = {
   flush: (figures: FlushFigures): string =>
     `Flush once, ${portions(figures)}, with plain water or weak feed at ${phText(figures.ph)}. ${done(figures)}.${water(figures)} ${drainCaution}`,
@@ -34,6 +37,12 @@ export const saltSays = {
   weakWaterings: (share: number, litres: number | undefined): string =>
     "The next one to three waterings weak or plain, each so that 20 to 30 % drains; " +
     `after that let ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
+  keepOn: (ecs: readonly number[]): string =>
+    `It works: ${ecs
+      .slice(-fallShown)
+      .map((ec) => Number(ec.toFixed(2)))
+      .join(", ")}, lower each time. Go on as now, with weak feed or more runoff, ` +
+    `and read again. No flush while it falls. ${drainCaution}`,
   moreRunoff: (share: number, litres: number | undefined, now: number | undefined): string =>
     `${now === undefined ? "Measure how much drains, and let" : `Only ${percentText(now)} drains: that is why salt stays. Let`} ` +
     `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
