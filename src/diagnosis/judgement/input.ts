@@ -1,10 +1,25 @@
+import { isBelow } from "../../maths/compare";
+import { quantities } from "../../quantities";
 import { type Conclusion } from "./conclusion";
 import { feedThatFits } from "./course/feed-target";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
+import { farPh } from "./limits";
 import { feedSays } from "./says/other-says";
 import { phSays } from "./says/ph-says";
 import { type Cause } from "./words";
+
+/** What is poured stands outside in pH: named at once, and far outside the pen is tried on it first. */
+export function inputPhSteps({ feed, band }: Facts): Conclusion["steps"] {
+  const { ph, phSide } = feed;
+  if (ph === undefined || phSide === undefined || phSide === "inside") return [];
+  const beyond = phSide === "low" ? band.ph[0] - ph : ph - band.ph[1];
+  const isFar = !isBelow(beyond, farPh, quantities.ph.resolution);
+  return [
+    ...(isFar ? [step("check the meter", "now", phSays.penOnFeed(ph))] : []),
+    step("mend the input pH", "at the next watering", phSays.mendInput(ph, band.phAim), { ph: band.phAim }),
+  ];
+}
 
 /**
  * What is poured, where it is out while the pot does not show it, or was not read; `chosen` where a strong feed is

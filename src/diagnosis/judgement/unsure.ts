@@ -2,12 +2,20 @@ import { isAbove } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type AcidityFound } from "./acidity";
 import { type Conclusion } from "./conclusion";
-import { checkMeter, easeLoad, isDriedOut, lookAtPlant, measureTwice, rewetted } from "./course/common-steps";
+import {
+  checkMeter,
+  easeLoad,
+  isDriedOut,
+  lookAtPlant,
+  measureNext,
+  measureTwice,
+  rewetted,
+} from "./course/common-steps";
 import { flushFigures } from "./course/flush-figures";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { farPh, strongMultiple } from "./limits";
-import { inputSteps } from "./input";
+import { inputPhSteps, inputSteps } from "./input";
 import { besides, levelReason } from "./reasons";
 import { type CourseStep } from "./pot-judgement";
 import { type SaltFound } from "./salt";
@@ -64,6 +72,7 @@ export function unsureConclusion(facts: Facts, salt: SaltFound, acidity: Acidity
   if (!isSaltOnce && !isPhOnce && !isBack) return undefined;
   const isFar = (isSaltOnce && salt.far) || (isPhOnce && (ph?.beyond ?? 0) >= farPh);
   const isUrgent = isFar || ((isSaltOnce || isPhOnce) && plant.failing);
+  const input = inputPhSteps(facts);
   const [first, second] =
     isPhOnce && !isSaltOnce
       ? [levelReason(ph, "ph", facts), levelReason(ec, "ec", facts)]
@@ -73,26 +82,32 @@ export function unsureConclusion(facts: Facts, salt: SaltFound, acidity: Acidity
     urgency: mostUrgent(
       isSaltOnce ? salt.urgency : "watch",
       isPhOnce ? acidity.urgency : "watch",
-      plant.failing ? "today" : plant.ill ? "next watering" : "none",
+      plant.failing ? "today" : plant.ill || input.length > 0 ? "next watering" : "none",
     ),
-    causes: [],
-    steps: unsureSteps(facts, isSaltOnce ? salt : undefined, isUrgent),
+    causes: input.length > 0 ? ["input pH out of band"] : [],
+    steps: unsureSteps(facts, isSaltOnce ? salt : undefined, { isUrgent, input }),
     reasons: [first, second, ...besides(facts)],
   };
+}
+
+/** Until the second reading: how soon it is due, and what to do about what is poured. */
+interface Until {
+  readonly isUrgent: boolean;
+  readonly input: readonly CourseStep[];
 }
 
 /**
  * Read again, now or at the next watering; a flush stands only behind a second sample that agrees, well above the
  * limit.
  */
-function unsureSteps(facts: Facts, salt: SaltFound | undefined, isUrgent: boolean): CourseStep[] {
+function unsureSteps(facts: Facts, salt: SaltFound | undefined, { isUrgent, input }: Until): CourseStep[] {
   const { plant, band } = facts;
   if (isDriedOut(facts)) return [...rewetted(), easeLoad(facts)];
   if (!isUrgent) {
-    const measure = step("measure again now", "at the next watering", measureSays.nextWatering);
-    return [measure, ...(plant.ill ? [lookAtPlant(facts)] : [])];
+    const asNow = step("measure again now", "at the next watering", measureSays.nextWatering);
+    return [...input, input.length > 0 ? measureNext() : asNow, ...(plant.ill ? [lookAtPlant(facts)] : [])];
   }
-  const steps = [...measureTwice(), ...(plant.failing ? [easeLoad(facts)] : [])];
+  const steps = [...measureTwice(), ...input, ...(plant.failing ? [easeLoad(facts)] : [])];
   const isHigh = salt !== undefined && isAbove(salt.multiple, strongMultiple, quantities.saltRatio.resolution);
   if (!isHigh || band.medium === "soil") return steps;
   const figures = flushFigures(facts);

@@ -4,6 +4,8 @@ import { litresText, percentText, phText } from "./figures";
 export const phSays = {
   mendInput: (now: number, aim: number): string =>
     `What is poured stands at ${phText(now)}. Mend it first: pour at ${phText(aim)}; until then every other act is undone. ${acidCaution}`,
+  penOnFeed: (now: number): string =>
+    `What is poured reads ${phText(now)}, far outside: put the pen into a buffer, then into the feed again, before anything is poured.`,
   treatAlkalinity: (alkalinity: number | undefined): string =>
     `${alkalinity === undefined ? "Have the water's alkalinity measured: above 150 mg/L CaCO3 it" : `The water's alkalinity of ${alkalinity} mg/L CaCO3`} ` +
     "pulls the pH up week by week, whatever its own pH. Neutralise about three quarters of it in the raw water, before the feed (ACIDDOSE). " +
