@@ -58,19 +58,22 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
   return { ...well, steps: [step("carry on", "in a week", says)] };
 }
 
-/** Readings fine, plant not: the plant wins. */
+/** Readings fine, plant not: the plant wins; what was not measured is no comfort. */
 function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
   const { plant } = facts;
   const shy = tooSaltyForCrop(facts);
   const isDry = plant.signs.has("light pot") && plant.failing;
+  const missing =
+    facts.ec === undefined ? measureSays.measureEcNow : facts.ph === undefined ? measureSays.measurePhNow : undefined;
   const steps = [
+    ...(missing === undefined ? [] : [step("measure again now", "now", missing)]),
     ...(isDry ? [step("re-wet slowly", "now", plantSays.rewet)] : []),
     shy === undefined ? lookAtPlant(facts) : step("look at the plant", "now", plantSays.saltShy(shy)),
     step("test the medium", "at the next watering", measureSays.testMedium),
     ...(plant.failing ? [easeLoad(facts)] : []),
   ];
   return {
-    verdict: shy === undefined ? "in band" : "cannot say",
+    verdict: shy === undefined && facts.ec !== undefined ? "in band" : "cannot say",
     urgency: mostUrgent("next watering", plant.failing ? "today" : "none"),
     causes: isDry ? ["too little water"] : ["not known"],
     steps,

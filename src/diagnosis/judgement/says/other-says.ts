@@ -14,6 +14,8 @@ export const measureSays = {
   inAWeek: "Measure again in a week, sooner if the plant changes.",
   measureBoth: "Measure pH and EC of what you pour in and of what drains.",
   measureEc: "The pH is well; of salt the log says nothing. Measure the EC of the drain too, at the next watering.",
+  measureEcNow: "Measure the EC of the drain now: what the plant shows may be salt, and of salt the log says nothing.",
+  measurePhNow: "Measure the pH of the drain now: what the plant shows may be its pH, and of pH the log says nothing.",
   measurePh: "The EC is in band; measure the pH too, at the next watering.",
   pause: "Pause: let it drip and stand, then measure again before more is poured.",
   testSoil:
