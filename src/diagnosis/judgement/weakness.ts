@@ -50,13 +50,11 @@ export function weaknessOf(facts: Facts): WeaknessFound {
   return isPale || (isFalling && feed.ec !== undefined) ? "short of feed" : "unclear";
 }
 
-/** Much drains while the plant drinks less, or a heavy pot droops. */
+/** Much drains while the plant drinks less or the medium stays wet (soggy, algae, gnats), or a heavy pot droops. */
 function isDrowned({ plant, water }: Facts): boolean {
-  const runsThrough = water.runoff === "much" && plant.drinks !== undefined;
-  return (
-    runsThrough ||
-    (plant.signs.has("heavy pot") && plant.failing && water.runoff !== "none" && water.runoff !== "little")
-  );
+  const isWet = plant.signs.has("heavy pot");
+  const runsThrough = water.runoff === "much" && (plant.drinks !== undefined || isWet);
+  return runsThrough || (isWet && plant.failing && water.runoff !== "none" && water.runoff !== "little");
 }
 
 /** More water than the over-flush limit went through at the latest flush. */

@@ -46,6 +46,8 @@ export const signWords: readonly SignWords[] = [
   { kind: "pests", says: /\b(?:gnats?|aphids?|mites?|thrips|whitefl\w+|pests?|mealybugs?|trauermucken|blattlause|plagas?|ravageurs?)\b/ },
   { kind: "light pot", says: new RegExp(`\\b${pot}\\b (?:\\w+ ){0,2}(?:light|dry|leicht|trocken|ligera|seca)\\b|\\b(?:light|dry) ${pot}\\b|\\bdr(?:y|ied)\\b(?! ?back)`), unless: /\b(?:though|although|but|dry ?back|dry weight)\b/ },
   { kind: "heavy pot", says: new RegExp(`\\b${pot}\\b (?:\\w+ ){0,2}(?:heavy|wet|soaked|soggy|waterlogged|schwer|nass|pesada)\\b|\\b(?:heavy|wet|soggy|waterlogged) ${pot}\\b|\\b(?:overwater\\w*|waterlogged|soggy|stays wet|though wet|but wet)\\b`) },
+  { kind: "heavy pot", says: /\b(?:algae|algal|moss\w*|algen|moos|algas|musgo|algues|mousse|mos)\b/, unless: /\b(?:tank|reservoir|lines?|pipes?|hoses?|peat|sphagnum|extract|seaweed|kelp)\b/ },
+  { kind: "heavy pot", says: /\b(?:(?:fungus|sciarid) (?:gnats?|fl(?:y|ies))|trauermucken|sciarides?|rouwmuggen|sodden|squelchy)\b/ },
   { kind: "crust", says: /\b(?:crust\w*|(?:white|salt) deposits?|salzkruste|kruste|costra|croute|korst)\b/ },
 ];
 
