@@ -46,11 +46,8 @@ export function factsOf(readings: readonly PotReading[], given: Band, options: J
   const rows = phase.evidence;
   const evidence = rows.filter(isRead);
   const feed = feedOf(rows.length === 0 ? phase.before : rows, entries, band);
-  const water = waterBalance(
-    phase.phase === "after a flush" ? [...phase.before, ...rows] : rows,
-    options.leachingFraction,
-  );
   const afterFlush = phase.phase === "after a flush";
+  const water = waterBalance(rows, options.leachingFraction, afterFlush ? phase.before : []);
   return {
     band,
     options,

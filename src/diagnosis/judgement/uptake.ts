@@ -21,20 +21,30 @@ const shareWaterings = 5;
 /** Fewer waterings are no baseline. Common practice. */
 const fewestWaterings = 4;
 
-/** The balance of the waterings; rows of a flush must not be among them. */
-export function waterBalance(rows: readonly Entry[], given: number | undefined): WaterBalance {
+/**
+ * The balance of the waterings; rows of a flush must not be among them. What drained before a flush explains nothing after it;
+ * what the pot takes and drinks is the same pot's.
+ *
+ * @param before the waterings before the latest flush
+ */
+export function waterBalance(
+  rows: readonly Entry[],
+  given: number | undefined,
+  before: readonly Entry[] = [],
+): WaterBalance {
+  const all = [...before, ...rows];
   const shares = rows.flatMap((entry) => shareDrained(entry) ?? []).slice(-shareWaterings);
   const share = shares.length > 0 ? median(shares) : given;
-  const poured = rows
+  const poured = all
     .flatMap(({ inputLitres }) => (inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : []))
     .slice(-shareWaterings);
-  const kept = rows.flatMap((entry) => litresKept(entry) ?? []).slice(-shareWaterings);
+  const kept = all.flatMap((entry) => litresKept(entry) ?? []).slice(-shareWaterings);
   return {
     share,
     runoff: share === undefined ? undefined : runoffWord(share),
     litres: poured.length === 0 ? undefined : median(poured),
     kept: kept.length === 0 ? undefined : median(kept),
-    drinks: drinksNow(rows),
+    drinks: drinksNow(all),
   };
 }
 
