@@ -51,6 +51,7 @@ export function weakCauses({ feed, ec }: Facts, weakness: WeaknessFound): Cause[
     case "too much water":
       return ["too much water"];
     case "washed out":
+    case "kept short":
       return ["washed out"];
     case "short of feed":
       if (feed.mixedWrong === "weak") return ["feed mixed wrong"];

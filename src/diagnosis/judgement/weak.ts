@@ -20,6 +20,7 @@ const words: Readonly<Record<Weakness, { readonly verdict: VerdictWord; readonly
   "short of feed": { verdict: "short of feed", urgency: "next watering" },
   "too much water": { verdict: "too much water", urgency: "next watering" },
   "washed out": { verdict: "too much water", urgency: "next watering" },
+  "kept short": { verdict: "short of feed", urgency: "next watering" },
   "after plain water": { verdict: "cannot say", urgency: "watch" },
   once: { verdict: "confirm with a second reading", urgency: "watch" },
   unclear: { verdict: "cannot say", urgency: "watch" },
@@ -54,6 +55,8 @@ function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
       return [less(facts), ...(plant.ill ? [lookAtRoots(facts)] : []), measureNext()];
     case "washed out":
       return plant.failing ? [step("water less", "now", waterSays.letDrain), easeLoad(facts)] : [];
+    case "kept short":
+      return plant.ill ? [lookAtRoots(facts)] : [];
     case "after plain water":
       return again(feedSays.backToFeed);
     case "once":

@@ -10,6 +10,7 @@ export type WeaknessFound =
   | "short of feed"
   | "too much water"
   | "washed out"
+  | "kept short"
   | "after plain water"
   | "once"
   | "unclear";
@@ -18,6 +19,9 @@ const paleness = ["pale old leaves", "pale leaves", "pale new growth", "stunted"
 
 /** Runoff this far below the feed after a flush is washed out, not on its way up. Common practice. */
 const washedShare = 0.75;
+
+/** From this day after a flush feed has gone in: weak runoff is no longer the flush's own water. Common practice. */
+const rampUnderWay = 3;
 
 /**
  * Weak runoff: short of feed only when feed went in, not too much drains, it falls or the plant pales, and no flush
@@ -35,6 +39,8 @@ export function weaknessOf(facts: Facts): WeaknessFound {
     const isBehindFeed =
       ec !== undefined &&
       (feed.ec === undefined || isBelow(ec.latest, washedShare * feed.ec, quantities.ec.resolution));
+    if (isLow && ec.witness === "agreed" && (phase.daysSince ?? 0) >= rampUnderWay && !isOverFlushed(facts))
+      return "kept short";
     return (isLow && (isBehindFeed || ec.latest < band.ec[0] / 2)) || isOverFlushed(facts) ? "washed out" : "none";
   }
   if (isDrowned(facts)) return "too much water";
