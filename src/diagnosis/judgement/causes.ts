@@ -4,6 +4,7 @@ import { type AcidityFound } from "./acidity";
 import { releaseOf } from "./course/salt-course";
 import { type Facts } from "./facts";
 import { acidifiedPh, muchAlkalinity, stayingRatio } from "./limits";
+import { reboundOf } from "./rebound";
 import { type SaltFound } from "./salt";
 import { type WeaknessFound } from "./weakness";
 import { type Cause } from "./words";
@@ -12,7 +13,7 @@ const when = (holds: boolean, cause: Cause): Cause[] => (holds ? [cause] : []);
 
 /** Where the salt comes from, as far as the log tells; a cause that needs no guess stands before one that does. */
 export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
-  const { feed, water, plant, phase } = facts;
+  const { feed, water, plant } = facts;
   const isDry = plant.signs.has("light pot") && water.runoff !== "enough" && water.runoff !== "much";
   const isFeedNear =
     feed.nearLimit &&
@@ -20,7 +21,7 @@ export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
     isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
   return [
     ...when(releaseOf(facts) !== undefined, "slow-release in the medium"),
-    ...when(phase.phase === "after a flush", "rebound after a flush"),
+    ...when(reboundOf(facts) === "from within", "rebound after a flush"),
     ...when(feed.mixedWrong === "strong", "feed mixed wrong"),
     ...when(feed.mixedWrong !== "strong" && !salt.chosen && (feed.tooStrong || isFeedNear), "feed too strong"),
     ...when(feed.waterIsSalty, "water itself salty"),

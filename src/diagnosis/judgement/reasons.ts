@@ -2,6 +2,7 @@ import { written } from "../../quantities";
 import { type Facts } from "./facts";
 import { type Level } from "./level";
 import { littleRunoff } from "./limits";
+import { reboundOf } from "./rebound";
 import { ecText, percentText, phText } from "./says/figures";
 import { drinksText } from "./says/ph-says";
 
@@ -40,6 +41,9 @@ export function besides(facts: Facts): string[] {
   return [
     ...(isSalty && ratio !== undefined && feed.ec !== undefined
       ? [`the runoff is ${written(ratio, "saltRatio")} times the feed of ${ecText(feed.ec)}`]
+      : []),
+    ...(reboundOf(facts) === "fed"
+      ? ["salt in less salt out since the flush explains the rise: what was fed did not drain"]
       : []),
     ...(water.share === undefined || water.runoff === "enough" ? [] : [shareReason(water.share, isSalty)]),
     ...(feed.waterIsSalty && feed.waterEc !== undefined ? [`the water itself brings ${ecText(feed.waterEc)}`] : []),
