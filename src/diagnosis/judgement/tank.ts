@@ -73,20 +73,21 @@ function worthChanging(facts: Facts, reasons: readonly string[]): Conclusion {
   return { verdict: "in band", urgency: "today", causes: ["not known"], steps, reasons };
 }
 
+/** Well where it stands still; on its way out of the band what it is topped up with turns it round. */
 function wellTank({ ec }: Facts, reasons: readonly string[]): Conclusion {
-  const trend = ec?.trend ?? "none";
-  const causes: Record<typeof trend, readonly Cause[]> = {
-    none: [],
-    rising: ["plants drink more water than salt"],
-    falling: ["plants take more salt than water"],
-  };
-  return {
-    verdict: "in band",
-    urgency: trend === "none" ? "none" : "watch",
-    causes: causes[trend],
-    steps: [step("carry on", "in a week", plantSays.carryOn)],
-    reasons,
-  };
+  const found = { verdict: "in band", reasons } as const;
+  switch (ec?.trend ?? "none") {
+    case "rising": {
+      const steps = [step("dilute the tank", "at the next watering", tankSays.topUpWater), measureNext()];
+      return { ...found, urgency: "watch", causes: ["plants drink more water than salt"], steps };
+    }
+    case "falling": {
+      const steps = [step("raise the feed", "at the next watering", tankSays.topUpFeed), measureNext()];
+      return { ...found, urgency: "watch", causes: ["plants take more salt than water"], steps };
+    }
+    case "none":
+      return { ...found, urgency: "none", causes: [], steps: [step("carry on", "in a week", plantSays.carryOn)] };
+  }
 }
 
 const stirred = ({ ec }: Facts): Conclusion["steps"] =>

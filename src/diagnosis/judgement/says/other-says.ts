@@ -88,6 +88,9 @@ export const tankSays = {
     "Change the solution: what the plants leave piles up while it is only topped up, and a steady EC can hide it.",
   feed: (to: number): string =>
     `The plants take more salt than water. Bring the tank up to about ${feedText(to)}. ${concentrateCaution}`,
+  topUpWater:
+    "The plants drink water and leave the salt: top up to the level with plain water, not feed, stir and measure.",
+  topUpFeed: `The plants take the salt faster than the water: top up to the level with feed, not plain water, stir and measure. ${concentrateCaution}`,
   dosedTooMuch: "It rose when the tank was topped up with feed: top up with plain water or a weaker feed.",
   stir: "Stir the tank and read it again before anything is added.",
 } as const;
