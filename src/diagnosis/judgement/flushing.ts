@@ -40,7 +40,7 @@ export function flushingConclusion(facts: Facts): Conclusion {
     verdict: verdictOf(side, phSide, { isReset }),
     urgency: goesOn && salt.urgency === "now" ? "now" : side === "inside" && !goesOn ? "next watering" : "today",
     causes: causesOf(facts, side),
-    steps: stepsOf(stop.answer, stop.reasons[0], facts),
+    steps: stepsOf({ answer: stop.answer, why: stop.reasons[0], after: isReset ? "rinse" : "flush" }, facts),
     reasons: stop.reasons,
   };
 }
@@ -101,7 +101,13 @@ function causesOf(facts: Facts, side: Side | undefined): readonly Cause[] {
   return side === "high" ? saltCauses(facts, saltOf(facts)).filter((cause) => cause !== "rebound after a flush") : [];
 }
 
-function stepsOf(answer: FlushStop | "cannot say", why: string, facts: Facts): Conclusion["steps"] {
+interface Stopped {
+  readonly answer: FlushStop | "cannot say";
+  readonly why: string;
+  readonly after: "flush" | "rinse";
+}
+
+function stepsOf({ answer, why, after }: Stopped, facts: Facts): Conclusion["steps"] {
   const portion = facts.phase.flush.at(-1)?.inputLitres;
   switch (answer) {
     case "keep going":
@@ -111,14 +117,14 @@ function stepsOf(answer: FlushStop | "cannot say", why: string, facts: Facts): C
     case "stop: enough water":
       return [
         step("stop flushing", "now", flushingSays.stop(why)),
-        rampAfterFlush(facts, fullFeed(facts)),
+        rampAfterFlush(facts, fullFeed(facts), after),
         ...readingsAfter(),
       ];
     case "pause and measure again":
     case "cannot say":
       return [
         step("measure again now", "within the hour", measureSays.pause),
-        rampAfterFlush(facts, fullFeed(facts)),
+        rampAfterFlush(facts, fullFeed(facts), after),
         ...readingsAfter(),
       ];
   }

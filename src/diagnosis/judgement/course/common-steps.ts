@@ -53,9 +53,9 @@ function deficitAt(celsius: number | undefined, humidity: number | undefined): n
  * The gentle start that belongs to every flush: the ramp once it is under way, and until then a weaker feed to have
  * ready.
  */
-export function rampAfterFlush(facts: Facts, full: number | undefined): CourseStep {
+export function rampAfterFlush(facts: Facts, full: number | undefined, after: "flush" | "rinse" = "flush"): CourseStep {
   const { share, ec } = rampOn(facts, 0, full);
-  return step("feed by the ramp", "at the next watering", feedSays.rampAfterFlush(share, ec), { share, ec });
+  return step("feed by the ramp", "at the next watering", feedSays.rampAfterFlush(share, ec, after), { share, ec });
 }
 
 export const weakStartAfterFlush = (facts: Facts, full: number | undefined): CourseStep => ({

@@ -1,10 +1,11 @@
 import { type DrainedMedium, drainedMedia } from "../../../flush/container-table";
+import { flushTarget } from "../../../flush/flush-target";
 import { flushVolume } from "../../../flush/flush-volume";
 import { overFlushLimit } from "../../../flush/over-flush-limit";
+import { pourLiquids } from "../../../flush/pour-liquid";
 import { isAbove } from "../../../maths/compare";
 import { type Ec25, quantities } from "../../../quantities";
 import { type Facts } from "../facts";
-import { aboveWater } from "../limits";
 import { type FlushFigures } from "../says/salt-says";
 import { drainTarget } from "./feed-target";
 
@@ -19,12 +20,26 @@ const portionShare = 0.25;
 /** A flush of this pot in figures: from its size where it is known, otherwise from its usual watering. */
 export function flushFigures(facts: Facts): FlushFigures {
   const { band, feed, water, options } = facts;
-  const least = feed.waterEc === undefined ? 0 : feed.waterEc + aboveWater;
-  const target = Math.max(drainTarget(facts), least);
+  const target = flushTarget(drainTarget(facts) as Ec25, (feed.waterEc ?? 0) as Ec25);
   const most = options.containerLitres === undefined ? wateringsTimes(water.litres) : litresOf(facts, target);
   const portion = options.containerLitres === undefined || most === undefined ? water.litres : portionShare * most;
   const tellsWater = feed.waterEc !== undefined && feed.waterIsSalty;
-  return { ph: band.phAim, target, waterEc: tellsWater ? feed.waterEc : undefined, portion, most };
+  return {
+    ph: band.phAim,
+    liquid: liquidFor(band),
+    target,
+    waterEc: tellsWater ? feed.waterEc : undefined,
+    portion,
+    most,
+  };
+}
+
+/** What to pour: by medium, and either where the medium is not known. */
+function liquidFor({ medium }: Facts["band"]): string {
+  const drained = drainedMedia.find((each): each is DrainedMedium => each === medium);
+  if (drained === undefined) return "plain water or weak feed";
+  const { liquid, why } = pourLiquids[drained];
+  return liquid === "plain water" ? "plain water or weak feed" : `weak feed (${why})`;
 }
 
 const wateringsTimes = (litres: number | undefined): number | undefined =>

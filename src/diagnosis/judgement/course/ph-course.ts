@@ -63,7 +63,7 @@ function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
     const litres = options.containerLitres === undefined ? undefined : overFlushLimit(options.containerLitres, medium);
     return [
       step("reset the pH", "now", phSays.reset(band.phAim, litres, isUp), { ph: band.phAim, litres }),
-      rampAfterFlush(facts, fullFeed(facts)),
+      rampAfterFlush(facts, fullFeed(facts), "rinse"),
       ...readingsAfter(),
     ];
   }

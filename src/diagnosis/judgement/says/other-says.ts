@@ -56,8 +56,8 @@ export const feedSays = {
   ramp: (share: number, ec: number | undefined, day: number | undefined): string =>
     `Feed at ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}${day === undefined ? "" : ` (day ${day} after the flush)`}, ` +
     `and step up to full over a week while the runoff stays in band. ${concentrateCaution}`,
-  rampAfterFlush: (share: number, ec: number | undefined): string =>
-    `After the flush begin with ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}, and step up to full over a week. ${concentrateCaution}`,
+  rampAfterFlush: (share: number, ec: number | undefined, after: "flush" | "rinse"): string =>
+    `After the ${after} begin with ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}, and step up to full over a week. ${concentrateCaution}`,
   raise: (to: number | undefined, weak: boolean): string =>
     `${weak ? "Check first that the mix is what it should be: recipe and dosing. Then raise" : "The plant takes more than it is given. Check the mix, then raise"} ` +
     `the feed${to === undefined ? " by a tenth to a fifth" : ` to about ${feedText(to)}`}, one step at a time. ${concentrateCaution}`,

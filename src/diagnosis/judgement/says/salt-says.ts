@@ -4,6 +4,8 @@ import { ecText, feedText, litresText, percentText, phText } from "./figures";
 /** The figures of a flush. */
 export interface FlushFigures {
   readonly ph: number;
+  /** What is poured, by medium. */
+  readonly liquid: string;
   /** mS/cm at which it is done. */
   readonly target: number;
   readonly waterEc: number | undefined;
@@ -26,12 +28,12 @@ const fallShown = 4;
 
 export const saltSays = {
   flush: (figures: FlushFigures): string =>
-    `Flush once, ${portions(figures)}, with plain water or weak feed at ${phText(figures.ph)}. ${done(figures)}.${water(figures)} ${drainCaution}`,
+    `Flush once, ${portions(figures)}, with ${figures.liquid} at ${phText(figures.ph)}. ${done(figures)}.${water(figures)} ${drainCaution}`,
   flushIfAgreed: (figures: FlushFigures): string =>
-    `Only if the second sample agrees: flush once, ${portions(figures)}, with plain water or weak feed at ${phText(figures.ph)}. ${done(figures)}.${water(figures)} ${drainCaution}`,
+    `Only if the second sample agrees: flush once, ${portions(figures)}, with ${figures.liquid} at ${phText(figures.ph)}. ${done(figures)}.${water(figures)} ${drainCaution}`,
   flushAgain: (figures: FlushFigures): string =>
     "It came back: the water missed pockets, or a crust, dry spots or slow-release grains give off salt. Look for which, then rinse again slowly and evenly, " +
-    `${portions(figures)}, at ${phText(figures.ph)}. ${done(figures)}. ${drainCaution}`,
+    `${portions(figures)}, with ${figures.liquid} at ${phText(figures.ph)}. ${done(figures)}. ${drainCaution}`,
   leachSoil: (figures: FlushFigures): string =>
     `Leach slowly with plain water at ${phText(figures.ph)}, small portions with pauses of an hour or more, and stop early. ${drainCaution}`,
   weakWaterings: (share: number, litres: number | undefined): string =>
