@@ -108,8 +108,6 @@ export const nearLimit = 0.8;
 export const leapFactor = 1.4;
 /** mS/cm: water of its own above this leaves little room for feed in a pot. Common practice. */
 export const saltyWaterEc = 1.0;
-/** mS/cm above the water's own EC that a flush can be expected to reach. Common practice. */
-export const aboveWater = 0.3;
 /** mg/L as CaCO3 above which the water itself pulls the pH up, acid or not [umd-high-ph]. */
 export const muchAlkalinity = 150;
 /** At or below this pH the feed has been acidified, and what raises the pH lies elsewhere. Common practice. */

@@ -48,8 +48,6 @@ export const saltSays = {
   moreRunoff: (share: number, litres: number | undefined, now: number | undefined): string =>
     `${now === undefined ? "Measure how much drains, and let" : `Only ${percentText(now)} drains: that is why salt stays. Let`} ` +
     `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
-  pocketsMissed:
-    "EC is back above its limit soon after a flush: look for a crust, slow-release grains, or dry pockets that the water missed.",
   wrongMix: (now: number, usual: number): string =>
     `Stop using this mix: it reads ${ecText(now)} where ${ecText(usual)} was usual. Thin it or mix anew to ${feedText(usual)}, and check the doser. ${concentrateCaution}`,
   weakerFeed: (to: number, now: number | undefined): string =>
