@@ -29,21 +29,19 @@ export function inputSteps(
   facts: Facts,
   chosen: boolean,
 ): { readonly steps: Conclusion["steps"]; readonly causes: readonly Cause[] } {
-  const { feed, band } = facts;
-  const isPhOut = feed.phSide === "low" || feed.phSide === "high";
+  const { feed } = facts;
+  const phSteps = inputPhSteps(facts);
   const isStrong = feed.tooStrong && !chosen && feed.ec !== undefined;
   const to = feedThatFits(facts);
   return {
     steps: [
-      ...(isPhOut && feed.ph !== undefined
-        ? [step("mend the input pH", "at the next watering", phSays.mendInput(feed.ph, band.phAim), { ph: band.phAim })]
-        : []),
+      ...phSteps,
       ...(isStrong
         ? [step("lower the feed", "at the next watering", feedSays.lowerBeforeItShows(feed.ec, to), { ec: to })]
         : []),
     ],
     causes: [
-      ...(isPhOut ? (["input pH out of band"] as const) : []),
+      ...(phSteps.length > 0 ? (["input pH out of band"] as const) : []),
       ...(isStrong ? (["feed too strong"] as const) : []),
     ],
   };
