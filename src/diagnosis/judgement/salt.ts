@@ -63,8 +63,8 @@ export function saltOf(facts: Facts): SaltFound {
   const sure = ec.witness === "agreed" ? "named" : ec.witness === "sole" && far && countsAlone(facts) ? "sole" : "once";
   const degree = isExtreme(facts, ec) ? "extreme" : isStrong(facts, { ec, multiple, ratio }) ? "strong" : "little";
   const harmlessSoFar = ec.steady && plant.clean;
-  const falling =
-    isFalling(ec) && degree !== "extreme" && !plant.ill && isBelow(multiple, extremeMultiple, quantities.ec.resolution);
+  const canWait = band.medium === "bark" || isBelow(multiple, extremeMultiple, quantities.ec.resolution);
+  const falling = isFalling(ec) && degree !== "extreme" && !plant.ill && canWait;
   const found = { degree, sure, multiple, far, ratio, harmlessSoFar, falling, chosen: false } as const;
   return { ...found, urgency: urgencyOf(found, facts) };
 }

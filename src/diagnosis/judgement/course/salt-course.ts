@@ -79,7 +79,7 @@ function washed(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Course
 
 /** What is being done works: it is kept on, and no flush while it falls. */
 function keptOn(facts: Facts, causes: readonly Cause[]): CourseStep[] {
-  const isFeed = causes.includes("feed too strong") || causes.includes("feed mixed wrong");
+  const isFeed = facts.feed.nearLimit || causes.includes("feed too strong") || causes.includes("feed mixed wrong");
   const keep = step("let more run off", "at the next watering", saltSays.keepOn(facts.ec?.values ?? []));
   return [...(isFeed ? weakerFeed(facts, undefined, causes) : []), keep, measureNext()];
 }
