@@ -11,7 +11,8 @@ const drainPerMean = 1.48;
 const wateringsHeld = 4;
 
 /**
- * How salt came back after a flush: by what was fed since and did not drain, or from within; `undefined` where it is not back.
+ * How salt came back after a flush: by what was fed since and did not drain, or from within; `undefined` where it is
+ * not back.
  *
  * Errs to the feed: days without a row count as watered like the rest, for a pot drinks on them too.
  *

@@ -25,7 +25,10 @@ export interface SaltFound {
   readonly urgency: Urgency;
 }
 
-/** A fall from one sample to the next by this share is more than two readings can be off: 3 % each [usgs-nfm], rounded up. */
+/**
+ * A fall from one sample to the next by this share is more than two readings can be off: 3 % each [usgs-nfm], rounded
+ * up.
+ */
 const surelyFallen = 0.06;
 
 const noSalt: SaltFound = {

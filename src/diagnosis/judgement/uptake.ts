@@ -22,7 +22,8 @@ const shareWaterings = 5;
 const fewestWaterings = 4;
 
 /**
- * The balance of the waterings; rows of a flush must not be among them. What drained before a flush explains nothing after it;
+ * The balance of the waterings; rows of a flush must not be among them. What drained before a flush explains nothing
+ * after it;
  * what the pot takes and drinks is the same pot's.
  *
  * @param before the waterings before the latest flush
