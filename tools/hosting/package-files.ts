@@ -20,7 +20,7 @@ host. The addresses inside are those it was built for: for another one, build ag
 and start Excel again.</li><li>Home, Add-ins, More Add-ins, Shared Folder: pick Runoff Ledger.</li></ol>
 <h2>Excel on Mac</h2>
 <ol><li>Copy <code>dist/manifest.xml</code> to
-<code>/Users/your-name/Library/Containers/com.microsoft.Excel/Data/Documents/wef</code> (make the folder if it is not there).</li>
+<code>~/Library/Containers/com.microsoft.Excel/Data/Documents/wef</code> (make the folder if it is not there).</li>
 <li>Start Excel again; the arrow beside Home, Add-ins, shows Runoff Ledger.</li></ol>
 <h2>On many machines at once</h2>
 <p>An administrator uploads the same manifest under Integrated apps in the Microsoft 365 admin center.</p>
