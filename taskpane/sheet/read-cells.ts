@@ -1,6 +1,6 @@
 import { type LogGrid } from "../../src/index";
 import { SheetProblem } from "../workbook";
-import { rangeOf } from "./address";
+import { type Block, rangeOf } from "./address";
 
 
 export interface ReadCells extends Required<Pick<LogGrid, "cells" | "numberFormats">> {
@@ -31,9 +31,9 @@ export async function readCells(
     const block = { row: first, column: left, rows: Math.min(height, bottom - first + 1), columns: width };
     const part = rangeOf(sheet, block).load("values,numberFormat,rowHidden");
     await context.sync();
-    const isHidden = await hiddenRows(context, part);
+    const hidden = await hiddenRows(context, sheet, block, part.rowHidden);
     for (const row of rows) {
-      if (row < first || row >= first + height || isHidden(row - first)) continue;
+      if (row < first || row >= first + height || hidden.has(row - first)) continue;
       kept.push(row);
       cells.push(columns.map((column) => part.values[row - first]?.[column - left] as unknown));
       numberFormats.push(columns.map((column) => String(part.numberFormat[row - first]?.[column - left])));
@@ -42,13 +42,26 @@ export async function readCells(
   return { rows: kept, cells, numberFormats };
 }
 
-/** Which rows of a range a filter or a person has hidden; the host tells for all at once, or `null` where they differ. */
-async function hiddenRows(context: Excel.RequestContext, range: Excel.Range): Promise<(row: number) => boolean> {
-  const all = range.rowHidden as boolean | null;
-  if (all !== null) return () => all;
-  const each = range.getRowProperties({ rowHidden: true });
-  await context.sync();
-  return (row) => each.value[row]?.rowHidden === true;
+/**
+ * Which rows of a block, counted from its first, a filter or a person has hidden. The host tells for all rows at once, or
+ * `null` where they differ: then each half is asked, and so on.
+ */
+async function hiddenRows(context: Excel.RequestContext, sheet: Excel.Worksheet, block: Block, all: boolean | null): Promise<ReadonlySet<number>> {
+  const hidden = new Set<number>();
+  let open: { readonly block: Block; readonly isHidden: boolean | null }[] = [{ block, isHidden: all }];
+  while (open.length > 0) {
+    for (const part of open) if (part.isHidden === true) for (let i = 0; i < part.block.rows; i += 1) hidden.add(part.block.row + i - block.row);
+    const asked = open.filter(({ isHidden }) => isHidden === null).flatMap((part) => halves(part.block))
+      .map((half) => ({ block: half, range: rangeOf(sheet, half).load("rowHidden") }));
+    if (asked.length > 0) await context.sync();
+    open = asked.map(({ block: half, range }) => ({ block: half, isHidden: range.rowHidden }));
+  }
+  return hidden;
+}
+
+function halves(block: Block): Block[] {
+  const upper = Math.ceil(block.rows / 2);
+  return [{ ...block, rows: upper }, { ...block, row: block.row + upper, rows: block.rows - upper }].filter(({ rows }) => rows > 0);
 }
 
 /** The columns among those given that are hidden on the sheet: they are read, and the person is told. */

@@ -40,7 +40,7 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
     if (used.isNullObject || first === undefined) throw new SheetProblem("empty");
     const usedBlock = blockOf(used);
     const around = await surroundings(context, sheet, first);
-    const isOneCell = asked.length === 1 && (await holdsOneCell(context, sheet, overlap(first, usedBlock)));
+    const isOneCell = asked.length === 1 && (await isOneThing(context, sheet, first, usedBlock));
     const blocks = isOneCell ? [wholeLog(around.block, usedBlock)] : asked.flatMap((block) => overlap(block, usedBlock) ?? []);
     if (blocks.length === 0) throw new SheetProblem("empty");
     if (!(cellCount(blocks) <= mostCells)) throw new SheetProblem("too large");
@@ -78,12 +78,13 @@ const unanswered: ReadonlySet<unknown> = new Set(["#BUSY!", "#GETTING_DATA"]);
 const mostOfTitle = 200;
 
 /** Whether a person chose one cell: a single one, or a merged title, which holds something in its first cell only. */
-async function holdsOneCell(context: Excel.RequestContext, sheet: Excel.Worksheet, block: Block | undefined): Promise<boolean> {
-  if (block === undefined || (block.rows === 1 && block.columns === 1)) return true;
-  if (block.rows * block.columns > mostOfTitle) return false;
+async function isOneThing(context: Excel.RequestContext, sheet: Excel.Worksheet, asked: Block, used: Block): Promise<boolean> {
+  if (asked.rows === 1 && asked.columns === 1) return true;
+  const block = overlap(asked, used);
+  if (block === undefined || block.rows * block.columns > mostOfTitle) return false;
   const range = rangeOf(sheet, block).load("values");
   await context.sync();
-  return (range.values as unknown[][]).flat().filter((cell) => cell !== "").length <= 1;
+  return (range.values as unknown[][]).flat().filter((cell) => cell !== "").length === 1;
 }
 
 /** The block of cells around the chosen one; a title that stands apart leads to all that the sheet holds. */

@@ -45,7 +45,7 @@ const ownRows = (pot: PotCase, { vessel }: PotReport): LogRow[] =>
 
 describe("of the same rows the same is said", () => {
   it("nearly every case can be given to DIAGNOSE whole", () => {
-    expect(cases.filter((pot) => lacks(pot) === "a cell").length).toBeLessThanOrEqual(5);
+    expect(cases.filter((pot) => lacks(pot) === "a cell").length).toBeLessThanOrEqual(6);
     expect(cases.filter((pot) => lacks(pot) === "the air").length).toBeLessThanOrEqual(3);
   });
 

@@ -72,7 +72,7 @@ describe.skipIf(!hasBrowser)("the timeline in the pane and on the sheet", () => 
     await expect.poll(() => page.locator("#said").innerText()).toBe("Placed on Log at K1, beside everything that is filled.");
     const [shape, ...more] = await shapes(page);
     expect(more).toEqual([]);
-    expect(shape?.content).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg"/);
+    expect(shape?.content).toMatch(/^iVBORw0KGgo/);
     expect(shape?.altTextDescription).toMatch(/^12 readings from 1 Mar 2026 to 12 Mar 2026\. EC: /);
     // Nine columns of 48 points are filled; the picture begins a column further right.
     expect(shape?.left).toBeGreaterThanOrEqual(9 * 48);
