@@ -21,6 +21,9 @@ export const dailyLight = (ppfd: PhotonFlux, hours: Hours): number => (ppfd * ho
 
 const hoursInADay = 24;
 
+/** What the last digits of a product may add to a whole day, as a share of it. */
+const roundOff = 1e-9;
+
 /**
  * Hours a day that a lamp must burn to give a daily light integral: the inverse of `dailyLight`.
  *
@@ -40,7 +43,7 @@ const hoursInADay = 24;
 export function lightHours(ppfd: PhotonFlux, light: DailyLight): Hours {
   if (!(ppfd > 0)) throw new Refusal("impossible", { quantity: "PPFD", given: ppfd, unit: "umol/m2 s", allowed: "above 0" });
   const hours = (light * micromolesPerMole) / (ppfd * secondsPerHour);
-  if (hours <= hoursInADay) return hours as Hours;
+  if (hours <= hoursInADay * (1 + roundOff)) return Math.min(hours, hoursInADay) as Hours;
   const most = Number(((ppfd * hoursInADay * secondsPerHour) / micromolesPerMole).toFixed(2));
   const allowed = `a light integral of at most ${most} at this PPFD, all a day has`;
   throw new Refusal("outside-validity", { quantity: "daily light integral", given: light, unit: "mol/m2 a day", allowed });

@@ -11,6 +11,11 @@ describe("lightHours", () => {
     }));
   });
 
+  it("takes a whole day whose last digit rounds up: 25.632299095044154 umol/m2 s", () => {
+    const flux = photonFlux(25.632299095044154);
+    expect(lightHours(flux, dailyLightIntegral(dailyLight(flux, hours(24))))).toBe(24);
+  });
+
   it("24 hours of 200 umol/m2 s are 17.28 mol/m2; 17.29 are refused, and so is no light", () => {
     expect(lightHours(photonFlux(200), dailyLightIntegral(17.28))).toBeCloseTo(24, 9);
     expectRefusal(() => lightHours(photonFlux(200), dailyLightIntegral(17.29)), "outside-validity", "at most 17.28 at this PPFD");
