@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Band, judge, type PotJudgement, type PotReading, urgencies } from "../../src/index";
+import { type Band, bandFor, judge, type PotJudgement, type PotReading, urgencies } from "../../src/index";
 import { anyBand, potLog } from "./judgement-logs";
 
 const many = { numRuns: 2000 };
@@ -46,6 +46,18 @@ describe("judgement: worse is never less urgent", () => {
       }),
       many,
     );
+  });
+
+  it("a fall is the same share at any strength: 6.6 to 6.2 as 9.9 to 9.3", () => {
+    const band = bandFor("bark", "light", "saturated extract");
+    const log = [8.4, 8.1, 7.8, 7.5, 7.2, 6.9, 6.6, 6.2].map((runoffEc, day): PotReading => ({
+      day: 45_401 + day,
+      inputEc: 0.6,
+      inputPh: 4.5,
+      runoffEc,
+      runoffPh: 4.2 + day / 10,
+    }));
+    notMilder(judge(log, band), judge(log.map((row) => ({ ...row, runoffEc: (row.runoffEc ?? 0) * 1.5 })), band));
   });
 
   it("a runoff pH that stands further outside throughout is never less urgent", () => {

@@ -68,7 +68,7 @@ export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, w
     trend,
     leaptUp:
       trend === "rising" ||
-      (before !== undefined && isAbove(latest.value, before.value * (1 + riseShare), quantities.ec.resolution)),
+      (before !== undefined && isRiseBy(riseShare, before.value, latest.value)),
     sameDay: side === sideBefore && isSameDay(latest.day, before?.day),
     leapt,
     outTwiceBefore: isOut(sideBefore) && third !== undefined && sideOf(third.value, name, band) === sideBefore,
@@ -99,12 +99,13 @@ function trendOf(values: readonly number[], name: "ph" | "ec"): Level["trend"] {
   const { s, oneSided } = mannKendall(values.map((value, day) => ({ day, value })));
   if (s === 0) return "none";
   if (oneSided <= trendChance) return s > 0 ? "rising" : "falling";
-  const { resolution } = quantities[name];
-  const steps = values
-    .slice(-3)
-    .map((value, at, three) => (at === 0 ? 0 : value - (three[at - 1] ?? value)))
-    .slice(1);
-  const least = name === "ph" ? toleranceStep.ph : toleranceStep.ecShare * Math.max(...values.slice(-3));
+  const three = values.slice(-3);
+  const steps = three.slice(1).map((value, at) => value - (three[at] ?? value));
+  const most = Math.max(...three);
+  const [least, resolution] =
+    name === "ph"
+      ? [toleranceStep.ph, quantities.ph.resolution]
+      : [toleranceStep.ecShare * most, shareResolution * most];
   if (steps.length === 2 && steps.every((step) => isAbove(step, least, resolution))) return "rising";
   if (steps.length === 2 && steps.every((step) => isBelow(step, -least, resolution))) return "falling";
   return "none";
@@ -120,9 +121,23 @@ const toleranceStep = { ph: 0.1, ecShare: 0.05 } as const;
 const leapSize = { ecShare: 0.5, ph: 0.7 } as const;
 
 function isLeap(latest: number, before: number, name: "ph" | "ec"): boolean {
-  const most = name === "ph" ? leapSize.ph : leapSize.ecShare * before;
-  return isAbove(Math.abs(latest - before), most, quantities[name].resolution);
+  if (name === "ec") return isRiseBy(leapSize.ecShare, before, latest) || isFallBy(leapSize.ecShare, before, latest);
+  return isAbove(Math.abs(latest - before), leapSize.ph, quantities.ph.resolution);
 }
+
+/**
+ * A step of EC from one reading to the next, as a share of the one before: the same step in mS/cm is more on a weak
+ * drain, and the same share is the same judgement at any strength.
+ */
+export const isRiseBy = (share: number, before: number, latest: number): boolean =>
+  isAbove(latest, before * (1 + share), shareResolution * Math.abs(before));
+
+/** The mirror of `isRiseBy`. */
+export const isFallBy = (share: number, before: number, latest: number): boolean =>
+  isBelow(latest, before * (1 - share), shareResolution * Math.abs(before));
+
+/** At a thousandth of the reading, so that no unit and no strength decides. */
+const shareResolution = 0.001;
 
 function isSteady(values: readonly number[]): boolean {
   if (values.length < steadyReadings) return false;

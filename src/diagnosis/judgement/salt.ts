@@ -1,7 +1,7 @@
 import { isAbove, isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
-import { type Level } from "./level";
+import { isFallBy, type Level } from "./level";
 import { chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, stayingRatio, strongMultiple } from "./limits";
 import { type Urgency } from "./words";
 
@@ -77,7 +77,7 @@ export const countsAlone = ({ band, plant }: Facts): boolean => band.sample !== 
 
 /** Falling by its trend, and the latest step by itself more than a meter can be off. */
 const isFalling = ({ trend, latest, before }: Level): boolean =>
-  trend === "falling" && before !== undefined && isBelow(latest, before * (1 - surelyFallen), quantities.ec.resolution);
+  trend === "falling" && before !== undefined && isFallBy(surelyFallen, before, latest);
 
 /** A feed that is strong on purpose: salt is what climbs, or stands further above the feed than growers let it. */
 function chosenFeed({

@@ -2,6 +2,7 @@ import { overFlushLimit } from "../../flush/over-flush-limit";
 import { isAbove, isBelow } from "../../maths/compare";
 import { type Litres, quantities } from "../../quantities";
 import { type Facts } from "./facts";
+import { isFallBy } from "./level";
 import { riseShare } from "./limits";
 
 /** What weak runoff means, or a pot that gets more water than it drinks. */
@@ -49,7 +50,7 @@ export function weaknessOf(facts: Facts): WeaknessFound {
   const isPale = paleness.some((sign) => plant.signs.has(sign));
   const isFalling =
     ec.trend === "falling" ||
-    (ec.before !== undefined && isBelow(ec.latest, ec.before * (1 - riseShare), quantities.ec.resolution));
+    (ec.before !== undefined && isFallBy(riseShare, ec.before, ec.latest));
   const isSure = ec.witness === "agreed" || (isPale && (ec.witness === "sole" || isFalling));
   if (!isSure) return ec.witness === "sole" && feed.ec === undefined ? "unclear" : "once";
   if (water.runoff === "much") return "too much water";
