@@ -7,6 +7,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     globalSetup: ["tests/global-setup.ts"],
+    setupFiles: ["tests/seed.ts"],
     testTimeout: 2 * patience,
     hookTimeout: 2 * patience,
     expect: { poll: { timeout: patience, interval: 50 } },

@@ -4,6 +4,7 @@ import { type CellValue } from "../../workbench/host/functions-host";
 import { loadBundle } from "../../workbench/host/load-bundle";
 import { soundCalls } from "../functions/sound-calls";
 import { anyCell, countFaults, faultsOf, randomCall } from "./random-calls";
+import { times } from "./times";
 
 const { host, metadata } = loadBundle();
 
@@ -15,7 +16,7 @@ describe("every worksheet function, given any cells whatever", () => {
   it.each(metadata.functions.map(({ id, parameters }) => [id, parameters.length] as const))(
     "%s answers a rectangle of finite numbers, texts, truths and errors with a reason, never -0, null or undefined",
     (id, parameters) => {
-      fc.assert(fc.property(randomCall(parameters), (call) => { expect(faultsOf(host, id, call)).toEqual([]); }), { numRuns: 150 });
+      fc.assert(fc.property(randomCall(parameters), (call) => { expect(faultsOf(host, id, call)).toEqual([]); }), times(150));
     },
   );
 
@@ -51,7 +52,7 @@ describe("a column of cells, as one call or as one call a row", () => {
         // A call that is refused as a whole is refused for a reason that no row is without.
         else expect(eachAlone.every((row) => typeof row?.[0] === "object")).toBe(true);
       }),
-      { numRuns: 60 },
+      times(60),
     );
   });
 });

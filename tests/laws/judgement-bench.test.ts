@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Act, judge, type PotReading, urgencies, whichFirst } from "../../src/index";
 import { anyBand, anyLog, potLog } from "./judgement-logs";
+import { times } from "./times";
 
 const named = (vessel: string, log: readonly PotReading[]) => log.map((row) => ({ ...row, vessel }));
 
@@ -19,7 +20,7 @@ describe("judgement: laws of a bench", () => {
         const found = whichFirst(inTurns(named("A", log), named("B", neighbour)), band);
         expect(found.find(({ vessel }) => vessel === "A")?.judgement).toEqual(judge(log, band));
       }),
-      { numRuns: 1000 },
+      times(1000),
     );
   });
 
@@ -31,7 +32,7 @@ describe("judgement: laws of a bench", () => {
         expect(ranks).toEqual([...ranks].sort((x, y) => y - x));
         expect(found.map(({ vessel }) => vessel).sort()).toEqual(["A", "B", "C"]);
       }),
-      { numRuns: 1000 },
+      times(1000),
     );
   });
 });
@@ -51,7 +52,7 @@ describe("judgement: cautions", () => {
         const text = course.map(({ says }) => says).join("\n");
         if (course.some(({ act }) => acts.includes(act))) expect(text).toMatch(caution);
       }),
-      { numRuns: 2000 },
+      times(2000),
     );
   });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { type Band, judge, logInTime, type PotJudgement, type PotReading, readLog } from "../../src/index";
 import { anyBand, potLog } from "./judgement-logs";
+import { times } from "./times";
 
 type Column = readonly [header: string, cell: (row: PotReading) => unknown];
 
@@ -41,6 +42,6 @@ it("judgement: the same pot logged in uS/cm, dS/m or mS/m and in mL hears the sa
         expect(judged(log, columns, band)).toMatchObject({ verdict, urgency, causes, reasons, course: steps });
       }
     }),
-    { numRuns: 500 },
+    times(500),
   );
 });

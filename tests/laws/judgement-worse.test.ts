@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Band, bandFor, judge, type PotJudgement, type PotReading, urgencies } from "../../src/index";
 import { anyBand, potLog } from "./judgement-logs";
+import { times } from "./times";
 
-const many = { numRuns: 2000 };
+const many = times(2000);
 const rank = ({ urgency }: PotJudgement): number => urgencies.indexOf(urgency);
 const isSalty = ({ verdict }: PotJudgement): boolean => verdict.includes("salt buildup");
 const isDoubted = ({ verdict, causes }: PotJudgement): boolean =>

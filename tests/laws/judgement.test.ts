@@ -3,8 +3,9 @@ import { describe, expect, it } from "vitest";
 import { judge, type PotJudgement, type PotReading } from "../../src/index";
 import { contradictions, excluding } from "./judgement-exclusions";
 import { anyBand, anyLog, potLog } from "./judgement-logs";
+import { times } from "./times";
 
-const many = { numRuns: 2000 };
+const many = times(2000);
 
 /** All that a grower reads, apart from the places, which shift with a row. */
 const said = ({ verdict, urgency, phase, causes, course, reasons }: PotJudgement): object =>
@@ -48,7 +49,7 @@ describe("judgement: laws over random logs", () => {
         const once = judge(readings, frozen(band));
         expect(judge(readings, band)).toEqual(once);
       }),
-      { numRuns: 1000 },
+      times(1000),
     );
   });
 

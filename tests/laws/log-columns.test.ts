@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type LogReading, type LogRow, readLog } from "../../src/index";
+import { times } from "./times";
 
 /** A plain log of two pots, one column each: its header, and its cell of a day and a pot. */
 const columns: readonly (readonly [header: string, cell: (day: number, pot: number) => unknown])[] = [
@@ -43,7 +44,7 @@ describe("what a column of a log means", () => {
       const read = readLog({ cells: gridOf(order) });
       expect(meanings(read)).toEqual(meanings(plain));
       expect(withoutRow(read.rows)).toEqual(withoutRow(plain.rows));
-    }), { numRuns: 60 });
+    }), times(60));
   });
 
   it("does not change with the names of columns that are not read", () => {
@@ -52,7 +53,7 @@ describe("what a column of a log means", () => {
       const read = readLog({ cells: gridOf(inOrder, (header) => (header === "Leaf length" ? one : header === "Week" ? other : header)) });
       expect(withoutRow(read.rows)).toEqual(withoutRow(plain.rows));
       expect(read.questions).toEqual([]);
-    }), { numRuns: 40 });
+    }), times(40));
   });
 
   it("does not change with a title above or with blank rows anywhere", () => {
@@ -63,7 +64,7 @@ describe("what a column of a log means", () => {
       const read = readLog({ cells: titled ? [["Bench 3, coir, spring"], [], ...cells] : cells });
       expect(meanings(read)).toEqual(meanings(plain));
       expect(withoutRow(read.rows)).toEqual(withoutRow(plain.rows));
-    }), { numRuns: 60 });
+    }), times(60));
   });
 });
 
@@ -82,6 +83,6 @@ describe("two cells that changed places between columns of different quantity", 
       const said = problems.some((problem) => problem.row === row && [one, other].includes(problem.column));
       const asked = questions.some((question) => [one, other].some((column) => question.columns.includes(column)));
       expect(said || asked, `${String(columns[one]?.[0])} and ${String(columns[other]?.[0])} in row ${row}`).toBe(true);
-    }), { numRuns: 300 });
+    }), times(300));
   });
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { logUnits, loggedReading, type LogQuantity, type LogUnit, type NamedLogUnit, readLog } from "../../src/index";
+import { times } from "./times";
 
 const quantityIn = (unit: NamedLogUnit): LogQuantity => {
   if (unit === "pH") return "runoff pH";
@@ -35,6 +36,6 @@ describe("a column computed beside a log", () => {
       const [row] = readLog({ cells: [["Date", "x", "Notes"], [45_383, value, "seen"]] }, { columns: { 1: { quantity, unit: asUnit } }, headerRow: 0 }).rows;
       const read = row?.runoffPh ?? row?.airCelsius ?? row?.humidityPercent ?? row?.inputLitres ?? row?.runoffEc;
       expect(computed(value, unit)).toBe(read);
-    }), { numRuns: 2000 });
+    }), times(2000));
   });
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type LogGrid, type LogReading, readLog } from "../../src/index";
+import { times } from "./times";
 
 const headers = [
   "Date", "Time", "Pot", "EC in", "EC in (mS/cm)", "pH in", "Runoff EC", "Runoff ppm", "Runoff pH", "Drain mL", "Temp", "RH", "Notes", "Week 1", "",
@@ -36,7 +37,7 @@ const numbersOf = (reading: LogReading): number[] => reading.rows.flatMap((used)
 
 describe("readLog on any grid at all", () => {
   it("uses, sets aside, counts as blank or as header every row exactly once", () => {
-    fc.assert(fc.property(grid, fc.boolean(), (cells, date1904) => { expectEveryRowOnce(cells, readLog({ cells, date1904 })); }), { numRuns: 500 });
+    fc.assert(fc.property(grid, fc.boolean(), (cells, date1904) => { expectEveryRowOnce(cells, readLog({ cells, date1904 })); }), times(500));
   });
 
   it("does so with any header row and any columns answered", () => {
@@ -46,7 +47,7 @@ describe("readLog on any grid at all", () => {
       fc.property(grid, fc.integer({ min: -1, max: 30 }), answers, (cells, headerRow, columns) => {
         expectEveryRowOnce(cells, readLog({ cells }, { headerRow, columns }));
       }),
-      { numRuns: 300 },
+      times(300),
     );
   });
 
@@ -55,7 +56,7 @@ describe("readLog on any grid at all", () => {
       const reading = readLog({ cells }, { ppmScale: 500, ecUnit: "mS/cm", volumeUnit: "L", temperatureUnit: "C" });
       expect(numbersOf(reading).every(Number.isFinite)).toBe(true);
       for (const { inputEc, runoffEc, inputPh, runoffPh } of reading.rows) expect([inputEc, runoffEc, inputPh, runoffPh]).not.toContain(0);
-    }), { numRuns: 500, examples: [[[["Date", "Drain mL", "Date", "Date", "Time", "Date", "Date"], [20_240_518, 0, 0, "", Number.POSITIVE_INFINITY]]]] });
+    }), { ...times(500), examples: [[[["Date", "Drain mL", "Date", "Date", "Time", "Date", "Date"], [20_240_518, 0, 0, "", Number.POSITIVE_INFINITY]]]] });
   });
 
   it("says a reason for every row set aside and every problem, and reads the same grid the same way twice", () => {
@@ -63,7 +64,7 @@ describe("readLog on any grid at all", () => {
       const reading = readLog({ cells });
       expect([...reading.setAside, ...reading.problems].every(({ reason }) => reason.trim() !== "")).toBe(true);
       expect(readLog({ cells })).toEqual(reading);
-    }), { numRuns: 200 });
+    }), times(200));
   });
 
   it("gives every problem on a row that is used", () => {
@@ -71,6 +72,6 @@ describe("readLog on any grid at all", () => {
       const reading = readLog({ cells });
       const used = new Set(reading.rows.map((at) => at.row));
       expect(reading.problems.filter((problem) => !used.has(problem.row))).toEqual([]);
-    }), { numRuns: 300 });
+    }), times(300));
   });
 });

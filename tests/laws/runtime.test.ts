@@ -5,6 +5,7 @@ import { functionsThroughRuntime } from "../../workbench/host/client/load-client
 import { type BlankDelivery, type CellValue, type Matrix } from "../../workbench/host/functions-host";
 import { distFolder, loadBundle } from "../../workbench/host/load-bundle";
 import { soundCalls } from "../functions/sound-calls";
+import { times } from "./times";
 
 const { host, metadata } = loadBundle();
 const runtime = functionsThroughRuntime(path.join(distFolder, "functions.js"));
@@ -44,6 +45,6 @@ it("for every function and any cells, what the host's runtime sends back equals 
       expect(answers).toHaveLength(callsOfEach * metadata.functions.length);
       answers.forEach((answer, i) => { expect(answer, JSON.stringify(asked[i])).toEqual(direct[i]); });
     }),
-    { numRuns: 5 },
+    times(5),
   );
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
 import { readLog } from "../../../src/index";
+import { times } from "../../laws/times";
 
 const dayOf = (date: unknown, date1904 = false): number | undefined =>
   readLog({ cells: [["Date", "Runoff EC mS/cm"], [date, 2.1], ["2024-01-13", 2.2]], date1904 }).rows[0]?.day;
@@ -32,7 +33,7 @@ describe.each([
       expect(dayOf(year * 10_000 + month * 100 + day)).toBe(expected);
       expect(dayOf(expected)).toBe(expected);
       expect(dayOf(expected - 1462, true)).toBe(expected);
-    }), { numRuns: 200 });
+    }), times(200));
   });
 
   it("keep the clock as written: 2024-03-10 02:30 is a time even where the zone skips it", () => {

@@ -6,6 +6,7 @@ import { extendColumns, inRow } from "../../../taskpane/sheet/extend-columns";
 import { SheetProblem } from "../../../taskpane/workbook";
 import { areaAt } from "../../../workbench/host/excel/area";
 import { bench, benchLog, filledCells, refusal, zoneAt } from "./bench-log";
+import { times } from "../../laws/times";
 
 const called = (...headers: string[]): ComputedColumn[] => computedColumns.filter(({ header }) => headers.includes(header));
 const options: FormulaOptions = { band: '"coir, medium"', uncompensated: false };
@@ -175,6 +176,6 @@ test("for any sheet, every cell filled before is the same after, whether the col
       }
       expect(filledCells(host.store, host.sheetId)).toEqual(before);
     }),
-    { numRuns: 40 },
+    times(40),
   );
 });

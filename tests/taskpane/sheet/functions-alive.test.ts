@@ -5,6 +5,7 @@ import { keepValuesOnly } from "../../../taskpane/sheet/values-only";
 import { areaAt } from "../../../workbench/host/excel/area";
 import type { MemoryOptions } from "../../../workbench/host/excel/memory-store";
 import { bench, filledCells, refusal } from "./bench-log";
+import { times } from "../../laws/times";
 
 /** A host that has lost what stands in a foreign form, spills one function and answers 2 to the others. */
 const answers: MemoryOptions = {
@@ -99,6 +100,6 @@ describe("keepValuesOnly", () => {
       await reenter();
       if (rows.flat().some((each) => String(each).includes("RUNOFF"))) await keepValuesOnly();
       expect(filledCells(host.store, host.sheetId)).toMatchObject(Object.fromEntries(before));
-    }), { numRuns: 30 });
+    }), times(30));
   });
 });
