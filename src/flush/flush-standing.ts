@@ -1,11 +1,11 @@
 import { type Band } from "../bands/band";
-import { isAbove } from "../maths/compare";
-import { type Ec25, type Litres, quantities } from "../quantities";
+import { type Ec25, type Litres } from "../quantities";
 import { flushLeft, type FlushLeft } from "./flush-left";
 import { type FlushPlan } from "./flush-plan";
-import { believableEcs, type FlushReading, litresPoured } from "./flush-reading";
+import { type FlushReading, litresPoured } from "./flush-reading";
 import { flushStop } from "./flush-stop";
 import { type FlushVerdict } from "./flush-verdict";
+import { untilTarget } from "./until-target";
 
 /** Where a flush stands, and what to pour next. */
 export interface FlushStanding {
@@ -36,17 +36,10 @@ interface FlushAim {
  * Source:   common practice
  */
 export function flushStanding(readings: readonly FlushReading[], aim: FlushAim): FlushStanding {
-  const says = inside(flushStop(readings, aim.band, aim.containerLitres), readings, aim.targetEc);
+  const says = untilTarget(flushStop(readings, aim.band, aim.containerLitres), readings, aim.targetEc);
   const left = flushLeft(readings, aim.targetEc, aim.waterEc);
   const portion = aim.plan.portions[0]?.litres;
   const goesOn = says.answer === "keep going" && portion !== undefined;
   const next = goesOn ? Math.min(portion, left.litres === "cannot say" ? portion : left.litres) : undefined;
   return { says, nextLitres: next as Litres | undefined, poured: litresPoured(readings), left };
-}
-
-/** In the band, but not yet so far inside it that it stays there. */
-function inside(verdict: FlushVerdict, readings: readonly FlushReading[], targetEc: Ec25): FlushVerdict {
-  const last = believableEcs(readings).at(-1)?.ec;
-  if (verdict.answer !== "stop: in band" || last === undefined || !isAbove(last, targetEc, quantities.ec.resolution)) return verdict;
-  return { answer: "keep going", reasons: [`inside the band, not yet at ${targetEc.toFixed(2)} mS/cm: stopped here it rises above the band again`, ...verdict.reasons] };
 }

@@ -1,14 +1,17 @@
+import { type Band } from "../../bands/band";
 import { type FlushReading } from "../../flush/flush-reading";
 import { flushStop } from "../../flush/flush-stop";
-import { type FlushStop } from "../../flush/flush-verdict";
+import { type FlushStop, type FlushVerdict } from "../../flush/flush-verdict";
 import { overFlushLimit } from "../../flush/over-flush-limit";
+import { untilTarget } from "../../flush/until-target";
 import { isBelow } from "../../maths/compare";
-import { type Litres, quantities } from "../../quantities";
+import { type Ec25, type Litres, quantities } from "../../quantities";
 import { acidityOf } from "./acidity";
 import { saltCauses } from "./causes";
 import { type Conclusion } from "./conclusion";
 import { rampAfterFlush, readingsAfter } from "./course/common-steps";
 import { drainTarget, fullFeed } from "./course/feed-target";
+import { flushFigures } from "./course/flush-figures";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { type Entry, tells } from "./entry";
@@ -23,26 +26,32 @@ import { type Cause, type VerdictWord } from "./words";
  * Errs to pausing: a last reading that cannot be read is measured before more is poured.
  */
 export function flushingConclusion(facts: Facts): Conclusion {
-  const { band, phase, options } = facts;
+  const { band, phase } = facts;
   const last = phase.flush.at(-1);
   const salt = saltOf(facts);
   const isReset =
     phase.flush.some((entry) => tells(entry, "pH reset")) ||
     (salt.degree === "none" && acidityOf(facts).degree !== "none");
   const limits = { ...band, ec: [band.ec[0], drainTarget(facts)] } as const;
-  const stop = isReset
-    ? resetStop(facts)
-    : flushStop(flushReadings(facts), limits, band.medium === "water culture" ? undefined : options.containerLitres);
+  const stop = isReset ? resetStop(facts) : stopCheck(facts, limits);
   const side = last?.runoffEc === undefined ? undefined : sideOf(last.runoffEc, "ec", limits);
   const phSide = last?.runoffPh === undefined ? undefined : sideOf(last.runoffPh, "ph", limits);
   const goesOn = stop.answer === "keep going";
   return {
-    verdict: verdictOf(side, phSide, { isReset }),
+    verdict: goesOn && side === "inside" && !isReset ? "salt buildup" : verdictOf(side, phSide, { isReset }),
     urgency: goesOn && salt.urgency === "now" ? "now" : side === "inside" && !goesOn ? "next watering" : "today",
     causes: causesOf(facts, side),
     steps: stepsOf({ answer: stop.answer, why: stop.reasons[0], after: isReset ? "rinse" : "flush" }, facts),
     reasons: stop.reasons,
   };
+}
+
+/** To a little inside the band, as the course that began the flush said; never past the over-flush limit. */
+function stopCheck(facts: Facts, limits: Band): FlushVerdict {
+  const readings = flushReadings(facts);
+  const { medium } = facts.band;
+  const verdict = flushStop(readings, limits, medium === "water culture" ? undefined : facts.options.containerLitres);
+  return untilTarget(verdict, readings, flushFigures(facts).target as Ec25);
 }
 
 function flushReadings({ evidence, phase, band }: Facts): FlushReading[] {
