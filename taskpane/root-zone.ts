@@ -1,6 +1,5 @@
 import {
-  type Band, judge, type LogAnswers, logInTime, type LogReading, type PotJudgement, type PotStanding, readLog, Refusal, type Timeline,
-  timeline, urgencies,
+  type Band, type LogAnswers, type LogReading, type PotJudgement, type PotReport, Refusal, reportOf, type Timeline,
 } from "../src/index";
 import { answersFor, bandOf, type Choices, potChoices } from "./choices";
 import { headersOf } from "./headers";
@@ -17,55 +16,46 @@ export interface RootZone {
   readonly band: Band | undefined;
   /** What is wrong with the grower's own limits. */
   readonly bandProblem: string | undefined;
-  /** Waits for a band. */
+  /** Waits for a band, and for the answers without which the readings mean nothing. */
   readonly judgement: PotJudgement | undefined;
   /** The rows of the grid that the judgement rests on. */
   readonly restsOn: readonly number[];
   /** The pots that have limits, worst first. */
-  readonly pots: readonly PotStanding[];
+  readonly pots: readonly PotReport[];
+  /** The questions that keep the log from being judged. */
+  readonly waitsFor: readonly string[];
   readonly timeline: Timeline;
 }
 
-/** Reads the selection with the answers given so far and weighs what it says; what an earlier reading tells is not read again. */
+/**
+ * Reads the selection with the answers given so far and reports on it; what an earlier reading tells is not read again.
+ */
 export function rootZoneOf(selection: SheetSelection, choices: Choices, earlier?: RootZone): RootZone {
   const answers = answersFor(choices, headersOf(selection, choices.headerRow));
   const isRead = earlier?.selection === selection && JSON.stringify(earlier.answers) === JSON.stringify(answers);
-  const reading = isRead ? earlier.reading : readLog(selection.grid, answers);
-  const pots = potsOf(reading, choices);
-  const vessel = vesselOf(reading, choices.vessel, pots);
-  const found = bandOf(potChoices(choices, vessel));
-  const band = found instanceof Refusal ? undefined : found;
-  const judgement = pots.find((pot) => pot.vessel === vessel)?.judgement;
-  const placed = logInTime(reading.rows, vessel).rows;
+  const limitsOf = (pot: string | undefined): Band | Refusal | undefined => bandOf(potChoices(choices, pot));
+  const report = reportOf({
+    grid: selection.grid,
+    answers,
+    reading: isRead ? earlier.reading : undefined,
+    band: (pot) => bandOnly(limitsOf(pot)),
+    vessel: choices.vessel,
+  });
+  const { reading, pots, vessel, judgement, rows, waitsFor, timeline } = report;
+  const found = limitsOf(vessel);
   return {
     selection,
     answers,
     reading,
     vessel,
-    band,
+    band: bandOnly(found),
     bandProblem: found instanceof Refusal ? found.message : undefined,
     judgement,
-    restsOn: judgement?.restsOn.flatMap((place) => placed[place]?.row ?? []) ?? [],
+    restsOn: rows,
     pots,
-    timeline: timeline(reading.rows, { band, vessel }),
+    waitsFor,
+    timeline,
   };
 }
 
-/** Every pot for itself, never weighed together; the most urgent first, in the sheet's order where they are alike. */
-function potsOf({ vessels, rows }: LogReading, choices: Choices): PotStanding[] {
-  const named: readonly (string | undefined)[] = vessels.length === 0 ? [undefined] : vessels;
-  const standings = named.flatMap((vessel): PotStanding[] => {
-    const band = bandOf(potChoices(choices, vessel));
-    if (band === undefined || band instanceof Refusal) return [];
-    const { rows: readings, axis } = logInTime(rows, vessel);
-    return [{ vessel, judgement: judge(readings, band), lastDay: axis === "dates" ? readings.at(-1)?.day : undefined }];
-  });
-  const rank = ({ judgement }: PotStanding): number => urgencies.indexOf(judgement.urgency);
-  return standings.sort((a, b) => rank(b) - rank(a));
-}
-
-/** The pot chosen, or else the worst one; before any has limits, the one read last. */
-function vesselOf({ vessels, rows }: LogReading, chosen: string | undefined, pots: readonly PotStanding[]): string | undefined {
-  if (chosen !== undefined && vessels.includes(chosen)) return chosen;
-  return pots[0]?.vessel ?? (vessels.length === 0 ? undefined : (rows.at(-1)?.vessel ?? vessels[0]));
-}
+const bandOnly = (found: Band | Refusal | undefined): Band | undefined => (found instanceof Refusal ? undefined : found);

@@ -18,7 +18,7 @@ export interface ReportRequest extends JudgeOptions {
   readonly reading?: LogReading | undefined;
   /** One band for all pots, or each pot's own; a pot without one is not judged. */
   readonly band?: Band | BandOfPot | undefined;
-  /** The pot to show; otherwise the worst one is. */
+  /** The pot to show; otherwise, or where the log does not name it, the worst one is. */
   readonly vessel?: string | undefined;
   /** Where the log stands, for the title. */
   readonly sheetName?: string | undefined;
@@ -57,7 +57,8 @@ export function reportOf(request: ReportRequest): Report {
   const reading = request.reading ?? readLog(grid, answers);
   const waitsFor = questionsBefore(reading);
   const pots = waitsFor.length > 0 ? [] : potsOf(reading, bandOf, request);
-  const shown = asked === undefined ? pots[0] : pots.find(({ vessel }) => vessel === asked);
+  const isThere = asked !== undefined && reading.vessels.includes(asked);
+  const shown = isThere ? pots.find(({ vessel }) => vessel === asked) : pots[0];
   const vessel = shown === undefined ? vesselUnjudged(reading, asked) : shown.vessel;
   const place = [sheetName, vessel].filter((each) => each !== undefined && each !== "").join(", ");
   return {

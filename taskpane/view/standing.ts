@@ -29,7 +29,7 @@ export const signs: Readonly<Record<VerdictWord, readonly [sign: string, tone: T
 export function standingSection(zone: RootZone, actions: Actions): Node[] {
   const { judgement, reading, bandProblem } = zone;
   if (reading.rows.length === 0) return [...notYet(noRows(zone)), ...waitingLines(zone)];
-  if (judgement === undefined) return [...notYet(bandProblem ?? words.chooseMedium), ...waitingLines(zone)];
+  if (judgement === undefined) return [...notYet(bandProblem ?? whatIsMissing(zone)), ...waitingLines(zone)];
   return [
     ...headline(zone, judgement),
     ...waitingLines(zone),
@@ -89,6 +89,8 @@ function noRows({ reading: { questions, setAside } }: RootZone): string {
   const [first] = setAside;
   return words.noRows(first === undefined ? "" : words.firstRow(first.reason));
 }
+
+const whatIsMissing = ({ band }: RootZone): string => (band === undefined ? words.chooseMedium : words.answerFirst);
 
 /** "pH" keeps its small p. */
 const capitalised = (text: string): string => (text.startsWith("pH") ? text : text.slice(0, 1).toUpperCase() + text.slice(1));

@@ -19,6 +19,7 @@ export const standingWords = {
   answerIt: "Answer it",
   chooseMedium: "Choose the medium: salt and pH are judged against its limits.",
   questionsFirst: "Nothing can be read before the question is answered.",
+  answerFirst: "Nothing is said of the root zone before this is answered: a reading taken wrongly would be cured wrongly.",
   noRows: (why: string): string =>
     `No row of readings was found in these cells.${why} Select the log with its header row, or say below what each column holds.`,
   firstRow: (reason: string): string => ` The first row: ${reason}.`,
