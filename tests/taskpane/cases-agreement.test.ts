@@ -4,6 +4,7 @@ import { forPot, noChoices } from "../../taskpane/choices";
 import { rootZoneOf } from "../../taskpane/root-zone";
 import { type CellValue, type Matrix } from "../../workbench/host/functions-host";
 import { loadBundle } from "../../workbench/host/load-bundle";
+import { foundIn } from "../../workbench/timeline/findings";
 import { caseBook, type PotCase } from "../cases/case-book";
 import { caseGrid, readCase } from "../cases/case-log";
 import { bandOf, judgedPots } from "../cases/judged";
@@ -11,6 +12,10 @@ import { bandOf, judgedPots } from "../cases/judged";
 const { host } = loadBundle();
 const cases = caseBook().flatMap((theme) => theme.cases);
 const each = cases.map((pot) => [pot.title, pot] as const);
+
+interface Printed {
+  readonly course: readonly { readonly says: string }[];
+}
 
 type Field = "vessel" | "day" | (typeof measured)[number] | (typeof others)[number];
 const column = (rows: readonly LogRow[], field: Field): Matrix => rows.map((row): CellValue[] => [row[field]]);
@@ -78,5 +83,14 @@ describe("of the same rows the same is said", () => {
     const choices = forPot(noChoices, undefined, { medium, feeder });
     const { judgement } = rootZoneOf(selection, { ...noChoices, ...choices });
     expect(judgement).toEqual(reportOf({ grid, band: bandOf(pot) }).judgement);
+  });
+
+  it.each(each)("%s: the command line prints the report's judgement", (_, pot) => {
+    const placed = caseGrid(pot);
+    const report = reportOf({ grid: placed.grid, band: bandOf(pot) });
+    const printed = JSON.parse(JSON.stringify(foundIn({ file: "log.csv", placed, report, others: [] }))) as Printed;
+    const { verdict, urgency, causes, reasons, course } = report.judgement ?? {};
+    expect(printed).toMatchObject({ verdict, urgency, causes, reasons });
+    expect(printed.course.map(({ says }) => says)).toEqual(course?.map(({ says }) => says));
   });
 });
