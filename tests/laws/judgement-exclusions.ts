@@ -19,7 +19,7 @@ export const excluding: readonly (readonly [Act, Act, string])[] = [
 ];
 
 /** Acts that pour acid, base or much water, and so never rest on a meter in doubt. */
-export const doses: readonly Act[] = ["flush", "go on flushing", "reset the pH", "treat the alkalinity"];
+export const doses: readonly Act[] = ["flush", "go on flushing", "reset the pH", "treat the alkalinity", "steer the pH", "mend the input pH"];
 
 /** Acts on the pH of the root zone; while its salt is up they wait. */
 export const actsOnPh: readonly Act[] = ["reset the pH", "steer the pH", "treat the alkalinity"];

@@ -10,15 +10,22 @@ import { phSays } from "./says/ph-says";
 import { type Cause } from "./words";
 
 /** What is poured stands outside in pH: named at once, and far outside the pen is tried on it first. */
-export function inputPhSteps({ feed, band }: Facts): Conclusion["steps"] {
-  const { ph, phSide } = feed;
+export function inputPhSteps(facts: Facts): Conclusion["steps"] {
+  const { ph } = facts.feed;
+  const isDoubted = ph !== undefined && isInputPhFar(facts);
+  return [...(isDoubted ? [step("check the meter", "now", phSays.penOnFeed(ph))] : []), ...mendInputPh(facts)];
+}
+
+/** So far outside that pouring it is harm by itself. */
+export function isInputPhFar({ feed: { ph, phSide }, band: { ph: [low, high] } }: Facts): boolean {
+  if (ph === undefined || phSide === undefined || phSide === "inside") return false;
+  return !isBelow(phSide === "low" ? low - ph : ph - high, farPh, quantities.ph.resolution);
+}
+
+/** The next feed at the pH that the pot wants. */
+export function mendInputPh({ feed: { ph, phSide }, band: { phAim } }: Facts): Conclusion["steps"] {
   if (ph === undefined || phSide === undefined || phSide === "inside") return [];
-  const beyond = phSide === "low" ? band.ph[0] - ph : ph - band.ph[1];
-  const isFar = !isBelow(beyond, farPh, quantities.ph.resolution);
-  return [
-    ...(isFar ? [step("check the meter", "now", phSays.penOnFeed(ph))] : []),
-    step("mend the input pH", "at the next watering", phSays.mendInput(ph, band.phAim), { ph: band.phAim }),
-  ];
+  return [step("mend the input pH", "at the next watering", phSays.mendInput(ph, phAim), { ph: phAim })];
 }
 
 /**

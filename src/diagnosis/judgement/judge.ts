@@ -9,6 +9,7 @@ import { dated, settled, step } from "./course/step";
 import { type Facts, factsOf, type JudgeOptions } from "./facts";
 import { flushingConclusion } from "./flushing";
 import { doubtedConclusion, unreadConclusion, unsureConclusion } from "./unsure";
+import { isInputPhFar, mendInputPh } from "./input";
 import { type PotJudgement } from "./pot-judgement";
 import { type PotReading } from "./pot-reading";
 import { besides, levelReason } from "./reasons";
@@ -102,7 +103,7 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
       verdict: isPh && !isVagueSoil ? "salt buildup and pH out of range" : "salt buildup",
       urgency: mostUrgent(salt.urgency, acidity.urgency),
       causes,
-      steps: saltCourse(facts, salt, causes),
+      steps: saltSteps(facts, salt, causes),
       reasons: [ec, ph, ...others],
     };
   }
@@ -115,6 +116,12 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
     steps: phCourse(facts, acidity, causes),
     reasons: [ph, ec, ...others],
   };
+}
+
+/** A feed whose pH harms by itself is mended as well: the flush is poured at the pot's own pH, what follows would not be. */
+function saltSteps(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Conclusion["steps"] {
+  const isHarm = causes.includes("input pH out of band") && isInputPhFar(facts);
+  return [...saltCourse(facts, salt, causes), ...(isHarm ? mendInputPh(facts) : [])];
 }
 
 /** The drain of soil tells little of its pH; a plant that fails cannot wait for the test. */

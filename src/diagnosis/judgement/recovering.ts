@@ -21,18 +21,15 @@ export function recovering(facts: Facts, found: Conclusion): Conclusion {
   const day = phase.daysSince ?? phase.evidence.filter(isRead).length;
   const isOut = ec?.side === "high";
   const { share, ec: feedEc } = rampOn(facts, isOut ? 0 : day, fullFeed(facts));
-  const ramp = step(
-    "feed by the ramp",
-    "at the next watering",
-    feedSays.ramp(share, feedEc, phase.daysSince === undefined ? undefined : Math.floor(day)),
-    { share, ec: feedEc },
-  );
   const others = found.steps.filter(
     ({ act, when }) => !notYet.has(act) && !(act === "measure again now" && when === "at the next watering"),
   );
   const due = readingsAfter().slice(day < 1 ? 0 : 1);
   const readings = day < 2 ? due : [measureNext()];
   const isFlushedAgain = others.some(({ act }) => act === "flush");
+  const dayOfRamp = isFlushedAgain || phase.daysSince === undefined ? undefined : Math.floor(day);
+  const says = feedSays.ramp(share, feedEc, dayOfRamp);
+  const ramp = step("feed by the ramp", "at the next watering", says, { share, ec: feedEc });
   return {
     ...found,
     urgency: mostUrgent(found.urgency, "watch"),

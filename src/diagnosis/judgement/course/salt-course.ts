@@ -68,10 +68,11 @@ function washed(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Course
   });
   const weaker = weakerFeed(facts, salt, causes);
   const isFeed = causes.includes("feed too strong") || causes.includes("feed mixed wrong");
+  const isOnRamp = facts.phase.phase === "after a flush";
   return [
     ...(isFeed ? weaker : []),
     flush,
-    ...(isFeed ? [] : [weakStartAfterFlush(facts, full)]),
+    ...(isFeed || isOnRamp ? [] : [weakStartAfterFlush(facts, full)]),
     ...readingsAfter(),
     ...runoffSteps(facts, causes),
   ];
