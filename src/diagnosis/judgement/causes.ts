@@ -1,7 +1,7 @@
 import { isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type AcidityFound } from "./acidity";
-import { releaseOf } from "./course/salt-course";
+import { releaseOf } from "./release";
 import { type Facts } from "./facts";
 import { acidifiedPh, muchAlkalinity, stayingRatio } from "./limits";
 import { reboundOf } from "./rebound";

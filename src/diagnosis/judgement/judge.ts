@@ -16,7 +16,7 @@ import { besides, levelReason } from "./reasons";
 import { recovering } from "./recovering";
 import { saltOf, type SaltFound } from "./salt";
 import { measureSays } from "./says/other-says";
-import { tankConclusion, tankReadings } from "./tank";
+import { tankConclusion, tankReadings } from "./tank/tank";
 import { mostUrgent } from "./urgency";
 import { weaknessOf } from "./weakness";
 import { wellConclusion } from "./well";

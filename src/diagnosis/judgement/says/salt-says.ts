@@ -52,7 +52,6 @@ export const saltSays = {
     `Stop using this mix: it reads ${ecText(now)} where ${ecText(usual)} was usual. Thin it or mix anew to ${feedText(usual)}, and check the doser. ${concentrateCaution}`,
   weakerFeed: (to: number, now: number | undefined): string =>
     `${now === undefined ? "" : `The feed goes in at ${ecText(now)}. `}Lower it to about ${feedText(to)} until the runoff is back in band: runoff cannot fall below what is poured.`,
-  halveFeed: (to: number): string => `Halve the feed, to about ${feedText(to)}, until the runoff is back in band.`,
   unknownFeed: (most: number): string =>
     `Measure what you pour. Until the runoff is back in band feed at half strength, ${feedText(most)} at most.`,
   clearWaterOnly: "No liquid feed for now: what lies in the medium feeds by itself.",

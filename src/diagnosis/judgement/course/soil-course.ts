@@ -1,0 +1,31 @@
+import { type CourseStep } from "../pot-judgement";
+import { type Facts } from "../facts";
+import { type SaltFound } from "../salt";
+import { isExtract } from "../limits";
+import { measureSays } from "../says/other-says";
+import { saltSays } from "../says/salt-says";
+import { easeLoad, measureNext, measureTwice } from "./common-steps";
+import { flushFigures } from "./flush-figures";
+import { step } from "./step";
+
+/** Soil: tested before it is leached, leached slowly where it is rising or was tested itself. */
+export function soilCourse(facts: Facts, salt: SaltFound): CourseStep[] {
+  const { band, ec } = facts;
+  const figures = flushFigures(facts);
+  const test = step(
+    "test the medium",
+    "now",
+    isExtract(band.sample) ? measureSays.testWhichSalts : measureSays.testSoil,
+  );
+  const stop = step("lower the feed", "at the next watering", saltSays.stopFeeding, { share: 0 });
+  const isRising = ec?.trend === "rising" && salt.sure === "named";
+  const leach = isRising ? [step("flush", "now", saltSays.leachSoil(figures), { ph: figures.ph })] : [];
+  return [
+    ...(salt.sure === "sole" ? measureTwice() : []),
+    test,
+    stop,
+    ...leach,
+    measureNext(),
+    ...(facts.plant.failing ? [easeLoad(facts)] : []),
+  ];
+}

@@ -1,0 +1,70 @@
+import { type Band } from "../../../bands/band";
+import { type AcidityFound } from "../acidity";
+import { type Conclusion } from "../conclusion";
+import { easeLoad, lookAtRoots, measureNext } from "../course/common-steps";
+import { step } from "../course/step";
+import { type Entry, tells } from "../entry";
+import { type Facts } from "../facts";
+import { extremeMultiple, strongMultiple } from "../limits";
+import { tankSays } from "../says/other-says";
+import { mostUrgent } from "../urgency";
+import { type Urgency } from "../words";
+import { stirred, isOld } from "./tank-state";
+
+/** Above the band: thinned first, whatever the pH; an old or far stronger solution is changed. */
+export function tooSalty(
+  facts: Facts,
+  ec: number,
+  { acidity, reasons }: { readonly acidity: AcidityFound; readonly reasons: readonly string[] },
+): Conclusion {
+  const { band, plant, feed } = facts;
+  const multiple = ec / band.ec[1];
+  const isFar = multiple > strongMultiple;
+  const waterEc = feed.waterEc ?? 0;
+  const to = Math.max(middleOf(band), waterEc);
+  const share = to > waterEc ? (ec - to) / (to - waterEc) : 1;
+  const isDosed = facts.evidence.slice(-2).some(isDosing);
+  const change = isOld(facts) || plant.failing || multiple >= extremeMultiple;
+  const bySalt: Urgency = plant.failing ? "now" : isFar || plant.ill ? "today" : "next watering";
+  const urgency = mostUrgent(bySalt, acidity.urgency);
+  const steps = [
+    ...stirred(facts),
+    step("dilute the tank", isFar ? "now" : "at the next watering", tankSays.dilute(ec, to, share), { ec: to, share }),
+    ...(isDosed ? [step("lower the feed", "at the next watering", tankSays.dosedTooMuch)] : []),
+    ...(change ? [step("change the tank", "in 3 to 7 days", tankSays.change)] : []),
+    ...(plant.failing ? [lookAtRoots(facts), easeLoad(facts)] : []),
+    measureNext(),
+  ];
+  const verdict =
+    acidity.degree !== "none" && acidity.sure !== "once" ? "salt buildup and pH out of range" : "salt buildup";
+  return {
+    verdict,
+    urgency,
+    causes: [isDosed ? "feed too strong" : "plants drink more water than salt"],
+    steps,
+    reasons,
+  };
+}
+
+/** Below the band: fed to its middle. */
+export function tooWeak(facts: Facts, reasons: readonly string[]): Conclusion {
+  const to = middleOf(facts.band);
+  return {
+    verdict: "short of feed",
+    urgency: mostUrgent("next watering", facts.plant.ill ? "today" : "none"),
+    causes: ["plants take more salt than water"],
+    steps: [
+      ...stirred(facts),
+      step("raise the feed", "at the next watering", tankSays.feed(to), { ec: to }),
+      measureNext(),
+    ],
+    reasons,
+  };
+}
+
+/** What to aim at in a tank: the middle of the band. */
+const middleOf = ({ ec: [low, high] }: Band): number => (low + high) / 2;
+
+/** Topped up, or changed, with feed. */
+const isDosing = (entry: Entry): boolean =>
+  tells(entry, "topped up", "feed change") && /\b(?:feed|nutrient|stock|concentrate)/i.test(entry.notes ?? "");

@@ -1,0 +1,36 @@
+import { type Conclusion } from "../conclusion";
+import { easeLoad, lookAtPlant, measureNext } from "../course/common-steps";
+import { step } from "../course/step";
+import { type Facts } from "../facts";
+import { plantSays, tankSays } from "../says/other-says";
+import { type When } from "../words";
+
+/** Good readings and a plant that fails, or weeks of topping up: a steady EC can hide an exhausted solution. */
+export function worthChanging(facts: Facts, reasons: readonly string[]): Conclusion {
+  const { plant } = facts;
+  const change = (when: When): Conclusion["steps"] => [step("change the tank", when, tankSays.change)];
+  if (!plant.ill) {
+    return { verdict: "in band", urgency: "next watering", causes: [], steps: change("at the next watering"), reasons };
+  }
+  const steps = plant.failing
+    ? [...change("now"), lookAtPlant(facts), easeLoad(facts)]
+    : [lookAtPlant(facts), ...change("in 3 to 7 days")];
+  return { verdict: "in band", urgency: "today", causes: ["not known"], steps, reasons };
+}
+
+/** Well where it stands still; on its way out of the band what it is topped up with turns it round. */
+export function wellTank({ ec }: Facts, reasons: readonly string[]): Conclusion {
+  const found = { verdict: "in band", reasons } as const;
+  switch (ec?.trend ?? "none") {
+    case "rising": {
+      const steps = [step("dilute the tank", "at the next watering", tankSays.topUpWater), measureNext()];
+      return { ...found, urgency: "watch", causes: ["plants drink more water than salt"], steps };
+    }
+    case "falling": {
+      const steps = [step("raise the feed", "at the next watering", tankSays.topUpFeed), measureNext()];
+      return { ...found, urgency: "watch", causes: ["plants take more salt than water"], steps };
+    }
+    case "none":
+      return { ...found, urgency: "none", causes: [], steps: [step("carry on", "in a week", plantSays.carryOn)] };
+  }
+}
