@@ -25,8 +25,9 @@ export const inThisRow = (table: string, column: string): string => `${table}[@[
 /**
  * The text that reads a cell as the log reader does, and brings it into the engine's unit: what the reader takes is computed,
  * what it leaves out is not. A blank volume stays blank: the desktop hands it over as 0, and a volume of 0 is a reading.
+ * It is told by its length, for some sheets take 0="" for true.
  */
 export function inEngineUnit({ reference, unit }: LogCell): string {
   const read = `RUNOFF.READING(${reference},"${unit === "" ? "pH" : unit}")`;
-  return unit in litresPerUnit ? `IF(${reference}="","",${read})` : read;
+  return unit in litresPerUnit ? `IF(LEN(${reference})=0,"",${read})` : read;
 }

@@ -40,8 +40,8 @@ describe("the formula of a computed column", () => {
     ["ppm on its scale", "Salt ratio", [["runoff EC", "ppm 500", 1500], ["input EC", "ppm 700", 1050]], '=RUNOFF.SALTRATIO(RUNOFF.READING(A2,"ppm 500"),RUNOFF.READING(B2,"ppm 700"))', 2],
     ["S/m and mS/m", "Salt ratio", [["runoff EC", "S/m", 0.3], ["input EC", "mS/m", 150]], '=RUNOFF.SALTRATIO(RUNOFF.READING(A2,"S/m"),RUNOFF.READING(B2,"mS/m"))', 2],
     ["pH", "pH shift", [["runoff pH", "", 5.4], ["input pH", "", 5.9]], '=RUNOFF.PHSHIFT(RUNOFF.READING(A2,"pH"),RUNOFF.READING(B2,"pH"))', -0.5],
-    ["gallons beside litres", "Leaching fraction", [["runoff volume", "L", 0.757_082_356_8], ["input volume", "gal", 1]], '=RUNOFF.LEACHFRACTION(IF(A2="","",RUNOFF.READING(A2,"L")),IF(B2="","",RUNOFF.READING(B2,"gal")))', 0.2],
-    ["millilitres and fluid ounces", "Leaching fraction", [["runoff volume", "mL", 295.735_295_625], ["input volume", "fl oz", 50]], '=RUNOFF.LEACHFRACTION(IF(A2="","",RUNOFF.READING(A2,"mL")),IF(B2="","",RUNOFF.READING(B2,"fl oz")))', 0.2],
+    ["gallons beside litres", "Leaching fraction", [["runoff volume", "L", 0.757_082_356_8], ["input volume", "gal", 1]], '=RUNOFF.LEACHFRACTION(IF(LEN(A2)=0,"",RUNOFF.READING(A2,"L")),IF(LEN(B2)=0,"",RUNOFF.READING(B2,"gal")))', 0.2],
+    ["millilitres and fluid ounces", "Leaching fraction", [["runoff volume", "mL", 295.735_295_625], ["input volume", "fl oz", 50]], '=RUNOFF.LEACHFRACTION(IF(LEN(A2)=0,"",RUNOFF.READING(A2,"mL")),IF(LEN(B2)=0,"",RUNOFF.READING(B2,"fl oz")))', 0.2],
   ] as const)("%s: %s", async (_, header, row, formula, expected) => {
     expect(formulaIn(header, row)).toBe(formula);
     expect(await answer(header, row)).toBeCloseTo(expected, 9);
@@ -75,6 +75,12 @@ describe("the formula of a computed column", () => {
     ["Row flags", [["runoff pH", "", undefined], ["runoff EC", "uS/cm", undefined]]],
   ] as const)("%s stays blank where a reading is blank, %j", async (header, row) => {
     expect(await answer(header, row)).toBe("");
+  });
+
+  test("a logged 0 L is a reading: nothing drained of 2 L is a fraction of 0, and all that was poured was taken up", async () => {
+    const row = [["runoff volume", "L", 0], ["input volume", "L", 2]] as const;
+    expect(await answer("Leaching fraction", row)).toBe(0);
+    expect(await answer("Taken up per watering (L)", row)).toBe(2);
   });
 
   test("flags take the medium by name, or the grower's own four limits", async () => {
