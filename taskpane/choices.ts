@@ -67,7 +67,8 @@ export function bandOf({ medium, feeder, own }: PotChoices): Band | Refusal | un
   if (limits.every((limit) => limit.trim() === "")) return medium === undefined ? undefined : bandFor(medium, feeder);
   try {
     const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] = limits.map(typedNumber);
-    return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"));
+    const of = { medium, feeder };
+    return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"), of);
   } catch (problem) {
     if (problem instanceof Refusal) return problem;
     throw problem;

@@ -36,6 +36,7 @@ export function standingSection(zone: RootZone, actions: Actions): Node[] {
     ...primary(judgement, actions),
     h("h3", {}, words.course),
     h("ol", { className: "course" }, ...judgement.course.map(step)),
+    ...ownLimits(judgement, actions),
     fold("why-fold", words.why, () => why(zone, judgement)),
     fold("cautions-fold", words.cautions, () => [h("ul", {}, ...cautions.map((caution) => h("li", {}, caution)))]),
   ];
@@ -62,6 +63,15 @@ function primary(judgement: PotJudgement, actions: Actions): Node[] {
   if (next === undefined) return [];
   const press = button(nextThingWords(next.tool, next.act), () => { actions.open(next.tool); }, { id: "next-thing", className: "main" });
   return [h("div", { className: "bar" }, press)];
+}
+
+/** The limits that fit a strong feed by choice, to be taken in one press. */
+function ownLimits({ limitsThatFit }: PotJudgement, actions: Actions): Node[] {
+  if (limitsThatFit === undefined) return [];
+  const { ph: [phLow, phHigh], ec: [ecLow, ecHigh] } = limitsThatFit;
+  const own = { phLow: `${phLow}`, phHigh: `${phHigh}`, ecLow: `${ecLow}`, ecHigh: `${ecHigh}` };
+  const take = button(words.takeLimits(own), () => { actions.chooseForPot({ own }); }, { id: "take-limits" });
+  return [h("div", { className: "bar" }, take)];
 }
 
 const step = ({ when, at, says }: CourseStep): HTMLElement =>

@@ -11,6 +11,8 @@ export const standingWords = {
   figure: (name: "EC" | "pH", value: string): string => `Runoff ${name} ${value}`,
   band: (low: string, high: string): string => `band ${low} to ${high}`,
   course: "What to do, in this order",
+  takeLimits: ({ phLow, phHigh, ecLow, ecHigh }: Record<"phLow" | "phHigh" | "ecLow" | "ecHigh", string>): string =>
+    `Use own limits: pH ${phLow} to ${phHigh}, EC ${ecLow} to ${ecHigh}`,
   why: "Why",
   restsOn: (rows: string): string => `Rests on ${rows}.`,
   restsOnNothing: "Rests on no reading.",

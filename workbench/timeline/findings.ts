@@ -66,6 +66,7 @@ function judgementFound({ judgement, waitsFor, pots }: Report, restsOn: readonly
     causes: judgement?.causes ?? [],
     course: (judgement?.course ?? []).map(stepFound),
     reasons: judgement?.reasons ?? waitsFor,
+    limitsThatFit: judgement?.limitsThatFit ?? null,
     restsOn,
     pots: pots.map(({ vessel, judgement: { verdict, urgency, course } }) => ({
       vessel: vessel ?? null, verdict, urgency, first: course[0].act,

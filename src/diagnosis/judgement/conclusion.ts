@@ -1,4 +1,4 @@
-import { type CourseStep } from "./pot-judgement";
+import { type CourseStep, type LimitsThatFit } from "./pot-judgement";
 import { type Cause, type Urgency, type VerdictWord } from "./words";
 
 /** What one part of the judgement comes to, before dates are put to its steps. */
@@ -9,4 +9,5 @@ export interface Conclusion {
   readonly steps: readonly CourseStep[];
   /** Strongest first. */
   readonly reasons: readonly string[];
+  readonly limitsThatFit?: LimitsThatFit;
 }

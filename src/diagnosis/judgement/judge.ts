@@ -46,7 +46,7 @@ export function judge(readings: readonly PotReading[], band: Band, options: Judg
   if (Number.isNaN(days))
     throw new Refusal("not-a-number", { quantity: "days since calibration was due", given: days });
   const facts = factsOf(band.medium === "water culture" ? tankReadings(readings) : readings, band, options);
-  const { verdict, urgency, causes, steps, reasons } = concluded(facts);
+  const { verdict, urgency, causes, steps, reasons, limitsThatFit } = concluded(facts);
   const course = dated(settled(steps), facts.lastDay, facts.phase.flush.at(-1)?.day);
   return {
     verdict,
@@ -56,6 +56,7 @@ export function judge(readings: readonly PotReading[], band: Band, options: Judg
     course: filled(course, step("measure again now", "at the next watering", measureSays.nextWatering)),
     reasons: filled([...new Set(reasons)], "no reading yet"),
     restsOn: placesOf(facts),
+    ...(limitsThatFit === undefined ? {} : { limitsThatFit }),
   };
 }
 

@@ -16,6 +16,13 @@ export interface CourseStep {
   readonly share?: number;
 }
 
+/** Limits of the runoff for a feed that is strong on purpose, to be offered to the grower and never taken unasked. */
+export interface LimitsThatFit {
+  readonly ph: readonly [low: number, high: number];
+  /** mS/cm at 25 C. */
+  readonly ec: readonly [low: number, high: number];
+}
+
 /**
  * What an expert would say at this pot. The one value behind verdict, course, flush sheet, DIAGNOSE, pane and command
  * line: no sentence of advice is written anywhere else.
@@ -31,6 +38,8 @@ export interface PotJudgement {
   readonly reasons: readonly [string, ...string[]];
   /** The places, counted from 0 among the readings given, that it rests on. */
   readonly restsOn: readonly number[];
+  /** Only where a strong feed by choice makes the band's own limits the wrong ones. */
+  readonly limitsThatFit?: LimitsThatFit;
 }
 
 /** A pot of a bench, worst first. */

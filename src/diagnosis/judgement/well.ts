@@ -6,6 +6,8 @@ import { easeLoad, lookAtPlant, measureNext } from "./course/common-steps";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { inputSteps } from "./input";
+import { chosenFeedRatio } from "./limits";
+import { type LimitsThatFit } from "./pot-judgement";
 import { besides, levelReason } from "./reasons";
 import { type SaltFound } from "./salt";
 import { measureSays, plantSays } from "./says/other-says";
@@ -46,8 +48,9 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
   if (salt.chosen && feed.ec !== undefined) {
     const times = salt.ratio === undefined ? "" : `, and the runoff is ${salt.ratio.toFixed(1)} times it`;
     const said = `the feed has stood at ${feed.ec} mS/cm for ${feed.chosenFor}: a choice${times}`;
-    const carryOn = step("carry on", "in a week", plantSays.chosenFeed(feed.ec, feed.chosenFor));
-    return { ...well, urgency: "none", steps: [carryOn], reasons: [said, ...reasons] };
+    const limitsThatFit = limitsFor(facts, feed.ec);
+    const carryOn = step("carry on", "in a week", plantSays.chosenFeed(feed.ec, feed.chosenFor, limitsThatFit.ec));
+    return { ...well, urgency: "none", steps: [carryOn], reasons: [said, ...reasons], limitsThatFit };
   }
   if (facts.ph === undefined) {
     const measure = step("measure again now", "at the next watering", measureSays.measurePh);
@@ -56,6 +59,11 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
   const isShareRight = water.runoff === "enough" && water.share !== undefined;
   const says = isShareRight ? plantSays.keepShare(water.share) : plantSays.carryOn;
   return { ...well, steps: [step("carry on", "in a week", says)] };
+}
+
+/** The drain of a strong feed by choice may stand so far above it; rounded down, so that the drain is never let higher. */
+function limitsFor({ band }: Facts, feedEc: number): LimitsThatFit {
+  return { ph: band.ph, ec: [band.ec[0], Math.floor(10 * chosenFeedRatio * feedEc + 1e-9) / 10] };
 }
 
 /** Readings fine, plant not: the plant wins; what was not measured is no comfort. */

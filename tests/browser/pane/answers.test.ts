@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Page } from "playwright-core";
 import { hasBrowser } from "../browser";
-import { climbing, inPpm, twoPots } from "./logs";
+import { climbing, inPpm, strongOnPurpose, twoPots } from "./logs";
 import { type PaneAlone, paneAlone } from "./pane-alone";
 import type { Scene } from "./stand-in";
 
@@ -109,6 +109,17 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
     expect(await verdict(page)).not.toContain("pH out of range");
     for (const name of ["phLow", "phHigh", "ecLow", "ecHigh"]) await fill(name, "");
     await expect.poll(() => picture(page)).toContain("- - band 1.2 to 3.5");
+    await page.close();
+  });
+
+  it("a strong feed by choice is offered limits of its own, and one press takes them", async () => {
+    const page = await judged({ cells: strongOnPurpose() }, "mineral wool");
+    await page.click("#take-limits");
+    await expect.poll(() => page.locator("#figures").innerText()).toMatch(/band 1\.\d+ to 7\.20/);
+    expect(await page.locator("#take-limits").count()).toBe(0);
+    expect(await verdict(page)).toContain("In band");
+    await page.click("#limits summary");
+    expect(await page.inputValue("#own-ecHigh")).toBe("7.2");
     await page.close();
   });
 

@@ -25,6 +25,12 @@ export const twoPots = (): Cells => [
   }),
 ];
 
+/** Mineral wool fed at EC 4 for two months on purpose; the drain keeps its distance of 1 to 2. */
+export const strongOnPurpose = (): Cells => [
+  header,
+  ...Array.from({ length: 6 }, (_, place): Scalar[] => [46_082 + 14 * place, 4, 5.4 + (place % 2) / 5, 5.6, 5.9, "new growth clean"]),
+];
+
 /** Headers, a vessel and notes that would run, load or mislead if they ever became markup or formulas. */
 export const hostile = (): Cells => {
   const texts = [

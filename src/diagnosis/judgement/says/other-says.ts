@@ -35,8 +35,9 @@ export const plantSays = {
   carryOn: "Nothing to mend. Carry on as you are.",
   keepShare: (share: number): string =>
     `Nothing to mend. Keep ${percentText(share)} running off and carry on as you are.`,
-  chosenFeed: (ec: number, long: string): string =>
-    `Carry on. The feed has stood at ${ecText(ec)} for ${long}: a strong feed by choice. Enter limits of your own and the log is held against those.`,
+  chosenFeed: (ec: number, long: string, [low, high]: readonly [number, number]): string =>
+    `Carry on. The feed has stood at ${ecText(ec)} for ${long}: a strong feed by choice. ` +
+    `Limits of your own fit it better, runoff EC ${low} to ${high}: the log is then held against those.`,
   lookAt: (words: string): string =>
     `The readings do not explain the plant${words === "" ? "" : ` (${words})`}: look at the roots, at water, temperature and pests.`,
   lookAtRoots: (words: string): string =>
