@@ -1,7 +1,9 @@
 import { type CourseStep, type PotJudgement, type PotStanding } from "../../src/index";
 import { type CaseTheme, type PotCase } from "./case-book";
 import { caseCells } from "./case-log";
+import { cropFigures } from "./crop-figures";
 import { judgedPots } from "./judged";
+import { type OpenCrops } from "./open-crops";
 
 /** As code hosts make the anchor of a heading. */
 const anchorOf = (text: string): string => text.toLowerCase().replaceAll(/[^a-z0-9 _-]/g, "").replaceAll(" ", "-");
@@ -45,8 +47,27 @@ function caseLines(pot: PotCase): string[] {
   ];
 }
 
+const ofDays = (found: number, days: number): string => `${found} (${Math.round((100 * found) / days)} %)`;
+
+/** What the limits of the bands and the rules say of crops that professionals ran, day by day. */
+function cropLines({ about, source, crops }: OpenCrops): string[] {
+  const header = ["crop", "days", "told to flush", "called salty", "pH called out of range", "build-up named"];
+  const rows = crops.map(cropFigures).map((found) => [
+    found.name, `${found.days}`, ofDays(found.toldToFlush, found.days), ofDays(found.flaggedForSalt, found.days),
+    ofDays(found.flaggedForPh, found.days), found.buildupDays === 0 ? "" : `on ${found.buildupNamed} of ${found.buildupDays} days`,
+  ]);
+  return [
+    `## ${openCropsTitle}`, "", `${about}. Each day is judged by what had been read by then; \`npm run crops\` prints every verdict.`,
+    "The cucumber's drain did stand at pH 3.8 to 4.6 for 18 days, and at 6.8 to 7.0 for a week: such days are called out",
+    "of range whatever the feeder, for nothing in the data says that these growers were content with them.", "",
+    ...table([header, ...rows]), "", `*Source:* ${source}.`, "",
+  ];
+}
+
+const openCropsTitle = "Professionally run crops, day by day";
+
 /** docs/cases.md: the case book as a grower reads it, with what the program says today. */
-export function casesPage(themes: readonly CaseTheme[]): string {
+export function casesPage(themes: readonly CaseTheme[], crops: OpenCrops): string {
   const count = themes.reduce((sum, { cases }) => sum + cases.length, 0);
   const link = ({ title }: PotCase): string => `  - [${title}](#${anchorOf(title)})`;
   return [
@@ -55,7 +76,9 @@ export function casesPage(themes: readonly CaseTheme[]): string {
     "case is from. What an adviser would say was written first, before the rules, in `tests/cases/`, and a test holds",
     "the rules to it. This page is made from the same files by `npm run cases`. Before a flush, an acid, a base or a",
     "concentrate, read the cautions in the README.", "",
-    ...themes.flatMap(({ about, cases }) => [`- [${about}](#${anchorOf(about)})`, ...cases.map(link)]), "",
+    ...themes.flatMap(({ about, cases }) => [`- [${about}](#${anchorOf(about)})`, ...cases.map(link)]),
+    `- [${openCropsTitle}](#${anchorOf(openCropsTitle)})`, "",
     ...themes.flatMap(({ about, cases }) => [`## ${about}`, "", ...cases.flatMap(caseLines)]),
+    ...cropLines(crops),
   ].join("\n");
 }

@@ -20,6 +20,12 @@ describe("open data of professionally run crops", () => {
     for (const [name, , { toldToFlush }] of kept) expect(toldToFlush, name).toBe(0);
   });
 
+  it("and fewer than one of their days in five is called salty", () => {
+    const [days, salty] = (["days", "flaggedForSalt"] as const).map((name) =>
+      kept.reduce((sum, [, , found]) => sum + found[name], 0));
+    expect((salty ?? NaN) / (days ?? NaN)).toBeLessThan(0.2);
+  });
+
   it("the one real build-up, drain 9.1 and 9.6 on feeds of 4.9 and 4.5, is named on both days", () => {
     const [found] = figures.filter(([, { buildup }]) => buildup !== undefined);
     expect(found?.[2]).toMatchObject({ buildupDays: 2, buildupNamed: 2 });
