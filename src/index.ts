@@ -21,9 +21,9 @@ export { celsiusFromFahrenheit, fahrenheitPerCelsius, freezingFahrenheit } from 
 export { litresFrom, litresPerUnit, type VolumeUnit } from "./readings/volume";
 export { alkalinityInUnit } from "./readings/alkalinity-unit";
 export { type AlkalinityUnit, alkalinityUnitNamed, alkalinityUnits } from "./readings/alkalinity-units";
-export { type BufferName } from "./readings/buffer-table";
+export { type BufferName, buffers } from "./readings/buffer-table";
 export { calibrationDue } from "./readings/calibration-due";
-export { ecMeter, type MeterCheck, type MeterConditions } from "./readings/ec-meter";
+export { ecMeter, type MeterCheck, type MeterConditions, trustedErrorPercent } from "./readings/ec-meter";
 export { ecInUnit } from "./readings/ec-unit";
 export { type EcUnit, ecUnitNamed, ecUnits } from "./readings/ec-units";
 export { kclStandardAt } from "./readings/kcl-standard";

@@ -1,7 +1,8 @@
 import { type Act, type PotJudgement } from "../src/index";
 
 /** What the pane can open for a step of the course. */
-export type Tool = "flush sheet" | "mix sheet" | "watch sheet";
+export const tools = ["flush sheet", "mix sheet", "watch sheet", "meter sheet"] as const;
+export type Tool = (typeof tools)[number];
 
 /** The tool that carries out an act; an act that is missing here is done at the pot and in no sheet. */
 const toolFor: Partial<Record<Act, Tool>> = {
@@ -16,6 +17,7 @@ const toolFor: Partial<Record<Act, Tool>> = {
   "steer the pH": "mix sheet",
   "dilute the tank": "mix sheet",
   "change the tank": "mix sheet",
+  "check the meter": "meter sheet",
   "let more run off": "watch sheet",
   "water less": "watch sheet",
   "water more often": "watch sheet",

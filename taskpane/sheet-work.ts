@@ -12,12 +12,13 @@ import { addSheet } from "./sheet/new-sheet";
 import { turnColumns } from "./sheet/turn-columns";
 import { keepValuesOnly } from "./sheet/values-only";
 import { flushSheet } from "./templates/flush-sheet";
+import { meterSheet } from "./templates/meter-sheet";
 import { mixSheet } from "./templates/mix-sheet";
 import { type SheetPot } from "./templates/sheet-pot";
 import { type SheetTemplate } from "./templates/sheet-template";
 import { potFor } from "./pot-for";
 import { watchSheet } from "./templates/watch-sheet";
-import { sheetWorkSection, type WorkActions } from "./view/sheet-work";
+import { newSheetId, sheetWorkSection, type WorkActions } from "./view/sheet-work";
 import { type QueueHost, WorkQueue } from "./work-queue";
 import { workWords } from "./words/sheet-work";
 import { SheetProblem } from "./workbook";
@@ -30,7 +31,9 @@ export interface WorkHost extends Pick<QueueHost, "say" | "redraw"> {
 }
 
 /** The sheet that is made for a step of the course. */
-const sheetFor: Readonly<Record<Tool, (pot: SheetPot) => SheetTemplate>> = { "flush sheet": flushSheet, "mix sheet": mixSheet, "watch sheet": watchSheet };
+const sheetFor: Readonly<Record<Tool, (pot?: SheetPot) => SheetTemplate>> = {
+  "flush sheet": flushSheet, "mix sheet": mixSheet, "watch sheet": watchSheet, "meter sheet": meterSheet,
+};
 
 /** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
 export class SheetWork implements WorkActions {
@@ -97,8 +100,10 @@ export class SheetWork implements WorkActions {
 
   readonly extend = (): void => { this.onLog("extend", extendColumns); };
   readonly mark = (): void => { this.onLog("mark", markRows); };
-  readonly newMixSheet = (): void => { this.queue.carryOut(() => addSheet(mixSheet()), "new-mix", this.host.lookAtSheet); };
-  readonly newFlushSheet = (): void => { this.queue.carryOut(() => addSheet(flushSheet()), "new-flush", this.host.lookAtSheet); };
+  readonly newSheet = (tool: Tool): void => {
+    this.queue.carryOut(() => addSheet(sheetFor[tool]()), newSheetId(tool), this.host.lookAtSheet);
+  };
+
   readonly takeBack = (): void => { this.queue.takeBack("take-back"); };
 
   readonly unmark = (): void => { this.onLog("unmark", ({ selection }) => removeMarks(selection.sheetId)); };

@@ -19,7 +19,7 @@ export interface MeterCheck {
 }
 
 /** %, our judgement; a bench standard itself is good to 1 %. */
-const tolerance = 2;
+export const trustedErrorPercent = 2;
 /** Beyond this, %, another standard or another unit is likelier than a meter's drift: our judgement. */
 const anotherStandard = 30;
 const resolution = 0.1;
@@ -61,6 +61,6 @@ function advice(errorPercent: number): string {
   const size = Math.abs(errorPercent);
   const off = `${errorPercent.toFixed(1)} % off`;
   if (isAbove(size, anotherStandard, resolution)) return `${off}: check that it is this standard and this unit`;
-  if (isAbove(size, tolerance, resolution)) return `${off}, beyond ${tolerance} %: clean, rinse, calibrate and repeat`;
-  return `${off}, within ${tolerance} %`;
+  if (isAbove(size, trustedErrorPercent, resolution)) return `${off}, beyond ${trustedErrorPercent} %: clean, rinse, calibrate and repeat`;
+  return `${off}, within ${trustedErrorPercent} %`;
 }

@@ -1,5 +1,6 @@
 import { type FormulaKind } from "../formulas/computed-columns";
 import { type Offer } from "../formulas/offers";
+import { type Tool, tools } from "../next-thing";
 import { type FunctionsState } from "../sheet/functions-alive";
 import { workWords as words } from "../words/sheet-work";
 import { button, chooser, h } from "./elements";
@@ -27,8 +28,7 @@ export interface WorkActions {
   readonly extend: () => void;
   readonly mark: () => void;
   readonly unmark: () => void;
-  readonly newMixSheet: () => void;
-  readonly newFlushSheet: () => void;
+  readonly newSheet: (tool: Tool) => void;
   readonly checkFunctions: () => void;
   readonly reenter: () => void;
   readonly askValuesOnly: (asking: boolean) => void;
@@ -36,17 +36,17 @@ export interface WorkActions {
   readonly takeBack: () => void;
 }
 
+/** The button of a new sheet. */
+export const newSheetId = (tool: Tool): string => `new-${tool.replace(" sheet", "")}`;
+
 /** Columns, marks, new sheets and the state of the functions; every action says what it did and can be taken back. */
 export function sheetWorkSection(state: WorkState, actions: WorkActions): Node[] {
   return [
     h("h2", {}, words.title),
     h("p", { className: "why" }, words.promise),
     ...(state.offers.length === 0 ? [] : [columnsToAdd(state, actions), marks(actions)]),
-    h(
-      "div", { className: "bar" },
-      button(words.newMix, actions.newMixSheet, { id: "new-mix" }),
-      button(words.newFlush, actions.newFlushSheet, { id: "new-flush" }),
-    ),
+    h("div", { className: "bar" }, ...tools.map((tool) =>
+      button(words.newSheet(tool), () => { actions.newSheet(tool); }, { id: newSheetId(tool) }))),
     ...functionsPart(state, actions),
     ...(state.canTakeBack ? [h("div", { className: "bar" }, button(words.takeBack, actions.takeBack, { id: "take-back" }))] : []),
   ];

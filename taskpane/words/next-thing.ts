@@ -6,6 +6,7 @@ const toolWords: Readonly<Record<Tool, string>> = {
   "flush sheet": "Plan the flush for this pot",
   "mix sheet": "Mix the feed for this pot",
   "watch sheet": "Watch this pot for a week",
+  "meter sheet": "Check the meter",
 };
 
 /** Where an act has a better word than its tool. */

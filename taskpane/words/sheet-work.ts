@@ -1,3 +1,5 @@
+import { type Tool } from "../next-thing";
+
 /** The words of the work on the sheet. */
 export const workWords = {
   title: "Work on the sheet",
@@ -17,8 +19,7 @@ export const workWords = {
   extend: "Carry on into new rows",
   mark: "Mark flagged rows",
   unmark: "Remove the marks",
-  newMix: "New mix sheet",
-  newFlush: "New flush sheet",
+  newSheet: (tool: Tool): string => `New ${tool}`,
   looking: "Looking at the functions ...",
   lookAgain: "Look again",
   reenter: "Enter stuck formulas again",

@@ -1,0 +1,19 @@
+import { caution, gap, note, title } from "./lines";
+import { meterLabels as labels } from "./meter/labels";
+import { nowLines } from "./meter/now";
+import { recordLines } from "./meter/record";
+import { sheetTemplate, type SheetTemplate } from "./sheet-template";
+
+/** The record of the meters: buffers and standard, what follows from them, when the next is due, and how it is done. */
+export const meterSheet = (): SheetTemplate => sheetTemplate({
+  name: "Meter",
+  lines: [
+    title(labels.title),
+    note("Boxes are yours; the shaded cells follow. One line a calibration, written before anything is set. EC in mS/cm."),
+    ...nowLines, gap, ...recordLines, gap,
+    caution("Nothing is done at a plant on the word of a meter that is not good here: no flush, no acid, no drench."),
+    caution("Buffers, storage solution and cleaner: off the skin, out of the eyes, away from acids, feeds and children."),
+  ],
+  widths: [27, 13, 9, 9, 9, 9, 6, 9, 10, 20, 10, 9, 6, 10, 18, 12],
+  landscape: true,
+});
