@@ -43,11 +43,12 @@ const startOf2000 = 36_526;
 /** A template as a sheet of a file, with what was typed into its boxes. */
 export function fromTemplate(template: SheetTemplate, typed: Typed): SheetSpec {
   const rows = filledIn(template.rows, typed);
-  const { name, widths, printArea, landscape, chart } = template;
+  const { name, widths, heights, printArea, landscape, chart } = template;
   return {
     name,
     cells: gridOf(rows.map((row, r) => row.map((cell, c) => (cell === undefined ? undefined : oneCell(cell, noteOf(rows, r, c)))))),
     widths,
+    heights: new Map(heights.map((height, row) => [row + 1, height])),
     validations: validationsOf(rows),
     ...(chart === undefined ? {} : { charts: [chartOf(chart, name)] }),
     printArea,

@@ -39,6 +39,8 @@ function writeSheet(context: Excel.RequestContext, template: SheetTemplate, name
   const sheet = context.workbook.worksheets.add(name).load("id");
   const block = writeCells(sheet, template);
   template.widths.forEach((width, column) => { sheet.getRange(`${columnLetters(column)}:${columnLetters(column)}`).format.columnWidth = columnPoints(width); });
+  template.heights.forEach((height, row) => { sheet.getRange(`${row + 1}:${row + 1}`).format.rowHeight = height; });
+  block.format.verticalAlignment = "Center";
   sheet.showGridlines = false;
   setUpPrint(sheet, template);
   if (template.chart !== undefined) addChart(sheet, template.chart);

@@ -79,7 +79,8 @@ export function mixSheet(pot: SheetPot = {}): SheetTemplate {
       note("Boxes are yours; the shaded cells follow. From the top down, in this order. Every EC in mS/cm at 25 C."),
       ...head, gap, ...water(pot), gap, ...acid(pot), gap, ...feed(pot), gap, ...check, gap, ...labelLines,
     ],
-    widths: [38, 18, 9, 9, 9, 9, 9, 9, 30],
+    widths: [38, 18, 11, 11, 11, 11, 11, 11, 34],
+    leastHeight: 26,
     landscape: false,
   });
 }

@@ -1,3 +1,5 @@
+import { rowHeight } from "./row-height";
+
 /** A worksheet described once: the pane writes it through the host, the samples into a file. */
 export interface SheetTemplate {
   readonly name: string;
@@ -5,6 +7,8 @@ export interface SheetTemplate {
   readonly rows: readonly (readonly (TemplateCell | undefined)[])[];
   /** In characters, from column A on. */
   readonly widths: readonly number[];
+  /** In points, from row 1 on: room for its largest text and for every line of its longest. */
+  readonly heights: readonly number[];
   /** What is printed, on one page: `A1:C60`. */
   readonly printArea: string;
   readonly landscape: boolean;
@@ -46,14 +50,16 @@ export interface Line {
 }
 
 /** What a template is made of, its rows as lines. */
-export interface TemplateParts extends Omit<SheetTemplate, "rows" | "printArea"> {
+export interface TemplateParts extends Omit<SheetTemplate, "rows" | "heights" | "printArea"> {
   readonly lines: readonly Line[];
   /** How many columns, from A on, are printed; all of them unless given. */
   readonly printColumns?: number;
+  /** Points that a row takes at least, so that a short sheet fills its page too. */
+  readonly leastHeight?: number;
 }
 
 /** Puts the addresses of the named rows into formulas and chart: `{water}` is column B of that row, `{first:E}` its column E. */
-export function sheetTemplate({ lines, chart, printColumns, ...parts }: TemplateParts): SheetTemplate {
+export function sheetTemplate({ lines, chart, printColumns, leastHeight = 0, ...parts }: TemplateParts): SheetTemplate {
   const printed = printColumns ?? parts.widths.length;
   const rowOf = new Map(lines.flatMap(({ key }, row) => (key === undefined ? [] : [[key, row + 1] as const])));
   const address = (_: string, key: string, column?: string): string => {
@@ -64,6 +70,7 @@ export function sheetTemplate({ lines, chart, printColumns, ...parts }: Template
   const withAddresses = (text: string): string => text.replace(/\{(\w+)(?::([A-Z]))?\}/g, address);
   return {
     ...parts,
+    heights: lines.map(({ cells }) => Math.max(rowHeight(cells, parts.widths), leastHeight)),
     rows: lines.map(({ cells }) => across(cells, printed).map((cell) =>
       cell?.formula === undefined ? cell : { ...cell, formula: withAddresses(cell.formula) })),
     printArea: `A1:${String.fromCharCode(64 + printed)}${lines.length}`,

@@ -22,7 +22,8 @@ export function watchSheet(pot: SheetPot = {}): SheetTemplate {
       gap, ...watchLines(feedOf), gap,
       caution("Drain water is salty: keep it off floors with pumps, lamps and leads, and pour it where your local rules allow."),
     ],
-    widths: [34, 18, 9, 9, 9, 24, 60],
+    widths: [34, 19, 11, 11, 11, 26, 64],
+    leastHeight: 30,
     landscape: true,
   });
 }

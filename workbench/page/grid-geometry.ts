@@ -36,6 +36,10 @@ export function setWidths(sheet: FWorksheet, { column, columnCount }: Area, poin
   sheet.setColumnWidths(column, columnCount, points * pixelsPerPoint);
 }
 
+export function setHeights(sheet: FWorksheet, { row, rowCount }: Area, points: number): void {
+  sheet.setRowHeightsForced(row, rowCount, points * pixelsPerPoint);
+}
+
 function sum(count: number, each: (i: number) => number): number {
   return Array.from({ length: count }, (_, i) => each(i)).reduce((total, value) => total + value, 0);
 }

@@ -3,7 +3,7 @@ import type { Area } from "../host/excel/area";
 import { HostError } from "../host/excel/host-error";
 import type { Box, SheetInfo, Visibility } from "../host/excel/sheet-store";
 import type { Grid } from "./grid";
-import { boxOf, setWidths } from "./grid-geometry";
+import { boxOf, setHeights, setWidths } from "./grid-geometry";
 
 const sheetRoom = { rows: 200, columns: 26 };
 
@@ -60,6 +60,7 @@ export abstract class UniverSheets {
 
   box(area: Area): Box { return boxOf(this.sheet(area.sheetId), area); }
   setColumnWidth(area: Area, points: number): void { setWidths(this.sheet(area.sheetId), area, points); }
+  setRowHeight(area: Area, points: number): void { setHeights(this.sheet(area.sheetId), area, points); }
   fitColumns(area: Area): void { this.sheet(area.sheetId).autoResizeColumns(area.column, area.columnCount); }
 
   protected get book(): FWorkbook {

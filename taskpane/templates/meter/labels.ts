@@ -5,7 +5,7 @@ export const meterLabels = {
   meter: "EC meter",
   next: "Next calibration",
   note: "Write into the log's notes",
-  every: "Days between calibrations",
+  every: "Calibrate every (days)",
   shows: "The pH pen shows",
   corrects: "EC meter corrects to 25 C",
   today: "Today",

@@ -25,7 +25,10 @@ const standard: TemplateCell = { style: "input", numberFormat: "0.000", accepts:
 const ec: TemplateCell = { style: "input", numberFormat: "0.00", accepts: { between: [0.01, 30], hint: "mS/cm that the meter shows, before it is set" } };
 
 /** The columns of the record with their headings, from B on. */
-const headings = ["Date", "Buffer 1", "shown", "Buffer 2", "shown", "C", "slope, %", "offset, mV", "pH pen", "Standard", "shown", "C", "off by, %", "EC meter", "Next due"];
+const headings = [
+  "Date", "Buffer 1", "mV (pH)", "Buffer 2", "mV (pH)", "C", "slope, %", "offset, mV", "pH pen",
+  "Standard EC", "EC shown", "C", "off by, %", "EC meter", "Next due",
+];
 
 function record(number: number): Line {
   const key = recordKey(number);

@@ -1,13 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { addSheet } from "../../../taskpane/sheet/new-sheet";
 import { flushSheet } from "../../../taskpane/templates/flush-sheet";
+import { meterSheet } from "../../../taskpane/templates/meter-sheet";
 import { mixSheet } from "../../../taskpane/templates/mix-sheet";
+import { watchSheet } from "../../../taskpane/templates/watch-sheet";
 import { areaAt } from "../../../workbench/host/excel/area";
 import { bench, filledCells, refusal } from "./bench-log";
 
 const idOf = ({ store }: ReturnType<typeof bench>, name: string): string => store.sheets().find((sheet) => sheet.name === name)?.id ?? "";
 
-describe.each([["Mix", mixSheet()], ["Flush", flushSheet()]] as const)("addSheet %s", (name, template) => {
+describe.each([["Mix", mixSheet()], ["Flush", flushSheet()], ["Meter", meterSheet()], ["Watch", watchSheet()]] as const)("addSheet %s", (name, template) => {
   test("writes every cell of the template on a sheet of its own, shows it, and leaves the log", async () => {
     const host = bench();
     const log = filledCells(host.store, host.sheetId);
@@ -35,6 +37,14 @@ describe.each([["Mix", mixSheet()], ["Flush", flushSheet()]] as const)("addSheet
     expect(host.records.sheet(id).pageLayout).toMatchObject({ zoom: { horizontalFitToPages: 1, verticalFitToPages: 1 } });
   });
 
+  test("every row is high enough for its largest text and all its lines", async () => {
+    const host = bench();
+    await addSheet(template);
+    const id = idOf(host, name);
+    const heights = template.rows.map((_, row) => host.store.box(areaAt(id, row, 0)).height);
+    expect(heights).toEqual(template.heights);
+  });
+
   test("beside a sheet of that name it takes the next free one; take back deletes it again", async () => {
     const host = bench();
     host.store.addSheet(name.toUpperCase());
@@ -60,10 +70,10 @@ describe.each([["Mix", mixSheet()], ["Flush", flushSheet()]] as const)("addSheet
   });
 
   test("every label that asks for or gives an amount says its unit", () => {
-    const unitless = /pH|Pot|Medium|Feeder|Acid|Its unit|Alkalinity|Limits|Balance|Day and time|As meant|as meant|The EC, by/;
+    const unitless = /pH|Pot|Medium|Feeder|Acid|Its unit|Alkalinity|Limits|Balance|Day and time|As meant|as meant|The EC, by|What was done|by the ramp|EC meter corrects|Today/;
     const labels = template.rows.flatMap(([label, box]) =>
       label?.style === "label" && typeof label.value === "string" && (box?.style === "input" || box?.style === "result") ? [label.value] : []);
-    expect(labels.filter((label) => !/\(.+\)$/.test(label) && !unitless.test(label) && !/^portion|^before|^\d+ h$|^day \d/.test(label))).toEqual([]);
+    expect(labels.filter((label) => !/\(.+\)$/.test(label) && !unitless.test(label) && !/^portion|^before|^\d+ h$|^day \d|^no\. \d/.test(label))).toEqual([]);
   });
 });
 

@@ -13,12 +13,17 @@ export const defaultPoints = { columnWidth: 48, rowHeight: 15 };
 
 const keyOf = (row: number, column: number): string => `${row},${column}`;
 
+/** The size of neighbours together; those that nobody changed have the usual one. */
+const sumOf = (sizes: ReadonlyMap<number, number>, usual: number, { from, count }: { readonly from: number; readonly count: number }): number =>
+  Array.from({ length: count }, (_, i) => sizes.get(from + i) ?? usual).reduce((sum, size) => sum + size, 0);
+
 /** One sheet of a workbook in memory. */
 export class MemorySheet implements SheetInfo {
   visibility: Visibility = "Visible";
   readonly hiddenRows = new Set<number>();
   readonly hiddenColumns = new Set<number>();
   private readonly columnWidths = new Map<number, number>();
+  private readonly rowHeights = new Map<number, number>();
   private readonly cells = new Map<string, MemoryCell>();
   private readonly formats = new Map<string, string>();
   private readonly looks = new Map<string, CellLook>();
@@ -65,13 +70,17 @@ export class MemorySheet implements SheetInfo {
 
   box({ row, column, rowCount, columnCount }: Area): Box {
     const { columnWidth, rowHeight } = defaultPoints;
-    const across = (from: number, count: number): number =>
-      Array.from({ length: count }, (_, i) => this.columnWidths.get(from + i) ?? columnWidth).reduce((sum, width) => sum + width, 0);
-    return { left: across(0, column), top: row * rowHeight, width: across(column, columnCount), height: rowCount * rowHeight };
+    const across = (from: number, count: number): number => sumOf(this.columnWidths, columnWidth, { from, count });
+    const down = (from: number, count: number): number => sumOf(this.rowHeights, rowHeight, { from, count });
+    return { left: across(0, column), top: down(0, row), width: across(column, columnCount), height: down(row, rowCount) };
   }
 
   setColumnWidth({ column, columnCount }: Area, width: number): void {
     for (let i = 0; i < columnCount; i += 1) this.columnWidths.set(column + i, width);
+  }
+
+  setRowHeight({ row, rowCount }: Area, height: number): void {
+    for (let i = 0; i < rowCount; i += 1) this.rowHeights.set(row + i, height);
   }
 
   formulaCells(): { row: number; column: number; formula: string }[] {

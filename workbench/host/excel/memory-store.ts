@@ -104,6 +104,7 @@ export class MemoryStore implements SheetStore {
 
   box(area: Area): Box { return this.page(area.sheetId).box(area); }
   setColumnWidth(area: Area, width: number): void { this.page(area.sheetId).setColumnWidth(area, width); }
+  setRowHeight(area: Area, height: number): void { this.page(area.sheetId).setRowHeight(area, height); }
   fitColumns(area: Area): void { this.setColumnWidth(area, defaultPoints.columnWidth); }
 
   selection(): readonly Area[] { return this.selected; }

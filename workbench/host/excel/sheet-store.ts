@@ -78,6 +78,7 @@ export interface SheetStore {
   setColumnsHidden(area: Area, hidden: boolean): void;
   box(area: Area): Box;
   setColumnWidth(area: Area, points: number): void;
+  setRowHeight(area: Area, points: number): void;
   /** Makes columns as wide as their longest text. */
   fitColumns(area: Area): void;
 

@@ -47,7 +47,13 @@ export const formatKinds: Pick<Kinds, "RangeFormat" | "RangeFill" | "RangeFont" 
           document.store.setColumnWidth(area, Number(points));
         },
       },
-      rowHeight: { get: (area, { store }) => store.box({ ...area, rowCount: 1 }).height },
+      rowHeight: {
+        get: (area, { store }) => store.box({ ...area, rowCount: 1 }).height,
+        set: (area, points, document) => {
+          assertWritable(document, area.sheetId);
+          document.store.setRowHeight(area, Number(points));
+        },
+      },
     },
     parts: {
       fill: (area) => object("RangeFill", area),
