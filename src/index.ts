@@ -142,6 +142,7 @@ export {
   type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid,
   type LogQuestion, type LogQuestionKind, type LogReading, type SetAside,
 } from "./log/reading";
+export { plantScale } from "./log/plant-scale";
 export { readLog } from "./log/read-log";
 export { rowsUsed } from "./log/rows-used";
 export { logSheetsIn, shareDays, type LogSheet, type NamedGrid } from "./log/log-sheets";

@@ -1,9 +1,10 @@
 import { type Choices } from "./choices";
 import { compensatedColumns, flagHeader, type FormulaKind } from "./formulas/computed-columns";
 import { ecFromNewColumns, offersFor, optionsFor } from "./formulas/offers";
+import { plantColumns } from "./formulas/plant-columns";
 import { type Tool } from "./next-thing";
 import { type RootZone } from "./root-zone";
-import { addColumns } from "./sheet/add-columns";
+import { addColumns, putColumns } from "./sheet/add-columns";
 import { type Done } from "./sheet/done";
 import { extendColumns } from "./sheet/extend-columns";
 import { functionsState, type FunctionsState, reenter } from "./sheet/functions-alive";
@@ -97,6 +98,16 @@ export class SheetWork implements WorkActions {
       await this.countFunctions();
     });
   };
+
+  readonly addPlantColumns = (): void => { this.addPlant("plant-columns"); };
+
+  private addPlant(at: string): void {
+    this.onLog(at, (zone) => {
+      const columns = plantColumns(zone.reading);
+      if (columns.length === 0) throw new SheetProblem("selection", workWords.plantThere);
+      return putColumns(zone, columns);
+    }, () => this.host.readAfterWriting());
+  }
 
   readonly extend = (): void => { this.onLog("extend", extendColumns); };
   readonly mark = (): void => { this.onLog("mark", markRows); };

@@ -1,5 +1,5 @@
-import { type ComputedColumn, formulaFor, type FormulaOptions } from "../formulas/computed-columns";
 import { inThisRow, logCells } from "../formulas/log-cell";
+import { type NewColumn } from "../formulas/new-column";
 import { type RootZone } from "../root-zone";
 import { offers, SheetProblem, writingInExcel } from "../workbook";
 import { type Block, blockAddress, rangeOf } from "./address";
@@ -8,6 +8,7 @@ import { fillEmpty } from "./fill-empty";
 import { assertFree } from "./free-place";
 import { leftOutInWords } from "./left-out";
 import { assertNew, headerCells } from "./log-place";
+import { picksOf } from "./looks";
 import { wholly } from "./wholly";
 
 /** The part of the host's interface that widens a Table without moving its neighbours. */
@@ -17,7 +18,7 @@ const resizeSet = "1.13";
  * Widens the log's Table over the empty cells beside it and fills the new columns with structured references, so that the
  * Table carries them on into new rows. (Inserting columns would push aside what stands to the right of the Table.)
  */
-export const addToTable = (zone: RootZone, columns: readonly ComputedColumn[], options: FormulaOptions): Promise<Done> =>
+export const addToTable = (zone: RootZone, columns: readonly NewColumn[]): Promise<Done> =>
   writingInExcel(async (context) => {
     const { sheetId, sheetName, tableName = "" } = zone.selection;
     if (!offers(resizeSet)) throw new SheetProblem("not offered");
@@ -33,7 +34,7 @@ export const addToTable = (zone: RootZone, columns: readonly ComputedColumn[], o
       if (name === undefined) throw new SheetProblem("selection", `Select cells of the Table ${tableName} only, then read the selection again.`);
       return inThisRow(tableName, name);
     });
-    const written = await widen(context, { sheet, table, tableName, place, whole }, columns.map((column) => ({ column, formula: formulaFor(column, cells, options) })));
+    const written = await widen(context, { sheet, table, tableName, place, whole }, columns.map((column) => ({ column, formula: column.formula(cells) })));
     return {
       words: `Put ${columns.map(({ header }) => header).join(", ")} into the Table ${tableName} on ${sheetName}, at ${blockAddress(place)}. New rows take them on.${leftOutInWords(zone)}`,
       takeBack: () => narrow({ sheetId, tableName, whole }, written),
@@ -63,7 +64,7 @@ interface Widening {
   readonly whole: Block;
 }
 
-type Formula = { readonly column: ComputedColumn; readonly formula: string };
+type Formula = { readonly column: NewColumn; readonly formula: string };
 
 /** Grows the Table and fills its new columns; below its body (a totals row) nothing is written. */
 async function widen(
@@ -72,13 +73,14 @@ async function widen(
   const body = table.getDataBodyRange().load("rowCount");
   await context.sync();
   const block = { ...place, rows: body.rowCount + 1 };
-  const lines = <T>(top: (column: ComputedColumn) => T, below: (each: Formula) => T): T[][] =>
+  const lines = <T>(top: (column: NewColumn) => T, below: (each: Formula) => T): T[][] =>
     Array.from({ length: block.rows }, (_, i) => columns.map((each) => (i === 0 ? top(each.column) : below(each))));
   const filling = {
     block,
     formulas: lines(({ header }) => header, ({ formula }) => formula),
     numberFormat: lines(() => "General", ({ column }) => column.numberFormat),
     boldTop: false,
+    picks: picksOf(columns.map(({ column }) => column), 0),
   };
   const wide = { ...whole, columns: whole.columns + place.columns };
   return await fillEmpty(context, sheet, [filling], {

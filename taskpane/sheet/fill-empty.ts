@@ -30,9 +30,13 @@ export async function fillEmpty(
   context: Excel.RequestContext, sheet: Excel.Worksheet, fillings: readonly Filling[], around?: Around,
 ): Promise<WrittenCells[]> {
   sheet.load("id,name");
-  const asked = fillings.map(({ block }) => askLooks(sheet, block));
+  const asked = fillings.map((filling) => askLooks(sheet, filling.block, filling));
   await context.sync();
-  const places = fillings.map((filling, i): Place => ({ ...filling, looks: asked[i]?.() ?? noLooks }));
+  const places = fillings.map((filling, i): Place => {
+    const looks = asked[i]?.() ?? noLooks;
+    // A rule of the person's own stays, and ours is left out.
+    return { ...filling, looks, picks: looks.unruled === undefined ? undefined : filling.picks };
+  });
   const ranges = (): Excel.Range[] => fillings.map(({ block }) => rangeOf(sheet, block).load("formulas"));
   let [before, after]: Excel.Range[][] = [[], []];
   const write = (): void => {
@@ -48,8 +52,8 @@ export async function fillEmpty(
   await wholly(context, { where: `${addresses(fillings)} of ${name}`, write, putBack: (again) => emptied(again, id, places, around) });
   const seen = (before ?? []).map(({ formulas }) => formulas as unknown[][]);
   await assertNobodyTyped(context, { sheet, places, around }, seen);
-  return places.map(({ block, looks, numberFormat, boldTop }, i) => ({
-    block, looks: { before: looks, after: { numberFormat, boldTop } }, before: seen[i] ?? [], after: (after?.[i]?.formulas ?? []) as unknown[][],
+  return places.map(({ block, looks, numberFormat, boldTop, picks }, i) => ({
+    block, looks: { before: looks, after: { numberFormat, boldTop, picks } }, before: seen[i] ?? [], after: (after?.[i]?.formulas ?? []) as unknown[][],
   }));
 }
 

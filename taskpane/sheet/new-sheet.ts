@@ -1,8 +1,9 @@
 import { columnLetters } from "../../src/index";
-import { type Accepts, type SheetTemplate, type TemplateCell } from "../templates/sheet-template";
+import { type SheetTemplate, type TemplateCell } from "../templates/sheet-template";
 import { inExcel, offers, SheetProblem, writingInExcel } from "../workbook";
 import { cellAddress } from "./address";
 import { type Done } from "./done";
+import { restrict } from "./restrict";
 import { type Look, looks } from "./template-looks";
 import { wholly } from "./wholly";
 
@@ -101,20 +102,6 @@ function dress({ format }: Excel.Range, { fill, color, bold, italic, size, edge,
     border.style = "Continuous";
     border.color = edge;
   }
-}
-
-/** What a box accepts; the person may keep another figure after a word of warning. */
-function restrict({ dataValidation }: Excel.Range, accepts: Accepts): void {
-  const rule = ruleOf(accepts);
-  if (rule !== undefined) dataValidation.rule = rule;
-  dataValidation.prompt = { showPrompt: true, title: "", message: accepts.hint };
-  dataValidation.errorAlert = { showAlert: true, style: "Warning", title: "Is that right?", message: accepts.hint };
-}
-
-function ruleOf(accepts: Accepts): Excel.DataValidationRule | undefined {
-  if ("between" in accepts) return { decimal: { formula1: accepts.between[0], formula2: accepts.between[1], operator: "Between" } };
-  if ("date" in accepts) return { date: { formula1: "2000-01-01", operator: "GreaterThan" } };
-  return accepts.words.length === 0 ? undefined : { list: { inCellDropDown: true, source: accepts.words.join(",") } };
 }
 
 function setUpPrint({ pageLayout }: Excel.Worksheet, { printArea, landscape }: SheetTemplate): void {

@@ -25,6 +25,7 @@ export interface WorkActions {
   readonly choose: (kind: FormulaKind) => void;
   readonly addColumns: () => void;
   readonly turnColumns: () => void;
+  readonly addPlantColumns: () => void;
   readonly extend: () => void;
   readonly mark: () => void;
   readonly unmark: () => void;
@@ -70,6 +71,7 @@ function columnsToAdd({ offers, ticked, uncompensated, kind, inTable }: WorkStat
       button(words.addColumns, actions.addColumns, { id: "add-columns" }),
       !inTable && button(words.extend, actions.extend, { id: "extend" }),
       button(words.turnColumns, actions.turnColumns, { id: "turn-columns" }),
+      button(words.plantColumns, actions.addPlantColumns, { id: "plant-columns" }),
     ),
   );
 }

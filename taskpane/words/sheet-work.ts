@@ -16,6 +16,8 @@ export const workWords = {
     "A plain formula reads figures only: beside a cell of words (1.8 mS, n/a) it stays blank; its #N/A tells no reason.",
   turnColumns: "Turn the columns that are there into this kind",
   addColumns: "Add the ticked columns",
+  plantColumns: "Add plant columns",
+  plantThere: "The log has columns for new growth, posture, spread of symptoms and roots already.",
   extend: "Carry on into new rows",
   mark: "Mark flagged rows",
   unmark: "Remove the marks",

@@ -2,8 +2,9 @@
 import { forPot, noChoices } from "../../taskpane/choices";
 import { keepChoices } from "../../taskpane/kept-choices";
 import { computedColumns } from "../../taskpane/formulas/computed-columns";
+import { plantColumns } from "../../taskpane/formulas/plant-columns";
 import { type RootZone, rootZoneOf } from "../../taskpane/root-zone";
-import { addColumns } from "../../taskpane/sheet/add-columns";
+import { addColumns, putColumns } from "../../taskpane/sheet/add-columns";
 import { extendColumns } from "../../taskpane/sheet/extend-columns";
 import { followSelection } from "../../taskpane/sheet/follow";
 import { reenter } from "../../taskpane/sheet/functions-alive";
@@ -15,7 +16,9 @@ import { selectedPlace } from "../../taskpane/sheet/selected-place";
 import { turnColumns } from "../../taskpane/sheet/turn-columns";
 import { keepValuesOnly } from "../../taskpane/sheet/values-only";
 import { flushSheet } from "../../taskpane/templates/flush-sheet";
+import { meterSheet } from "../../taskpane/templates/meter-sheet";
 import { mixSheet } from "../../taskpane/templates/mix-sheet";
+import { watchSheet } from "../../taskpane/templates/watch-sheet";
 import { SheetProblem } from "../../taskpane/workbook";
 import { clientOver } from "../../workbench/host/client/load-client";
 import { areaAt } from "../../workbench/host/excel/area";
@@ -49,6 +52,7 @@ const actions: readonly Action[] = [
   { name: "Keep what was answered in the workbook", run: (zone) => keepChoices(zone.selection, noChoices) },
   { name: "Add columns beside a log", run: addFlags },
   { name: "Add columns in a Table", run: addFlags, isInTable: true },
+  { name: "Add plant columns", run: (zone) => putColumns(zone, plantColumns(zone.reading)) },
   { name: "Carry columns on", run: async (zone) => { await addFlags(zone); await extendColumns(zone); } },
   { name: "Mark flagged rows, remove the marks", run: async (zone) => {
     await addFlags(zone);
@@ -60,6 +64,8 @@ const actions: readonly Action[] = [
   { name: "Keep values only", run: async (zone) => { await addFlags(zone); await keepValuesOnly(); } },
   { name: "New mix sheet", run: () => addSheet(mixSheet()) },
   { name: "New flush sheet", run: () => addSheet(flushSheet()) },
+  { name: "New watch sheet", run: () => addSheet(watchSheet()) },
+  { name: "New meter sheet", run: () => addSheet(meterSheet()) },
 ];
 
 /** A workbook with the log, seen through the library on one edition of the host. */

@@ -1,9 +1,9 @@
-import { watchPlan, type WatchStep } from "../../../src/index";
+import { plantScale, watchPlan, type WatchStep } from "../../../src/index";
 import { type Line, type TemplateCell } from "../sheet-template";
 
 const runoffPh: TemplateCell = { style: "input", numberFormat: "0.0", accepts: { between: [3, 11], hint: "pH of the runoff" } };
 const runoffEc: TemplateCell = { style: "input", numberFormat: "0.00", accepts: { between: [0.01, 20], hint: "mS/cm at 25 C of the runoff" } };
-const posture: TemplateCell = { style: "input", accepts: { words: ["0", "1", "2", "3"], hint: "0 upright, 1 a little slack, 2 limp, 3 lying down" } };
+const posture: TemplateCell = { style: "input", accepts: { words: ["0", "1", "2", "3"], hint: plantScale.posture.map((word, figure) => `${figure} ${word}`).join(", ") } };
 const hoursPerDay = 24;
 
 /** The key of a look, by its place in the plan. */

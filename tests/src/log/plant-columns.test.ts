@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { readLog } from "../../../src/index";
+import { plantScale, readLog } from "../../../src/index";
+import { plantColumns } from "../../../taskpane/formulas/plant-columns";
 
 const plantOf = (header: string, ...cells: readonly unknown[]): unknown[] =>
   readLog({ cells: [["Date", "Runoff EC mS/cm", header], ...cells.map((cell, day) => [45_383 + day, 2.4, cell])] }).rows.map(({ plant }) => plant);
@@ -17,6 +18,20 @@ describe("columns of how the plant looks", () => {
     const { rows, problems } = readLog({ cells: [["Date", "Runoff EC mS/cm", "Posture"], [45_383, 2.4, 7], [45_384, 2.4, 1]] });
     expect(rows.map(({ plant }) => plant)).toEqual([undefined, { posture: 1 }]);
     expect(problems.map(({ row, column, used }) => [row, column, used])).toEqual([[1, 2, false]]);
+  });
+
+  const offered = plantColumns({ columns: [] }).map(({ header, accepts }) =>
+    [header, accepts !== undefined && "words" in accepts ? accepts.words : []] as const);
+
+  it.each(offered)("%s reads its own pick list: the figure, with the word beside it", (header, choices) => {
+    expect(choices).toHaveLength(4);
+    const { rows } = readLog({ cells: [["Date", "Runoff EC mS/cm", header], ...choices.map((choice, day) => [45_383 + day, 2.4, choice])] });
+    expect(rows.map(({ plant }) => Object.values<number | undefined>({ ...plant }))).toEqual([[0], [1], [2], [3]]);
+  });
+
+  it("has a pick list that fits the host's 255 letters, and no word with the comma that parts its entries", () => {
+    expect(Math.max(...offered.map(([, choices]) => choices.join().length))).toBeLessThanOrEqual(255);
+    expect(Object.values(plantScale).flat().filter((word) => word.includes(","))).toEqual([]);
   });
 
   it("takes symptoms told in words for notes", () => {

@@ -1,7 +1,8 @@
 import { bandFor } from "../../../src/index";
 import { computedColumns } from "../../../taskpane/formulas/computed-columns";
+import { plantColumns } from "../../../taskpane/formulas/plant-columns";
 import { type RootZone } from "../../../taskpane/root-zone";
-import { addColumns } from "../../../taskpane/sheet/add-columns";
+import { addColumns, putColumns } from "../../../taskpane/sheet/add-columns";
 import { type Done } from "../../../taskpane/sheet/done";
 import { extendColumns } from "../../../taskpane/sheet/extend-columns";
 import { reenter } from "../../../taskpane/sheet/functions-alive";
@@ -91,9 +92,13 @@ const place: Action = async ({ selection }) => {
   return undefined;
 };
 
+const addPlant: Action = (zone) => putColumns(zone, plantColumns(zone.reading));
+
 const actions: Readonly<Record<string, Trial>> = {
   "adding columns": { prepare: () => onLog(freshBench()), act: (zone) => addColumns(zone, columns("Salt ratio", "Row flags"), options) },
   "adding columns to a Table": { prepare: inTable, act: (zone) => addColumns(zone, columns("Salt ratio", "pH shift"), options) },
+  "adding plant columns": { prepare: () => onLog(freshBench()), act: addPlant },
+  "adding plant columns to a Table": { prepare: inTable, act: addPlant },
   "carrying columns on": { prepare: grown, act: extendColumns },
   "marking rows": { prepare: () => withColumns("Row flags"), act: markRows },
   "marking rows again": { prepare: marked, act: markRows },
