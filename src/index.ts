@@ -65,7 +65,7 @@ export {
 } from "./diagnosis/judgement/words";
 
 // Flush: how much, when to stop
-export { containerCapacity, washoutRate } from "./flush/container-capacity";
+export { containerCapacity, potVolume, washoutRate } from "./flush/container-capacity";
 export { drainedMedia, type DrainedMedium, washingOf, washingTable, type Washing } from "./flush/container-table";
 export { fitWashout, type WashPoint } from "./flush/fit-washout";
 export { flushLeft, type FlushLeft } from "./flush/flush-left";

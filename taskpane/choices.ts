@@ -1,6 +1,6 @@
 import {
-  type Band, bandFor, type ColumnAnswer, type DateOrder, type EcLogUnit, ec25, type Feeder, type LogAnswers, type Medium, ownBand, ph,
-  Refusal,
+  type Band, bandFor, type ColumnAnswer, type DateOrder, type EcLogUnit, ec25, type Feeder, type Litres, litres, type LogAnswers, type Medium,
+  ownBand, ph, potVolume, Refusal,
 } from "../src/index";
 
 /** Limits of the grower's own, as typed; they win over any table once all four are there. */
@@ -16,6 +16,8 @@ export interface PotChoices {
   readonly medium: Medium | undefined;
   readonly feeder: Feeder;
   readonly own: OwnLimits | undefined;
+  /** Litres, as typed. */
+  readonly container: string;
 }
 
 /** What a person chose and answered for one log; kept in the workbook, column answers by header so that columns may move. */
@@ -32,7 +34,7 @@ export interface Choices {
   readonly headerRow: number | undefined;
 }
 
-export const noPotChoices: PotChoices = { medium: undefined, feeder: "medium", own: undefined };
+export const noPotChoices: PotChoices = { medium: undefined, feeder: "medium", own: undefined, container: "" };
 
 export const noChoices: Choices = {
   pots: {},
@@ -65,10 +67,24 @@ export function forPot(choices: Choices, vessel: string | undefined, change: Par
 export function bandOf({ medium, feeder, own }: PotChoices): Band | Refusal | undefined {
   const limits = own === undefined ? [] : [own.phLow, own.phHigh, own.ecLow, own.ecHigh];
   if (limits.every((limit) => limit.trim() === "")) return medium === undefined ? undefined : bandFor(medium, feeder);
-  try {
-    const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] = limits.map(typedNumber);
+  return orRefusal(() => {
+    const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] =
+      limits.map((limit) => typedNumber(limit, "a limit", "fill in all four limits, or none"));
     const of = { medium, feeder };
     return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"), of);
+  });
+}
+
+/** The pot's own volume; `undefined` until it is typed, or the Refusal that says what is wrong with it. */
+export function containerOf({ container }: PotChoices): Litres | Refusal | undefined {
+  if (container.trim() === "") return undefined;
+  return orRefusal(() =>
+    potVolume(litres(typedNumber(container, "the pot's volume", "a number of litres, or leave it empty"), "the pot's volume")));
+}
+
+function orRefusal<T>(work: () => T): T | Refusal {
+  try {
+    return work();
   } catch (problem) {
     if (problem instanceof Refusal) return problem;
     throw problem;
@@ -76,10 +92,10 @@ export function bandOf({ medium, feeder, own }: PotChoices): Band | Refusal | un
 }
 
 /** A number in a field of the pane; "5,8" can only be 5.8 there. */
-function typedNumber(text: string): number {
+function typedNumber(text: string, quantity: string, next: string): number {
   const tidy = text.trim().replace(",", ".");
   if (/^\d+(\.\d+)?$/.test(tidy)) return Number(tidy);
-  throw new Refusal(tidy === "" ? "missing" : "not-a-number", { quantity: "a limit", given: text, next: "fill in all four limits, or none" });
+  throw new Refusal(tidy === "" ? "missing" : "not-a-number", { quantity, given: text, next });
 }
 
 /** The answers as the log reader wants them: by column of the grid, here found again by header. */

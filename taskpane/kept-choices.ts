@@ -47,11 +47,12 @@ export function asChoices(found: unknown): Choices {
 
 function asPotChoices(value: unknown): PotChoices {
   if (!isRecord(value)) return noPotChoices;
-  const { own } = value;
+  const { own, container } = value;
   const isOwn = isRecord(own) && ["phLow", "phHigh", "ecLow", "ecHigh"].every((limit) => isText(own[limit]));
   return {
     medium: media.find((each) => each === value["medium"]),
     feeder: feeders.find((each) => each === value["feeder"]) ?? noPotChoices.feeder,
     own: isOwn ? (own as unknown as NonNullable<PotChoices["own"]>) : undefined,
+    container: typeof container === "string" ? container : "",
   };
 }

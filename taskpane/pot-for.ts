@@ -7,7 +7,7 @@ import { type SheetPot } from "./templates/sheet-pot";
 const weakestFeed = 0.5;
 
 /** What the log and the course tell of the pot shown, for the boxes of a sheet that is made for it. */
-export function potFor({ vessel, band, timeline, judgement }: RootZone, tool: Tool): SheetPot {
+export function potFor({ vessel, band, timeline, judgement, containerLitres }: RootZone, tool: Tool): SheetPot {
   const { readings, axis } = timeline;
   const last = (lane: "EC" | "pH", role: "input" | "runoff"): number | undefined => latest(readings, lane, role);
   const step = judgement?.course.find(({ act }) => (tool === "flush sheet" ? act.includes("flush") || act === "reset the pH" : act.includes("feed") || act.includes("tank")));
@@ -17,6 +17,7 @@ export function potFor({ vessel, band, timeline, judgement }: RootZone, tool: To
   const sinceFlush = flushed === undefined ? Infinity : Math.floor((readings.at(-1)?.day ?? 0) - flushed);
   return {
     name: vessel,
+    containerLitres,
     medium: drained ? medium : undefined,
     feeder: band?.feeder,
     limits: band !== undefined && medium === undefined ? [...band.ph, ...band.ec] : undefined,

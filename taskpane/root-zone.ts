@@ -1,7 +1,7 @@
 import {
-  type Band, type LogAnswers, type LogReading, type PotJudgement, type PotReport, Refusal, reportOf, type Timeline,
+  type Band, type Litres, type LogAnswers, type LogReading, type PotJudgement, type PotReport, Refusal, reportOf, type Timeline,
 } from "../src/index";
-import { answersFor, bandOf, type Choices, potChoices } from "./choices";
+import { answersFor, bandOf, containerOf, type Choices, potChoices } from "./choices";
 import { headersOf } from "./headers";
 import { type SheetSelection } from "./sheet/read-selection";
 
@@ -16,6 +16,8 @@ export interface RootZone {
   readonly band: Band | undefined;
   /** What is wrong with the grower's own limits. */
   readonly bandProblem: string | undefined;
+  readonly containerLitres: Litres | undefined;
+  readonly containerProblem: string | undefined;
   /** Waits for a band, and for the answers without which the readings mean nothing. */
   readonly judgement: PotJudgement | undefined;
   /** The rows of the grid that the judgement rests on. */
@@ -33,12 +35,14 @@ export interface RootZone {
 export function rootZoneOf(selection: SheetSelection, choices: Choices, earlier?: RootZone): RootZone {
   const answers = answersFor(choices, headersOf(selection, choices.headerRow));
   const isRead = earlier?.selection === selection && JSON.stringify(earlier.answers) === JSON.stringify(answers);
+  const potOf = (pot: string | undefined): Litres | Refusal | undefined => containerOf(potChoices(choices, pot));
   const limitsOf = (pot: string | undefined): Band | Refusal | undefined => bandOf(potChoices(choices, pot));
   const report = reportOf({
     grid: selection.grid,
     answers,
     reading: isRead ? earlier.reading : undefined,
-    band: (pot) => bandOnly(limitsOf(pot)),
+    band: (pot) => known(limitsOf(pot)),
+    containerOf: (pot) => known(potOf(pot)),
     vessel: choices.vessel,
   });
   const { reading, pots, vessel, judgement, rows, waitsFor, timeline } = report;
@@ -48,8 +52,10 @@ export function rootZoneOf(selection: SheetSelection, choices: Choices, earlier?
     answers,
     reading,
     vessel,
-    band: bandOnly(found),
-    bandProblem: found instanceof Refusal ? found.message : undefined,
+    band: known(found),
+    containerLitres: known(potOf(vessel)),
+    containerProblem: problemIn(potOf(vessel)),
+    bandProblem: problemIn(found),
     judgement,
     restsOn: rows,
     pots,
@@ -58,4 +64,5 @@ export function rootZoneOf(selection: SheetSelection, choices: Choices, earlier?
   };
 }
 
-const bandOnly = (found: Band | Refusal | undefined): Band | undefined => (found instanceof Refusal ? undefined : found);
+const known = <T>(found: T | Refusal): T | undefined => (found instanceof Refusal ? undefined : found);
+const problemIn = (found: unknown): string | undefined => (found instanceof Refusal ? found.message : undefined);

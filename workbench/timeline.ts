@@ -45,7 +45,7 @@ async function findingsOf(file: string, request: TimelineRequest): Promise<BookF
   return { ...(isTab(shown, vessel) ? shown : findingsOn(file, shown.placed, request)), others };
 }
 
-function findingsOn(file: string, placed: PlacedGrid, { vessel, band, columns, answers }: TimelineRequest): Findings {
+function findingsOn(file: string, placed: PlacedGrid, { vessel, band, container, columns, answers }: TimelineRequest): Findings {
   const bare = readLog(placed.grid);
   const answered = bare.columns.flatMap(({ column, letters }) => {
     const quantity = columns.get(letters);
@@ -58,7 +58,8 @@ function findingsOn(file: string, placed: PlacedGrid, { vessel, band, columns, a
   if (vessel !== undefined && !reading.vessels.includes(vessel)) {
     throw new FileProblem(`there is no vessel ${vessel}; there is ${reading.vessels.join(", ") || "no vessel column"}`);
   }
-  return { file, placed, report: reportOf({ grid: placed.grid, reading, band, vessel, sheetName: placed.sheet }) };
+  const containerOf = (): typeof container => container;
+  return { file, placed, report: reportOf({ grid: placed.grid, reading, band, containerOf, vessel, sheetName: placed.sheet }) };
 }
 
 function pictureOf({ report: { timeline, title } }: Findings): string {

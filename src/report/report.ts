@@ -1,23 +1,26 @@
 import { type Band } from "../bands/band";
 import { byVessel, inTime, rankOf } from "../diagnosis/bench";
-import { judge, type JudgeOptions } from "../diagnosis/judgement/judge";
+import { judge } from "../diagnosis/judgement/judge";
 import { type PotJudgement, type PotStanding } from "../diagnosis/judgement/pot-judgement";
 import { type LogRow } from "../log/log";
 import { readLog } from "../log/read-log";
 import { type LogAnswers, type LogGrid, type LogQuestionKind, type LogReading } from "../log/reading";
+import { type Litres } from "../quantities";
 import { timeline, type Timeline } from "../recovery/timeline/timeline";
 
 /** The band of each pot, where they differ. */
 export type BandOfPot = (vessel: string | undefined) => Band | undefined;
 
 /** What a report is made from. */
-export interface ReportRequest extends JudgeOptions {
+export interface ReportRequest {
   readonly grid: LogGrid;
   readonly answers?: LogAnswers | undefined;
   /** The log as it was read before, where neither grid nor answers have changed. */
   readonly reading?: LogReading | undefined;
   /** One band for all pots, or each pot's own; a pot without one is not judged. */
   readonly band?: Band | BandOfPot | undefined;
+  /** The volume of each pot, where it is known. */
+  readonly containerOf?: ((vessel: string | undefined) => Litres | undefined) | undefined;
   /** The pot to show; otherwise, or where the log does not name it, the worst one is. */
   readonly vessel?: string | undefined;
   /** Where the log stands, for the title. */
@@ -56,7 +59,7 @@ export function reportOf(request: ReportRequest): Report {
   const bandOf: BandOfPot = typeof request.band === "function" ? request.band : () => request.band as Band | undefined;
   const reading = request.reading ?? readLog(grid, answers);
   const waitsFor = questionsBefore(reading);
-  const pots = waitsFor.length > 0 ? [] : potsOf(reading, bandOf, request);
+  const pots = waitsFor.length > 0 ? [] : potsOf(reading, bandOf, request.containerOf);
   const isThere = asked !== undefined && reading.vessels.includes(asked);
   const shown = isThere ? pots.find(({ vessel }) => vessel === asked) : pots[0];
   const vessel = shown === undefined ? vesselUnjudged(reading, asked) : shown.vessel;
@@ -95,7 +98,11 @@ function questionsBefore({ questions }: LogReading): readonly string[] {
     .map(({ text }) => text);
 }
 
-function potsOf({ rows, vessels }: LogReading, bandOf: BandOfPot, options: JudgeOptions): readonly PotReport[] {
+function potsOf(
+  { rows, vessels }: LogReading,
+  bandOf: BandOfPot,
+  containerOf: ReportRequest["containerOf"],
+): readonly PotReport[] {
   const pots: ReadonlyMap<string | undefined, readonly LogRow[]> =
     vessels.length === 0 ? new Map([[undefined, rows]]) : byVessel(rows);
   const named = [...pots].filter(([vessel]) => vessels.length === 0 || vessel !== undefined);
@@ -103,7 +110,7 @@ function potsOf({ rows, vessels }: LogReading, bandOf: BandOfPot, options: Judge
     const band = bandOf(vessel);
     if (band === undefined) return [];
     const ordered = inTime(own);
-    const judgement = judge(ordered, band, options);
+    const judgement = judge(ordered, band, { containerLitres: containerOf?.(vessel) });
     return [
       {
         vessel,

@@ -6,7 +6,8 @@ import { type Actions } from "./actions";
 import { chooser, fold, h } from "./elements";
 
 /** What the roots of the pot shown stand in, how hungry the plant is, and which pot. */
-export function settingsSection({ reading: { vessels }, vessel }: RootZone, choices: Choices, actions: Actions): Node[] {
+export function settingsSection(zone: RootZone, choices: Choices, actions: Actions): Node[] {
+  const { reading: { vessels }, vessel } = zone;
   const pot = chooser("vessel", words.pot, vessels.map((value) => ({ value, text: value })), {
     value: vessel ?? "",
     onChoose: (chosen) => {
@@ -15,7 +16,7 @@ export function settingsSection({ reading: { vessels }, vessel }: RootZone, choi
   });
   const chosen = potChoices(choices, vessel);
   const mediumLabel = vessels.length > 1 && vessel !== undefined ? words.mediumOf(vessel) : words.medium;
-  return [h("div", { className: "fields" }, vessels.length > 1 && pot, mediumField(chosen, mediumLabel, actions), feederField(chosen, actions))];
+  return [h("div", { className: "fields" }, vessels.length > 1 && pot, mediumField(chosen, mediumLabel, actions), feederField(chosen, actions), ...containerField(zone, chosen, actions))];
 }
 
 function mediumField({ medium }: PotChoices, label: string, actions: Actions): HTMLElement {
@@ -35,6 +36,16 @@ function feederField({ feeder }: PotChoices, actions: Actions): HTMLElement {
       actions.chooseForPot({ feeder: feeders.find((each): each is Feeder => each === value) ?? "medium" });
     },
   });
+}
+
+/** Known, the course tells the litres of a flush from it, and the flush sheet begins with it. */
+function containerField({ containerProblem }: RootZone, { container }: PotChoices, actions: Actions): HTMLElement[] {
+  const input = h("input", { id: "container", type: "text", inputMode: "decimal", value: container, size: 4, autocomplete: "off" });
+  input.addEventListener("change", () => { actions.chooseForPot({ container: input.value }); });
+  return [
+    h("div", { className: "field" }, h("label", { htmlFor: input.id }, words.container), input),
+    ...(containerProblem === undefined ? [] : [h("p", { id: "container-said", role: "status", data: { tone: "wait" } }, containerProblem)]),
+  ];
 }
 
 const limitNames = ["phLow", "phHigh", "ecLow", "ecHigh"] as const satisfies readonly (keyof OwnLimits)[];

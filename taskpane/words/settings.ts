@@ -7,6 +7,7 @@ export const settingsWords = {
   feeder: "Feeder",
   pot: "Pot or bed",
   choose: "choose ...",
+  container: "Pot (L), if known",
   limits: "Limits, and my own",
   limitNames: { phLow: "pH low", phHigh: "pH high", ecLow: "EC low", ecHigh: "EC high" },
   noneInForce: "None in force yet.",

@@ -1,8 +1,8 @@
 import path from "node:path";
 import { parseArgs } from "node:util";
 import {
-  type Band, bandFor, bandNamed, ec25, feederNamed, type LogAnswers, type LogQuantity, logQuantities, mediumNamed, ownBand, ph, ppmScaleNamed,
-  Refusal, sampleNamed,
+  type Band, bandFor, bandNamed, ec25, feederNamed, type Litres, litres, type LogAnswers, type LogQuantity, logQuantities, mediumNamed, ownBand, ph, ppmScaleNamed,
+  potVolume, Refusal, sampleNamed,
 } from "../../src/index";
 import { messageOf } from "../files/file-problem";
 
@@ -13,6 +13,7 @@ export interface TimelineRequest {
   readonly range: string | undefined;
   readonly vessel: string | undefined;
   readonly band: Band | undefined;
+  readonly container: Litres | undefined;
   readonly svg: string | undefined;
   readonly json: boolean;
   /** Answers by the sheet's own column letters: "C" holds "runoff EC". */
@@ -22,7 +23,7 @@ export interface TimelineRequest {
 
 const usage =
   "usage: npm run timeline -- FILE.xlsx|FILE.csv ... [--sheet NAME] [--range A1:H60] [--pot NAME] [--medium coir] [--feeder heavy] " +
-  '[--sample pour-through] [--band "coir, heavy"|5.5,6.5,1.5,3] [--svg OUT.svg] [--json] [--ppm-scale 500] [--ec-unit uS/cm] [--volume-unit gal] [--temperature-unit F] ' +
+  '[--sample pour-through] [--band "coir, heavy"|5.5,6.5,1.5,3] [--container 11] [--svg OUT.svg] [--json] [--ppm-scale 500] [--ec-unit uS/cm] [--volume-unit gal] [--temperature-unit F] ' +
   '[--date-order "day first"] [--header-row 3] [--column "C=runoff EC"]';
 
 /** Arguments that ask for nothing that can be done. */
@@ -35,7 +36,7 @@ export class TimelineUsage extends Error {
 
 const text = { type: "string" } as const;
 const options = {
-  sheet: text, range: text, vessel: text, pot: text, medium: text, feeder: text, sample: text, band: text, svg: text, json: { type: "boolean" },
+  sheet: text, range: text, vessel: text, pot: text, medium: text, feeder: text, sample: text, band: text, container: text, svg: text, json: { type: "boolean" },
   "ppm-scale": text, "ec-unit": text, "volume-unit": text, "temperature-unit": text, "date-order": text, "header-row": text,
   column: { type: "string", multiple: true },
 } as const;
@@ -51,6 +52,7 @@ export function timelineRequest(args: string[], folder: string): TimelineRequest
     range: values.range,
     vessel: values.pot ?? values.vessel,
     band: asked(() => bandOf(values)),
+    container: values.container === undefined ? undefined : asked(() => potVolume(litres(Number(values.container), "--container"))),
     svg: values.svg === undefined ? undefined : path.resolve(folder, values.svg),
     json: values.json ?? false,
     columns: new Map((values.column ?? []).map(columnAnswer)),

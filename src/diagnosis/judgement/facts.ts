@@ -13,8 +13,6 @@ import { waterBalance, type WaterBalance } from "./uptake";
 export interface JudgeOptions {
   /** What part of the water drains, 0 to 1, where the rows do not tell volumes. */
   readonly leachingFraction?: Share | undefined;
-  /** Days since the meter's calibration fell due; 0 or less when it is not. */
-  readonly calibrationOverdueDays?: number | undefined;
   /** The pot's own volume. */
   readonly containerLitres?: Litres | undefined;
 }
@@ -57,7 +55,7 @@ export function factsOf(readings: readonly PotReading[], given: Band, options: J
     feed,
     water,
     crop,
-    trust: trustIn(rows, entries, { band, overdueDays: options.calibrationOverdueDays ?? 0, afterFlush }),
+    trust: trustIn(rows, entries, { band, afterFlush }),
     ec: levelOf(evidence, "ec", band, band.medium === "bark" ? (feed.waterEc ?? 0) : 0),
     ph: levelOf(evidence, "ph", band),
     plant: plantOf(entries, water.drinks),

@@ -1,5 +1,4 @@
 import { type Band } from "../../bands/band";
-import { Refusal } from "../../refusal";
 import { acidityOf, type AcidityFound } from "./acidity";
 import { phCauses, saltCauses } from "./causes";
 import { type Conclusion } from "./conclusion";
@@ -38,13 +37,9 @@ export { type JudgeOptions } from "./facts";
  * Source:   src/diagnosis/judgement/limits.ts, a source per limit
  *
  * @param readings oldest first; rows that hold nothing change nothing
- * @throws {Refusal} `not-a-number` when the days overdue are no number
  * @example judge([{ runoffPh: 6, runoffEc: 4.6 }, { runoffPh: 6.1, runoffEc: 4.9 }], bandFor("coir")).verdict // "salt buildup"
  */
 export function judge(readings: readonly PotReading[], band: Band, options: JudgeOptions = {}): PotJudgement {
-  const days = options.calibrationOverdueDays ?? 0;
-  if (Number.isNaN(days))
-    throw new Refusal("not-a-number", { quantity: "days since calibration was due", given: days });
   const facts = factsOf(band.medium === "water culture" ? tankReadings(readings) : readings, band, options);
   const { verdict, urgency, causes, steps, reasons, limitsThatFit } = concluded(facts);
   const course = dated(settled(steps), facts.lastDay, facts.phase.flush.at(-1)?.day);

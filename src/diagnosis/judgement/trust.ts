@@ -15,7 +15,6 @@ export interface TrustFound {
 
 export interface TrustOptions {
   readonly band: Band;
-  readonly overdueDays: number;
   /** Right after a flush weak runoff beside a full feed is no contradiction. */
   readonly afterFlush: boolean;
 }
@@ -40,7 +39,6 @@ const deadWithin = 0.05;
  *
  * @param rows those that are evidence, oldest first
  * @param all the whole log, for its calibration notes
- * @param overdueDays days since the calibration fell due, where the caller knows
  */
 export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: TrustOptions): TrustFound {
   const read = rows.filter(isRead);
@@ -50,7 +48,7 @@ export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: 
   return {
     doubts: [
       ...new Set([
-        ...overdue(options.overdueDays, calibrations, days),
+        ...overdue(calibrations, days),
         ...read.slice(-2).flatMap((entry) => doubts(options.afterFlush ? { ...entry, inputEc: undefined } : entry)),
         ...all.slice(-2).flatMap(({ unread }) => unread ?? []),
         ...leaps(read, options.band),
@@ -68,8 +66,7 @@ const calibratesPh = (entry: Entry): boolean =>
       kind === "calibration" && (!/\bec\b/i.test(words) || /\bph\b|\bboth\b|\bmeters\b|\bpens\b/i.test(words)),
   );
 
-function overdue(givenDays: number, calibrations: readonly Entry[], daysSince: number | undefined): string[] {
-  if (givenDays > 0) return [`the meter's calibration is ${givenDays} days overdue`];
+function overdue(calibrations: readonly Entry[], daysSince: number | undefined): string[] {
   const gaps = calibrations.slice(1).map((each, at) => daysBetween(calibrations[at], each) ?? 0);
   if (gaps.length === 0 || daysSince === undefined) return [];
   const usual = median(gaps);

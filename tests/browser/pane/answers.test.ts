@@ -112,6 +112,22 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
     await page.close();
   });
 
+  it("the pot's litres, once typed, turn the flush into litres for this pot; a slip is answered beside the field", async () => {
+    const page = await judged({ cells: climbing(8) });
+    const flush = page.locator(".course .step").filter({ hasText: "Flush once" });
+    expect(await flush.innerText()).not.toMatch(/\d L in all at most/);
+    const type = async (text: string): Promise<void> => {
+      await page.fill("#container", text);
+      await page.keyboard.press("Tab");
+    };
+    await type("11000");
+    await expect.poll(() => page.locator("#container-said").innerText()).toContain("divide mL by 1000");
+    await type("11");
+    await expect.poll(() => flush.innerText()).toMatch(/\d L in all at most/);
+    expect(await page.locator("#container-said").count()).toBe(0);
+    await page.close();
+  });
+
   it("a strong feed by choice is offered limits of its own, and one press takes them", async () => {
     const page = await judged({ cells: strongOnPurpose() }, "mineral wool");
     await page.click("#take-limits");
