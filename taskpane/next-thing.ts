@@ -1,10 +1,13 @@
 import { type Act, type PotJudgement } from "../src/index";
 
-/** What the pane can open for a step of the course. */
-export const tools = ["flush sheet", "mix sheet", "watch sheet", "meter sheet"] as const;
-export type Tool = (typeof tools)[number];
+/** The sheets that the pane can make. */
+export const sheetTools = ["flush sheet", "mix sheet", "watch sheet", "meter sheet"] as const;
+export type SheetTool = (typeof sheetTools)[number];
 
-/** The tool that carries out an act; an act that is missing here is done at the pot and in no sheet. */
+/** What the pane can open for a step of the course: a sheet, or the place in the log where its readings go. */
+export type Tool = SheetTool | "next row" | "plant columns";
+
+/** The tool that carries out an act; an act that is missing here is done at the pot alone. */
 const toolFor: Partial<Record<Act, Tool>> = {
   flush: "flush sheet",
   "go on flushing": "flush sheet",
@@ -17,6 +20,8 @@ const toolFor: Partial<Record<Act, Tool>> = {
   "steer the pH": "mix sheet",
   "dilute the tank": "mix sheet",
   "change the tank": "mix sheet",
+  "measure again now": "next row",
+  "look at the plant": "plant columns",
   "check the meter": "meter sheet",
   "let more run off": "watch sheet",
   "water less": "watch sheet",

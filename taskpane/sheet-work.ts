@@ -2,7 +2,8 @@ import { type Choices } from "./choices";
 import { compensatedColumns, flagHeader, type FormulaKind } from "./formulas/computed-columns";
 import { ecFromNewColumns, offersFor, optionsFor } from "./formulas/offers";
 import { plantColumns } from "./formulas/plant-columns";
-import { type Tool } from "./next-thing";
+import { sheetFor } from "./made-sheets";
+import { type SheetTool, type Tool } from "./next-thing";
 import { type RootZone } from "./root-zone";
 import { addColumns, putColumns } from "./sheet/add-columns";
 import { type Done } from "./sheet/done";
@@ -10,16 +11,10 @@ import { extendColumns } from "./sheet/extend-columns";
 import { functionsState, type FunctionsState, reenter } from "./sheet/functions-alive";
 import { markRows, removeMarks } from "./sheet/mark-rows";
 import { addSheet } from "./sheet/new-sheet";
+import { nextRow } from "./sheet/next-row";
 import { turnColumns } from "./sheet/turn-columns";
 import { keepValuesOnly } from "./sheet/values-only";
-import { flushSheet } from "./templates/flush-sheet";
-import { meterSheet } from "./templates/meter-sheet";
-import { mixSheet } from "./templates/mix-sheet";
-import { type SheetPot } from "./templates/sheet-pot";
-import { type SheetTemplate } from "./templates/sheet-template";
-import { potFor } from "./pot-for";
-import { watchSheet } from "./templates/watch-sheet";
-import { newSheetId, sheetWorkSection, type WorkActions } from "./view/sheet-work";
+import { newSheetId, sheetWorkSection, takeBackBar, type WorkActions } from "./view/sheet-work";
 import { type QueueHost, WorkQueue } from "./work-queue";
 import { workWords } from "./words/sheet-work";
 import { SheetProblem } from "./workbook";
@@ -28,13 +23,9 @@ import { SheetProblem } from "./workbook";
 export interface WorkHost extends Pick<QueueHost, "say" | "redraw"> {
   /** Looks whether a sheet of ours is in view now. */
   readonly lookAtSheet: () => Promise<void>;
+  readonly goToCell: (row: number, column: number, at: string) => void;
   readonly readAfterWriting: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
 }
-
-/** The sheet that is made for a step of the course. */
-const sheetFor: Readonly<Record<Tool, (pot?: SheetPot) => SheetTemplate>> = {
-  "flush sheet": flushSheet, "mix sheet": mixSheet, "watch sheet": watchSheet, "meter sheet": meterSheet,
-};
 
 /** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
 export class SheetWork implements WorkActions {
@@ -65,6 +56,9 @@ export class SheetWork implements WorkActions {
       inTable: zone?.selection.tableName !== undefined, canTakeBack: this.queue.canTakeBack,
     }, this);
   }
+
+  /** The way back from the last step, for where nothing else of the work is shown. */
+  backBar(): Node[] { return takeBackBar(this.queue.canTakeBack, this); }
 
   readonly tick = (header: string, on: boolean): void => {
     this.ticked = new Set([...this.ticked].filter((each) => each !== header).concat(on ? [header] : []));
@@ -111,8 +105,8 @@ export class SheetWork implements WorkActions {
 
   readonly extend = (): void => { this.onLog("extend", extendColumns); };
   readonly mark = (): void => { this.onLog("mark", markRows); };
-  readonly newSheet = (tool: Tool): void => {
-    this.queue.carryOut(() => addSheet(sheetFor[tool]()), newSheetId(tool), this.host.lookAtSheet);
+  readonly newSheet = (tool: SheetTool): void => {
+    this.queue.carryOut(() => addSheet(sheetFor(tool)), newSheetId(tool), this.host.lookAtSheet);
   };
 
   readonly takeBack = (): void => { this.queue.takeBack("take-back"); };
@@ -135,10 +129,21 @@ export class SheetWork implements WorkActions {
     this.counting("check-functions", keepValuesOnly);
   };
 
-  /** Opens what carries out a step of the course, made from the pot. */
+  /** Opens what carries out a step of the course: a sheet made from the pot, or the place in its log. */
   open(tool: Tool, zone: RootZone): void {
     this.zone = zone;
-    this.queue.carryOut(() => addSheet(sheetFor[tool](potFor(zone, tool))), "next-thing", this.host.lookAtSheet);
+    if (tool === "plant columns" && plantColumns(zone.reading).length > 0) this.addPlant("next-thing");
+    else if (tool === "next row" || tool === "plant columns") this.goToNextRow();
+    else this.queue.carryOut(() => addSheet(sheetFor(tool, zone)), "next-thing", this.host.lookAtSheet);
+  }
+
+  private goToNextRow(): void {
+    this.onLog("next-thing", async (zone) => {
+      const { row, column, words } = await nextRow(zone);
+      this.host.goToCell(row, column, "next-thing");
+      this.host.say({ words, isProblem: false, at: "next-thing" });
+      return undefined;
+    });
   }
 
   private async countFunctions(): Promise<void> { this.functions = await functionsState(); }

@@ -10,7 +10,7 @@ import { startProblem } from "./start-problem";
 import { applyTheme, currentTheme, watchTheme } from "./theme";
 import { type Answer, AnswerLine } from "./view/answer-line";
 import { columnsSection } from "./view/columns";
-import { button, h, showAll } from "./view/elements";
+import { button, h, type Part, showAll } from "./view/elements";
 import { potsSection } from "./view/pots";
 import { unlessPressed } from "./view/presses";
 import { questionsSection } from "./view/questions";
@@ -47,7 +47,7 @@ const pane = new Pane({
 });
 const sheetWork = new LazyPart(async (): Promise<SheetWork> => {
   const { SheetWork: Work } = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
-  return new Work({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting, lookAtSheet: () => pane.lookAt() });
+  return new Work({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting, lookAtSheet: () => pane.lookAt(), goToCell: pane.goToCell });
 });
 
 const flush = new LazyPart(async (): Promise<FlushPart> => {
@@ -58,19 +58,20 @@ const flush = new LazyPart(async (): Promise<FlushPart> => {
 /** The parts of the page that speak of a log: empty while a sheet of our own is in view. */
 const logParts = ["questions", "pots", "settings", "picture", "work", "columns", "aside", "limits"].map(place);
 
-function render({ zone, choices, following, own }: PaneState): void {
+function render(state: PaneState): void {
+  answerLine.around(() => { showAll(partsOf(state)); });
+  if (state.own === undefined && state.zone !== undefined) tell("told", standingInWords(state.zone));
+}
+
+/** What each part of the page shows. */
+function partsOf({ zone, choices, following, own }: PaneState): readonly Part[] {
   if (own !== undefined) {
-    showAll([...[place("rows"), ...logParts].map((part) => [part, []] as const), [place("standing"), flushOf(own)]]);
-    answerLine.place();
-    return;
+    const empty = [place("rows"), ...logParts].map((part): Part => [part, []]);
+    return [...empty, [place("standing"), flushOf(own)], [place("work"), sheetWork.here?.backBar() ?? []]];
   }
-  const always = [[place("rows"), rowsSection(zone, following, pane)], [place("work"), workSection(zone)]] as const;
-  if (zone === undefined) {
-    showAll(always);
-    answerLine.place();
-    return;
-  }
-  showAll([
+  const always: readonly Part[] = [[place("rows"), rowsSection(zone, following, pane)], [place("work"), workSection(zone)]];
+  if (zone === undefined) return always;
+  return [
     ...always,
     [place("questions"), questionsSection(zone, choices, pane)],
     // Until there are limits to judge against, choosing the medium is the next thing.
@@ -81,9 +82,7 @@ function render({ zone, choices, following, own }: PaneState): void {
     [place("columns"), columnsSection(zone, choices, pane)],
     [place("aside"), setAsideSection(zone, pane)],
     [place("limits"), limitsSection(zone, choices, pane)],
-  ]);
-  answerLine.place();
-  tell("told", standingInWords(zone));
+  ];
 }
 
 /** A line that is read out only when it says something new. */

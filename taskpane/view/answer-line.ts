@@ -36,8 +36,20 @@ export class AnswerLine {
     if (answer.words !== "") this.line.scrollIntoView({ block: "nearest" });
   }
 
-  /** Puts the line where it belongs once more, after the page around it was shown anew. */
-  place(): void {
+  /** While the page around it is shown anew the line is put where it belongs, and stays in view if it was. */
+  around(show: () => void): void {
+    const wasSeen = this.answer.words !== "" && this.isSeen();
+    show();
+    this.place();
+    if (wasSeen) this.line.scrollIntoView({ block: "nearest" });
+  }
+
+  private isSeen(): boolean {
+    const { top, bottom } = this.line.getBoundingClientRect();
+    return bottom > 0 && top < innerHeight;
+  }
+
+  private place(): void {
     const pressed = this.answer.at === undefined ? null : document.getElementById(this.answer.at);
     const after = pressed?.closest(holders) ?? pressed ?? this.otherwiseAfter;
     if (after.nextElementSibling !== this.line) after.after(this.line);

@@ -64,8 +64,11 @@ export function fold(id: string, title: string, fill: () => readonly Child[], is
   return details;
 }
 
+/** A part of the page, and what it is to show. */
+export type Part = readonly [place: Element, children: readonly Child[]];
+
 /** Shows parts of the page anew; the field that had the focus has it again, so that the keyboard never loses its way. */
-export function showAll(parts: readonly (readonly [place: Element, children: readonly Child[]])[]): void {
+export function showAll(parts: readonly Part[]): void {
   const focused = document.activeElement?.id ?? "";
   for (const [place, children] of parts) place.replaceChildren(...present(children));
   if (focused !== "") document.getElementById(focused)?.focus({ preventScroll: true });

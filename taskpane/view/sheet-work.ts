@@ -1,6 +1,6 @@
 import { type FormulaKind } from "../formulas/computed-columns";
 import { type Offer } from "../formulas/offers";
-import { type Tool, tools } from "../next-thing";
+import { type SheetTool, sheetTools } from "../next-thing";
 import { type FunctionsState } from "../sheet/functions-alive";
 import { workWords as words } from "../words/sheet-work";
 import { button, chooser, h } from "./elements";
@@ -29,7 +29,7 @@ export interface WorkActions {
   readonly extend: () => void;
   readonly mark: () => void;
   readonly unmark: () => void;
-  readonly newSheet: (tool: Tool) => void;
+  readonly newSheet: (tool: SheetTool) => void;
   readonly checkFunctions: () => void;
   readonly reenter: () => void;
   readonly askValuesOnly: (asking: boolean) => void;
@@ -38,7 +38,7 @@ export interface WorkActions {
 }
 
 /** The button of a new sheet. */
-export const newSheetId = (tool: Tool): string => `new-${tool.replace(" sheet", "")}`;
+export const newSheetId = (tool: SheetTool): string => `new-${tool.replace(" sheet", "")}`;
 
 /** Columns, marks, new sheets and the state of the functions; every action says what it did and can be taken back. */
 export function sheetWorkSection(state: WorkState, actions: WorkActions): Node[] {
@@ -46,12 +46,16 @@ export function sheetWorkSection(state: WorkState, actions: WorkActions): Node[]
     h("h2", {}, words.title),
     h("p", { className: "why" }, words.promise),
     ...(state.offers.length === 0 ? [] : [columnsToAdd(state, actions), marks(actions)]),
-    h("div", { className: "bar" }, ...tools.map((tool) =>
+    h("div", { className: "bar" }, ...sheetTools.map((tool) =>
       button(words.newSheet(tool), () => { actions.newSheet(tool); }, { id: newSheetId(tool) }))),
     ...functionsPart(state, actions),
-    ...(state.canTakeBack ? [h("div", { className: "bar" }, button(words.takeBack, actions.takeBack, { id: "take-back" }))] : []),
+    ...takeBackBar(state.canTakeBack, actions),
   ];
 }
+
+/** The way back from the last step. */
+export const takeBackBar = (canTakeBack: boolean, { takeBack }: Pick<WorkActions, "takeBack">): Node[] =>
+  canTakeBack ? [h("div", { className: "bar" }, button(words.takeBack, takeBack, { id: "take-back" }))] : [];
 
 function columnsToAdd({ offers, ticked, uncompensated, kind, inTable }: WorkState, actions: WorkActions): HTMLElement {
   const lines = offers.map(({ column: { header, about }, missing }, i) =>

@@ -7,6 +7,8 @@ const toolWords: Readonly<Record<Tool, string>> = {
   "mix sheet": "Mix the feed for this pot",
   "watch sheet": "Watch this pot for a week",
   "meter sheet": "Check the meter",
+  "next row": "Go to the next empty row",
+  "plant columns": "Note how the plant looks",
 };
 
 /** Where an act has a better word than its tool. */

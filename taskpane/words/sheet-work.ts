@@ -1,4 +1,4 @@
-import { type Tool } from "../next-thing";
+import { type SheetTool } from "../next-thing";
 
 /** The words of the work on the sheet. */
 export const workWords = {
@@ -18,10 +18,13 @@ export const workWords = {
   addColumns: "Add the ticked columns",
   plantColumns: "Add plant columns",
   plantThere: "The log has columns for new growth, posture, spread of symptoms and roots already.",
+  nextRow: (row: number): string => `Write the readings into row ${row}.`,
+  noRowBelow: (row: number): string => `Row ${row}, under the readings, is not empty: insert a row above it and write the readings there.`,
+  newestFirst: (row: number): string => `This log has its newest reading on top: insert a row above row ${row} and write the readings there.`,
   extend: "Carry on into new rows",
   mark: "Mark flagged rows",
   unmark: "Remove the marks",
-  newSheet: (tool: Tool): string => `New ${tool}`,
+  newSheet: (tool: SheetTool): string => `New ${tool}`,
   looking: "Looking at the functions ...",
   lookAgain: "Look again",
   reenter: "Enter stuck formulas again",
