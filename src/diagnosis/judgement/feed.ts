@@ -35,18 +35,25 @@ export interface FeedFound {
   readonly alkalinity: number | undefined;
 }
 
+interface FeedLog {
+  readonly all: readonly Entry[];
+  /** The rows before a flush that is just over: what is stepped up since is measured against these. */
+  readonly before: readonly Entry[];
+  readonly band: Band;
+}
+
 /** What went in, from the rows that are evidence; the water's own figures from the whole log. */
-export function feedOf(rows: readonly Entry[], all: readonly Entry[], band: Band): FeedFound {
-  const feeds = rows.filter(
-    (entry) => entry.inputEc !== undefined && isPlausible(entry.inputEc, "ec") && !isWater(entry),
-  );
+export function feedOf(rows: readonly Entry[], { all, before, band }: FeedLog): FeedFound {
+  const feeds = rows.filter(isFeed);
   const ec = feeds.at(-1)?.inputEc;
-  const { usual, changedAt } = usualBefore(feeds);
+  const beforeFlush = before.filter(isFeed);
+  const { usual, changedAt } = beforeFlush.length === 0 ? usualBefore(feeds) : usualBeforeFlush(beforeFlush);
   const leap = ec === undefined || usual === undefined ? 1 : ec / usual;
   const isMeant = rows.some(
     (entry) => changedAt !== undefined && Math.abs(entry.place - changedAt) <= 1 && tells(entry, "feed change"),
   );
-  const off = leap >= leapFactor ? "strong" : leap <= 1 / leapFactor ? "weak" : undefined;
+  const isRamp = beforeFlush.length > 0;
+  const off = leap >= leapFactor ? "strong" : leap <= 1 / leapFactor && !isRamp ? "weak" : undefined;
   const limit = band.feedEcHigh;
   const waterEc = waterEcOf(all);
   const poured = rows.filter(({ inputPh }) => inputPh !== undefined).at(-1)?.inputPh;
@@ -76,6 +83,15 @@ function phSideOf(ph: number, band: Band): "inside" | "low" | "high" {
   if (!isAbove(ph, band.ph[0] - off, quantities.ph.resolution)) return "low";
   return isBelow(ph, band.ph[1] + off, quantities.ph.resolution) ? "inside" : "high";
 }
+
+const isFeed = (entry: Entry): boolean =>
+  entry.inputEc !== undefined && isPlausible(entry.inputEc, "ec") && !isWater(entry);
+
+/** The feed of the days before a flush, which the ramp steps back up to. */
+const usualBeforeFlush = (feeds: readonly Entry[]): { readonly usual: number; readonly changedAt: undefined } => ({
+  usual: median(feeds.slice(-usualWindow).flatMap(({ inputEc }) => inputEc ?? [])),
+  changedAt: undefined,
+});
 
 /** Feeds are the same within this share of the latest. Common practice. */
 const sameFeedShare = 0.2;

@@ -3,6 +3,7 @@ import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
 import { isFallBy, type Level } from "./level";
 import { chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, stayingRatio, strongMultiple } from "./limits";
+import { reboundOf } from "./rebound";
 import { type Urgency } from "./words";
 
 /** How much salt there is, and how sure that is. */
@@ -96,11 +97,11 @@ function chosenFeed({
   return { ...noSalt, degree: "strong", sure, multiple, far: true, ratio, urgency: "today" };
 }
 
-function isStrong(
-  { band, feed, plant }: Facts,
-  { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined },
-): boolean {
-  if (ec.trend === "rising" && ec.witness === "agreed" && isAbove(multiple, 1, quantities.ec.resolution)) return true;
+/** A rise makes little salt strong, unless feed on the ramp since a flush explains all of it: then the feed goes back. */
+function isStrong(facts: Facts, { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined }): boolean {
+  const { band, feed, plant } = facts;
+  const isRising = ec.trend === "rising" && ec.witness === "agreed" && isAbove(multiple, 1, quantities.ec.resolution);
+  if (isRising && reboundOf(facts) !== "fed") return true;
   if (!isAbove(multiple, strongMultiple, 0.001)) return false;
   if (band.sample !== "drain" || band.medium === "bark") return true;
   const staysBehind = ratio !== undefined && !isBelow(ratio, stayingRatio, quantities.saltRatio.resolution);

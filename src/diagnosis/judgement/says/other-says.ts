@@ -55,8 +55,9 @@ export const plantSays = {
 
 export const feedSays = {
   ramp: (share: number, ec: number | undefined, day: number | undefined): string =>
-    `Feed at ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}${day === undefined ? "" : ` (day ${day} after the flush)`}, ` +
-    `and step up to full over a week while the runoff stays in band. ${concentrateCaution}`,
+    `Feed at ${share < 1 ? `${percentText(share)} of full strength` : "full strength again"}${ec === undefined ? "" : `, ${feedText(ec)}`}` +
+    `${day === undefined ? "" : ` (day ${day} after the flush)`}, ` +
+    `${share < 1 ? "and step up to full over a week " : ""}while the runoff stays in band. ${concentrateCaution}`,
   rampAfterFlush: (share: number, ec: number | undefined, after: "flush" | "rinse"): string =>
     `After the ${after} begin with ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}, and step up to full over a week. ${concentrateCaution}`,
   raise: (to: number | undefined, weak: boolean): string =>
