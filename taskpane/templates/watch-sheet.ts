@@ -13,7 +13,7 @@ export function watchSheet(pot: SheetPot = {}): SheetTemplate {
     lines: [
       title(pot.name === undefined ? "Watch" : `Watch: ${pot.name}`),
       note("Boxes are yours; the shaded cells follow. Every EC in mS/cm at 25 C."),
-      gap, heading("What was done", "Boxes are yours", "", "", "", "", ""),
+      gap, heading("What was done", "Boxes are yours", "", "", "", "", "", ""),
       input("done", "What was done to this pot", { accepts: { words: ["flush", "pH reset", "weaker feed", "more run off", "tank diluted", "other"], hint: "the hours count from it" } }),
       input("day", "Day and time of it", { value: pot.day, accepts: { date: true, hint: "when it was done" }, numberFormat: "yyyy-mm-dd hh:mm" }),
       input("full", "Feed at full strength, EC (mS/cm)", { value: pot.feedEc, ...ecBox("what this crop gets in quiet weeks") }),
@@ -22,7 +22,7 @@ export function watchSheet(pot: SheetPot = {}): SheetTemplate {
       gap, ...watchLines(feedOf), gap,
       caution("Drain water is salty: keep it off floors with pumps, lamps and leads, and pour it where your local rules allow."),
     ],
-    widths: [34, 19, 11, 11, 11, 26, 64],
+    widths: [34, 19, 16, 11, 11, 26, 24, 64],
     leastHeight: 30,
     landscape: true,
   });

@@ -18,13 +18,19 @@ function look({ name, hours, lightShare, look: words }: WatchStep, place: number
       { formula: `IF(COUNT({day})=0,"",{day}+${hours}/${hoursPerDay})`, style: "result", numberFormat: "yyyy-mm-dd hh:mm" },
       { formula: feed(days), style: "result", numberFormat: "0.00" },
       runoffPh, runoffEc, posture,
+      place === 0 ? { formula: 'IF({done}="","",{done})', style: "result" } : { style: "input" },
       { value: `light ${Math.round(100 * lightShare)} % of the usual; ${words}`, style: "wrapped" },
     ],
   };
 }
 
+/** Names that the log reader knows, so that the filled boxes are read back; what is planned is told from what was poured. */
+const heads = [
+  "The days after", "Date", "Planned feed EC", "Runoff pH", "Runoff EC", "Posture, 0 upright to 3", "Notes", "Light, and what to look for",
+];
+
 /** The looks after something was done to a pot: when, what to feed, boxes for what is found, and what to look for. */
 export const watchLines = (feed: (days: number) => string): readonly Line[] => [
-  { key: "watch", cells: ["The days after", "Due", "Feed EC", "Runoff pH", "Runoff EC", "Posture, 0 upright to 3", "Light, and what to look for"].map((value) => ({ value, style: "heading" })) },
+  { key: "watch", cells: heads.map((value) => ({ value, style: "heading" })) },
   ...watchPlan.map((step, place) => look(step, place, feed)),
 ];
