@@ -6,7 +6,7 @@ import { type TimelinePoint } from "./segments";
 /** Where a lane is heading, in words with its number. */
 export interface LaneTrend {
   readonly answer: "rising" | "falling" | "no clear trend" | "too few readings";
-  /** "rising 0.06 a day over 12 readings since the flush". */
+  /** "rising 0.06 a day (12 readings, since the flush)". */
   readonly words: string;
   /** Per day, or per reading where the log has no dates; `undefined` with too few readings. */
   readonly changePerDay: number | undefined;
@@ -38,20 +38,20 @@ const significance = 0.05;
  */
 export function laneTrend(points: readonly TimelinePoint[], options: TrendOptions): LaneTrend {
   const { recent, since } = latest(points, options);
-  const period = since === "flush" ? "since the flush" : options.axis === "dates" ? `in the last ${trendDays} days` : "so far";
+  const period = since === "flush" ? "since the flush" : options.axis === "dates" ? `last ${trendDays} days` : "so far";
   const readings = recent.length;
   const days = new Set(recent.map(({ day }) => day)).size;
   if (!(readings >= fewestReadings && days >= fewestReadings)) {
-    return { answer: "too few readings", words: `too few readings ${period} (${readings})`, changePerDay: undefined, readings };
+    return { answer: "too few readings", words: `too few readings (${readings}, ${period})`, changePerDay: undefined, readings };
   }
   const changePerDay = theilSen(recent).slope;
-  const over = `over ${readings} readings ${period}`;
+  const over = `(${readings} readings, ${period})`;
   const { twoSided } = mannKendall(recent);
   const change = Math.abs(changePerDay) * spanOf(recent);
   const isClear = twoSided <= significance && change >= options.resolution;
   if (!isClear) return { answer: "no clear trend", words: `no clear trend ${over}`, changePerDay, readings };
   const answer = changePerDay > 0 ? "rising" : "falling";
-  const step = options.axis === "dates" ? "a day" : "a reading";
+  const step = options.axis === "dates" ? "a day" : "each";
   const amount = Math.abs(changePerDay).toFixed(options.decimals + 1);
   return { answer, words: `${answer} ${amount} ${step} ${over}`, changePerDay, readings };
 }

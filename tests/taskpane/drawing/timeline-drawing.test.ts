@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bandFor, ec25, type LogRow, ph, timeline } from "../../../src/index";
 import { nearest } from "../../../taskpane/drawing/nearest";
+import { widthOf } from "../../../taskpane/drawing/markup";
 import { type ThemeName, themes } from "../../../taskpane/drawing/themes";
 import { dayInWords } from "../../../taskpane/drawing/time-axis";
 import { type Drawing, drawTimeline } from "../../../taskpane/drawing/timeline-drawing";
@@ -62,7 +63,20 @@ describe("drawTimeline: what it shows", () => {
   it("names each lane with its unit and tells its trend in words beside it", () => {
     const texts = textsIn(draw(rows(20)).svg);
     expect(texts).toEqual(expect.arrayContaining(["EC, mS/cm", "pH", "salt ratio"]));
-    expect(texts).toContain("no clear trend over 15 readings in the last 14 days");
+    expect(texts).toContain("no clear trend (15 readings, last 14 days)");
+  });
+
+  it("320 px wide, every caption ends within the picture, at 0.56 of its height a letter", () => {
+    const falling = rows(20).map((row, place) => ({ ...row, runoffEc: ec25(12.5 - place / 2), runoffPh: ph(5 + place / 10), events: place === 9 ? [{ kind: "flush" as const, words: "" }] : [] }));
+    for (const log of [rows(20), falling, rows(2), rows(300), falling.map((row) => ({ ...row, day: undefined }))]) {
+      const root = new DOMParser().parseFromString(draw(log).svg, "image/svg+xml");
+      const tooLong = [...root.getElementsByTagName("text")].filter((text) => {
+        const [at, width] = [Number(text.getAttribute("x")), widthOf(text.textContent ?? "", Number(text.getAttribute("font-size")))];
+        const [before, after] = { start: [0, 1], middle: [0.5, 0.5], end: [1, 0] }[text.getAttribute("text-anchor") ?? "start"] ?? [0, 1];
+        return at - width * (before ?? 0) < 0 || at + width * (after ?? 1) > 320;
+      });
+      expect(tooLong.map(({ textContent }) => textContent)).toEqual([]);
+    }
   });
 
   it("input differs from runoff by line and mark: dashes with hollow circles, a full line with filled squares", () => {

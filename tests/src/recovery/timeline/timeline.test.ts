@@ -33,7 +33,7 @@ describe("timeline: the axis", () => {
     const rows = [1, 2, 3, 4, 5].map((value) => row({ runoffEc: ec25(value) }));
     const model = timeline(rows);
     expect([model.axis, model.span]).toEqual(["readings", [1, 5]]);
-    expect(model.lanes[0]?.trend.words).toBe("rising 1.000 a reading over 5 readings so far");
+    expect(model.lanes[0]?.trend.words).toBe("rising 1.000 each (5 readings, so far)");
   });
 
   it("one vessel of several is drawn alone", () => {
@@ -97,7 +97,7 @@ describe("timeline: trend, events and the watch", () => {
   const rising = Array.from({ length: 10 }, (_, day) => runoff(day, 2 + day * 0.1));
 
   it("0.1 mS/cm more every day over 10 days is told as rising 0.100 a day", () => {
-    expect(lane(rising, "EC")?.trend).toMatchObject({ answer: "rising", words: "rising 0.100 a day over 10 readings in the last 14 days" });
+    expect(lane(rising, "EC")?.trend).toMatchObject({ answer: "rising", words: "rising 0.100 a day (10 readings, last 14 days)" });
   });
 
   it("three readings are too few, whatever they say", () => {
@@ -112,7 +112,7 @@ describe("timeline: trend, events and the watch", () => {
   it("a flush within the last two weeks starts the trend anew", () => {
     const falling = Array.from({ length: 6 }, (_, day) => runoff(11 + day, 4 - day * 0.3));
     const trend = lane([...rising, runoff(10, 4.5, flushed), ...falling], "EC")?.trend;
-    expect(trend).toMatchObject({ answer: "falling", words: "falling 0.300 a day over 6 readings since the flush" });
+    expect(trend).toMatchObject({ answer: "falling", words: "falling 0.300 a day (6 readings, since the flush)" });
   });
 
   it("a flush on day 10 is watched from day 11 to day 12; portions on one day, or the day after, are one flush", () => {
