@@ -35,6 +35,8 @@ export interface Layout {
   /** Where the first lane's plot begins and the last one's ends. */
   readonly plotTop: number;
   readonly plotBottom: number;
+  /** Where the lanes of each group end and their dates stand. */
+  readonly axes: readonly number[];
   readonly lanes: readonly PlacedLane[];
   /** From a day to pixels. */
   readonly x: (day: number) => number;
@@ -53,14 +55,17 @@ export function acrossOf(model: Timeline, width: number): Across {
 /** Places the lanes one under another; `header` is what legend and events take up above them. */
 export function layoutOf(model: Timeline, across: Across, header: number): Layout {
   let top = sizes.top + header;
-  const lanes = model.lanes.map((lane): PlacedLane => {
+  const axes: number[] = [];
+  const lanes = model.lanes.map((lane, place): PlacedLane => {
     const headerTop = top;
     const plot = [headerTop + sizes.laneHeader, headerTop + sizes.laneHeader + sizes.lanePlot] as const;
-    top = plot[1] + sizes.laneGap;
+    const isLast = model.lanes[place + 1]?.group !== lane.group;
+    if (isLast) axes.push(plot[1]);
+    top = plot[1] + (isLast ? sizes.axis : 0) + sizes.laneGap;
     return { lane, headerTop, top: plot[0], bottom: plot[1], y: valueScale(lane, plot) };
   });
   const plotBottom = lanes.at(-1)?.bottom ?? top;
-  return { ...across, height: plotBottom + sizes.axis, plotTop: lanes[0]?.top ?? top, plotBottom, lanes };
+  return { ...across, height: plotBottom + sizes.axis, plotTop: lanes[0]?.top ?? top, plotBottom, axes, lanes };
 }
 
 /** One day or one reading still gets a span around it. */
@@ -76,5 +81,5 @@ function valueScale({ series, limits, leastSpan }: TimelineLane, [top, bottom]: 
   const [low = 0, high = 1] = extent([...ends, ...(limits ?? [])].filter((end) => end !== undefined));
   const padding = Math.max(0, (leastSpan - (high - low)) / 2);
   const floor = low >= 0 ? Math.max(0, low - padding) : low - padding;
-  return scaleLinear([floor, high + padding], [bottom, top]).nice(3);
+  return scaleLinear([floor, Math.max(high + padding, floor + leastSpan)], [bottom, top]).nice(3);
 }

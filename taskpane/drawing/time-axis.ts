@@ -16,19 +16,21 @@ const grains = [
 /** Pixels between two dates. */
 const apart = 10;
 
-/** The time axis under the last lane: dates at the grain that the span asks for, or the readings' numbers; none meets another. */
-export function timeAxis(model: Timeline, { time, right, left, plotBottom, lanes }: Layout, theme: DrawingTheme): string {
+/** The time axis under each group of lanes: dates at the grain that the span asks for, or the readings' numbers; none meets another. */
+export function timeAxis(model: Timeline, { time, right, left, axes, lanes }: Layout, theme: DrawingTheme): string {
   const format = model.axis === "dates" ? dateFormat(grainOf(model.span).pattern) : (tick: Date | number) => `no. ${Number(tick)}`;
   const ticks = ticksOf(model, time, Math.max(2, Math.floor((right - left) / (sizes.text * 4))));
   const labelled = apartFrom(ticks.map((tick) => labelAt(format(tick), time(tick), [left, right])));
   const rules = labelled.map(({ x }) => {
     const inLanes = lanes.map(({ top, bottom }) => `M${px(x)} ${px(top)}V${px(bottom)}`).join("");
-    return element("path", { d: `${inLanes}M${px(x)} ${px(plotBottom)}v4`, stroke: theme.grid, "stroke-width": 0.7 });
+    const ends = axes.map((bottom) => `M${px(x)} ${px(bottom)}v4`).join("");
+    return element("path", { d: inLanes + ends, stroke: theme.grid, "stroke-width": 0.7 });
   });
-  const names = labelled.map(({ text, x, anchor }) =>
-    words(text, { x, y: plotBottom + 17, fill: theme.faintInk, "font-size": sizes.text, "text-anchor": anchor }));
-  const base = element("line", { x1: left, x2: right, y1: plotBottom, y2: plotBottom, stroke: theme.faintInk, "stroke-width": 0.8 });
-  return rules.join("") + names.join("") + base;
+  const names = axes.flatMap((bottom) => labelled.map(({ text, x, anchor }) =>
+    words(text, { x, y: bottom + 17, fill: theme.faintInk, "font-size": sizes.text, "text-anchor": anchor })));
+  const bases = axes.map((bottom) =>
+    element("line", { x1: left, x2: right, y1: bottom, y2: bottom, stroke: theme.faintInk, "stroke-width": 0.8 }));
+  return rules.join("") + names.join("") + bases.join("");
 }
 
 interface Label {

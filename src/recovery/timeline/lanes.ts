@@ -9,7 +9,10 @@ import { Refusal } from "../../refusal";
 /** Which of a lane's lines: what was poured in, what drained, or the lane's only line. */
 export type SeriesRole = "input" | "runoff" | "only";
 
-export type LaneName = "EC" | "pH" | "salt ratio" | "uptake" | "VPD" | "air temperature" | "solution temperature";
+export type LaneName = "EC" | "pH" | "salt ratio" | "uptake" | "plant trouble" | "VPD" | "air temperature" | "solution temperature";
+
+/** Lanes that belong together stand together, with the dates under them. */
+export type LaneGroup = "root zone" | "plant" | "air and water";
 
 /** A value of a lane at one row. */
 export type LaneValue = (row: PlacedRow) => number | undefined;
@@ -17,6 +20,7 @@ export type LaneValue = (row: PlacedRow) => number | undefined;
 /** How one lane reads the rows. The last of its series is the one whose trend is told. */
 export interface LaneDefinition {
   readonly name: LaneName;
+  readonly group: LaneGroup;
   readonly unit: string;
   readonly decimals: number;
   /** Steps smaller than this are not told apart. */
@@ -51,6 +55,12 @@ const ratio: LaneValue = ({ inputEc, runoffEc }) => {
   return unlessRefused(() => saltRatio(runoffEc, inputEc));
 };
 
+/** The worst of what was looked at, 0 as it should be to 3 bad; what was not looked at counts for nothing. */
+const plantLook: LaneValue = ({ plant }) => {
+  const seen = Object.values<number | undefined>({ ...plant }).filter((look) => look !== undefined);
+  return seen.length === 0 ? undefined : Math.max(...seen);
+};
+
 /** kPa, the leaf as warm as the air. */
 const vapourDeficit: LaneValue = ({ airCelsius, humidityPercent }) => {
   if (airCelsius === undefined || humidityPercent === undefined) return undefined;
@@ -63,6 +73,7 @@ const noLimits = (): undefined => undefined;
 export const laneDefinitions: readonly LaneDefinition[] = [
   {
     name: "EC",
+    group: "root zone",
     unit: "mS/cm",
     decimals: quantities.ec.decimals,
     resolution: quantities.ec.resolution,
@@ -75,6 +86,7 @@ export const laneDefinitions: readonly LaneDefinition[] = [
   },
   {
     name: "pH",
+    group: "root zone",
     unit: "",
     decimals: quantities.ph.decimals,
     resolution: quantities.ph.resolution,
@@ -85,11 +97,19 @@ export const laneDefinitions: readonly LaneDefinition[] = [
     ],
     limits: ({ ph }) => ph,
   },
-  { name: "salt ratio", unit: "", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: ratio }], limits: noLimits },
-  { name: "uptake", unit: "L a watering", decimals: 2, resolution: 0.01, leastSpan: 0.5, series: [{ role: "only", value: uptake }], limits: noLimits },
-  { name: "VPD", unit: "kPa", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: vapourDeficit }], limits: noLimits },
+  { name: "salt ratio", group: "root zone", unit: "", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: ratio }], limits: noLimits },
+  {
+    name: "uptake", group: "plant", unit: "L a watering", decimals: 2, resolution: 0.01, leastSpan: 0.5,
+    series: [{ role: "only", value: uptake }], limits: noLimits,
+  },
+  {
+    name: "plant trouble", group: "plant", unit: "of 3", decimals: 0, resolution: 1, leastSpan: 3,
+    series: [{ role: "only", value: plantLook }], limits: noLimits,
+  },
+  { name: "VPD", group: "air and water", unit: "kPa", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: vapourDeficit }], limits: noLimits },
   {
     name: "air temperature",
+    group: "air and water",
     unit: "C",
     decimals: 1,
     resolution: quantities.airCelsius.resolution,
@@ -100,6 +120,7 @@ export const laneDefinitions: readonly LaneDefinition[] = [
   },
   {
     name: "solution temperature",
+    group: "air and water",
     unit: "C",
     decimals: 1,
     resolution: quantities.solutionCelsius.resolution,

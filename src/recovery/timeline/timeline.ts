@@ -1,7 +1,7 @@
 import { type Band } from "../../bands/band";
 import { logInTime, type LogInTime, type PlacedRow } from "../../log/in-time";
 import { type LogEvent, type LogRow } from "../../log/log";
-import { type LaneDefinition, laneDefinitions, type LaneName, type LaneValue, type SeriesRole } from "./lanes";
+import { type LaneDefinition, laneDefinitions, type LaneGroup, type LaneName, type LaneValue, type SeriesRole } from "./lanes";
 import { laneTrend, type LaneTrend } from "./lane-trend";
 import { RowInTime, type TimelineReading } from "./reading";
 import { segments, type TimelinePoint } from "./segments";
@@ -15,6 +15,7 @@ export interface TimelineSeries {
 
 export interface TimelineLane {
   readonly name: LaneName;
+  readonly group: LaneGroup;
   readonly unit: string;
   readonly decimals: number;
   /** The least span of values worth drawing. */
@@ -93,10 +94,11 @@ function lanesOf(placed: readonly PlacedRow[], context: LaneContext): TimelineLa
 }
 
 function laneOf(definition: LaneDefinition, placed: readonly PlacedRow[], { axis, band, events }: LaneContext): TimelineLane {
-  const { name, unit, decimals, resolution, leastSpan } = definition;
+  const { name, group, unit, decimals, resolution, leastSpan } = definition;
   const read = definition.series.map(({ role, value }) => ({ role, points: pointsOf(placed, value) }));
   return {
     name,
+    group,
     unit,
     decimals,
     leastSpan,

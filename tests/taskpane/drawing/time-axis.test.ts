@@ -1,6 +1,6 @@
 import { DOMParser } from "@xmldom/xmldom";
 import { describe, expect, it } from "vitest";
-import { bandFor, ec25, type LogRow, timeline } from "../../../src/index";
+import { bandFor, ec25, type LogRow, solutionCelsius, timeline } from "../../../src/index";
 import { widthOf } from "../../../taskpane/drawing/markup";
 import { drawTimeline } from "../../../taskpane/drawing/timeline-drawing";
 
@@ -26,6 +26,14 @@ function dates(days: number, width: number): (readonly [from: number, to: number
 }
 
 describe("the dates under the timeline", () => {
+  it("stand under the root zone, under the plant and under the air: three times", () => {
+    const rows = log(5).map((each) => ({ ...each, plant: { posture: 1 }, solutionCelsius: solutionCelsius(20) }));
+    const { svg } = drawTimeline(timeline(rows), { width: 320, theme: "light", title: "T1" });
+    const texts = [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName("text")].map(({ textContent }) => textContent);
+    expect(texts.filter((text) => text === "3 Mar")).toHaveLength(3);
+    expect(texts.indexOf("plant trouble, of 3")).toBeGreaterThan(-1);
+  });
+
   it.each([2, 5, 12, 14, 31, 60, 75, 200, 400, 1000, 4000])("%i days at 296, 320, 350 and 640 px: two dates at least, none meets another, none leaves the picture", (days) => {
     for (const width of [296, 320, 350, 640]) {
       const places = dates(days, width);

@@ -65,6 +65,13 @@ describe("timeline: the lanes", () => {
     expect(lane([runoff(1, 60, { inputEc: ec25(0.5) })], "salt ratio")).toBeUndefined();
   });
 
+  it("plant trouble: the worst of posture, new growth, spread and roots at each look, 0 to 3; a row without a look tells nothing", () => {
+    const looks = [{ posture: 0, newGrowth: 0 }, undefined, { posture: 1, newGrowth: 2 }, { roots: 3, spread: undefined }];
+    const rows = looks.map((plant, place) => row({ day: place + 1, plant }));
+    expect(lane(rows, "plant trouble")?.series[0]?.segments.flat().map(({ value }) => value)).toEqual([0, 2, 3]);
+    expect(lane([row({ day: 1 }), row({ day: 2 })], "plant trouble")).toBeUndefined();
+  });
+
   it("uptake: 2 L in and 0.5 L out leave 1.5 L a watering, however many days lie between; more out than in tells nothing", () => {
     const poured = { inputLitres: litres(2), runoffLitres: litres(0.5) };
     const rows = [row({ day: 1, ...poured }), row({ day: 3, ...poured, runoffLitres: litres(3) }), row({ day: 9, ...poured })];
