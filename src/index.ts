@@ -109,7 +109,7 @@ export { uptake } from "./recovery/uptake";
 export { watering } from "./recovery/watering";
 export { watchPlan, type WatchStep } from "./recovery/watch-plan";
 
-export { thin } from "./recovery/timeline/thin";
+export { type SliceSpread, spread } from "./recovery/timeline/spread";
 export {
   timeline, type Timeline, type TimelineEvent, type TimelineLane, type TimelineOptions, type TimelineSeries,
 } from "./recovery/timeline/timeline";

@@ -2,7 +2,7 @@ import { type Timeline } from "../../src/index";
 import { eventsMarkup, linesUsed, placeEvents, watchesMarkup } from "./events";
 import { laneMarkup } from "./lane";
 import { acrossOf, type Layout, layoutOf, sizes } from "./layout";
-import { sample } from "./marks";
+import { isDense, sample } from "./marks";
 import { element, escaped, words } from "./markup";
 import { type DrawingTheme, type ThemeName, themes } from "./themes";
 import { dayInWords, timeAxis } from "./time-axis";
@@ -30,14 +30,15 @@ export interface Drawing {
 /** Draws a timeline as SVG text: pure, without document or host, so that pane, sheet and terminal show one picture. */
 export function drawTimeline(model: Timeline, { width, theme: name, title }: DrawingOptions): Drawing {
   const theme = themes[name];
-  const legend = model.lanes.some(({ series }) => series.length > 1) || model.watches.length > 0 ? sizes.legend : 0;
   const across = acrossOf(model, width);
+  const dense = model.lanes.some(({ series }) => series.some((each) => isDense(each, across.right - across.left)));
+  const legend = legendRows(model, dense) * sizes.legend;
   const placed = placeEvents(model.events, across.x, [across.left, across.right]);
   const layout = layoutOf(model, across, legend + linesUsed(placed) * sizes.eventRow);
   const description = inWords(model);
   const body = [
     element("rect", { x: 0, y: 0, width, height: layout.height, fill: theme.paper }),
-    legend > 0 ? legendMarkup(model, theme) : "",
+    legend > 0 ? legendMarkup(model, dense, theme) : "",
     watchesMarkup(model, layout, theme),
     timeAxis(model, layout, theme),
     ...layout.lanes.map((lane) => laneMarkup(lane, layout, theme)),
@@ -57,7 +58,11 @@ export function drawTimeline(model: Timeline, { width, theme: name, title }: Dra
 
 const plotOf = ({ left, right, plotTop: top, plotBottom: bottom }: Layout): Drawing["plot"] => ({ left, right, top, bottom });
 
-function legendMarkup({ watches }: Timeline, theme: DrawingTheme): string {
+/** A second row where both the watch and the shades have to be told. */
+const legendRows = ({ lanes, watches }: Timeline, dense: boolean): number =>
+  dense && watches.length > 0 ? 2 : lanes.some(({ series }) => series.length > 1) || watches.length > 0 || dense ? 1 : 0;
+
+function legendMarkup({ watches }: Timeline, dense: boolean, theme: DrawingTheme): string {
   const y = sizes.top + 8;
   const text = { y: y + 4, fill: theme.ink, "font-size": sizes.text };
   const swatch = { x: 136, y: y - 5, width: 12, height: 10, fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
@@ -66,7 +71,8 @@ function legendMarkup({ watches }: Timeline, theme: DrawingTheme): string {
     words("in", { x: 32, ...text }) +
     sample("runoff", 56, y, theme) +
     words("runoff", { x: 84, ...text }) +
-    (watches.length > 0 ? element("rect", swatch) + words("24 to 48 h after flush", { x: 152, ...text }) : "")
+    (watches.length > 0 ? element("rect", swatch) + words("24 to 48 h after flush", { x: 152, ...text }) : "") +
+    (dense ? words("shaded: lowest to highest", watches.length > 0 ? { ...text, x: 4, y: text.y + sizes.legend } : { x: 144, ...text }) : "")
   );
 }
 

@@ -87,6 +87,13 @@ describe("drawTimeline: what it shows", () => {
     expect(svg).toMatch(new RegExp(`<path d="M[^"]*h[^"]*" fill="${themes.light.runoff}" stroke="${themes.light.runoff}"`));
   });
 
+  it("600 readings on 270 pixels are no solid block: a shade from the lowest to the highest, a median line, and words for it", () => {
+    const { svg } = draw(rows(600));
+    expect(svg.match(/fill-opacity="0.25"/g)).toHaveLength(5);
+    expect(textsIn(svg)).toContain("shaded: lowest to highest");
+    expect(draw(rows(300)).svg).not.toContain("fill-opacity");
+  });
+
   it("an event has its name above the lanes; two on neighbouring days do not run into one another", () => {
     const log = rows(60).map((row, place) =>
       place === 20 || place === 21 ? { ...row, events: [{ kind: "flush" as const, words: "flushed" }] } : row,

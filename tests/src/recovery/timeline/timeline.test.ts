@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { airCelsius, bandFor, ec25, humidityPercent, litres, type LogRow, ph, thin, timeline, type TimelinePoint } from "../../../../src/index";
+import { airCelsius, bandFor, ec25, humidityPercent, litres, type LogRow, ph, spread, timeline, type TimelinePoint } from "../../../../src/index";
 
 const empty: Omit<LogRow, "row"> = {
   day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
@@ -130,27 +130,26 @@ describe("timeline: trend, events and the watch", () => {
   });
 });
 
-describe("thin", () => {
+describe("spread", () => {
   const points = fc
     .array(fc.double({ min: -50, max: 50, noNaN: true }), { minLength: 1, maxLength: 600 })
     .map((values) => values.map((value, day): TimelinePoint => ({ day, value, row: day })));
 
-  it("keeps at most 4 points a slice, all of them given ones in order, with both ends and both extremes", () => {
+  it("has at most so many slices, in order, low to middle to high, and the extremes of the whole are in it", () => {
     fc.assert(
       fc.property(points, fc.integer({ min: 1, max: 50 }), (given, slices) => {
-        const kept = thin(given, slices);
-        const values = (list: readonly TimelinePoint[]): number[] => list.map(({ value }) => value);
-        expect(kept.length).toBeLessThanOrEqual(Math.max(4 * slices, Math.min(given.length, 4 * slices)));
-        expect(kept.every((each, place) => given.includes(each) && (kept[place - 1]?.day ?? -1) < each.day)).toBe(true);
-        expect([kept[0], kept.at(-1)]).toEqual([given[0], given.at(-1)]);
-        expect(Math.max(...values(kept))).toBe(Math.max(...values(given)));
-        expect(Math.min(...values(kept))).toBe(Math.min(...values(given)));
+        const told = spread(given, slices);
+        const values = given.map(({ value }) => value);
+        expect(told.length).toBeLessThanOrEqual(slices);
+        expect(told.every(({ day, low, middle, high }, place) => low <= middle && middle <= high && day > (told[place - 1]?.day ?? -1))).toBe(true);
+        expect(Math.max(...told.map(({ high }) => high))).toBe(Math.max(...values));
+        expect(Math.min(...told.map(({ low }) => low))).toBe(Math.min(...values));
       }),
     );
   });
 
-  it("leaves a short run as it is", () => {
-    const short = [{ day: 1, value: 1, row: 0 }];
-    expect(thin(short, 300)).toBe(short);
+  it("a pause leaves no slice: days 1, 2 and 9, 10 in ten slices are four, each reading its own", () => {
+    const given = [[1, 5], [2, 6], [9, 7], [10, 8]].map(([day = 0, value = 0], row) => ({ day, value, row }));
+    expect(spread(given, 10).map(({ day, low, high }) => [day, low, high])).toEqual([[1, 5, 5], [2, 6, 6], [9, 7, 7], [10, 8, 8]]);
   });
 });
