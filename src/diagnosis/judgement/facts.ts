@@ -58,9 +58,15 @@ export function factsOf(readings: readonly PotReading[], given: Band, options: J
     trust: trustIn(rows, entries, { band, afterFlush }),
     ec: levelOf(evidence, "ec", band, band.medium === "bark" ? (feed.waterEc ?? 0) : 0),
     ph: levelOf(evidence, "ph", band),
-    plant: plantOf(entries, water.drinks),
+    plant: plantOf(afterFlush ? sinceFlush(entries, phase) : entries, water.drinks),
     lastDay: entries.filter(({ day }) => day !== undefined).at(-1)?.day,
   };
+}
+
+/** What was seen before a flush is what the flush was for: spoiled leaves do not mend, new notes tell. */
+function sinceFlush(entries: readonly Entry[], { flush }: PhaseFound): readonly Entry[] {
+  const ended = flush.at(-1)?.place ?? -1;
+  return entries.filter(({ place }) => place > ended);
 }
 
 /** The crop's own pH limits, where the notes name one that has them and the grower set none. */

@@ -8,8 +8,8 @@ import { feedSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
 import { type Act } from "./words";
 
-/** What the week after a flush has no room for: full feed, more feed, and a rest that it has not earned yet. */
-const notYet: ReadonlySet<Act> = new Set<Act>(["carry on", "raise the feed", "feed by the ramp"]);
+/** What the week after a flush has no room for: full feed, more feed, a rest that it has not earned yet, and a test of a medium that is still evening out. */
+const notYet: ReadonlySet<Act> = new Set<Act>(["carry on", "raise the feed", "feed by the ramp", "test the medium"]);
 
 /**
  * The days after a flush: whatever the readings come to, the feed follows the ramp and the 24 and 48 h readings decide.

@@ -2,7 +2,7 @@ import { isAbove, isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
 import { isFallBy, type Level } from "./level";
-import { chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, stayingRatio, strongMultiple } from "./limits";
+import { chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, riseShare, stayingRatio, strongMultiple } from "./limits";
 import { reboundOf } from "./rebound";
 import { type Urgency } from "./words";
 
@@ -100,7 +100,8 @@ function chosenFeed({
 /** A rise makes little salt strong, unless feed on the ramp since a flush explains all of it: then the feed goes back. */
 function isStrong(facts: Facts, { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined }): boolean {
   const { band, feed, plant } = facts;
-  const isRising = ec.trend === "rising" && ec.witness === "agreed" && isAbove(multiple, 1, quantities.ec.resolution);
+  const isClear = band.sample !== "drain" || isAbove(multiple, 1 + riseShare, 0.001);
+  const isRising = ec.trend === "rising" && ec.sideBefore === "high" && isClear;
   if (isRising && reboundOf(facts) !== "fed") return true;
   if (!isAbove(multiple, strongMultiple, 0.001)) return false;
   if (band.sample !== "drain" || band.medium === "bark") return true;

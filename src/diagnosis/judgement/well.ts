@@ -10,6 +10,7 @@ import { chosenFeedRatio } from "./limits";
 import { type LimitsThatFit } from "./pot-judgement";
 import { besides, levelReason } from "./reasons";
 import { type SaltFound } from "./salt";
+import { saltSays } from "./says/salt-says";
 import { measureSays, plantSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
 
@@ -56,6 +57,9 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
     const measure = step("measure again now", "at the next watering", measureSays.measurePh);
     return { ...well, urgency: "watch", steps: [measure] };
   }
+  if (facts.ec?.trend === "rising" && (water.runoff === "little" || water.runoff === "none")) {
+    return { ...well, causes: ["too little runoff"], steps: [step("let more run off", "at the next watering", saltSays.beforeItShows(water.share ?? 0)), measureNext()] };
+  }
   const isShareRight = water.runoff === "enough" && water.share !== undefined;
   const says = isShareRight ? plantSays.keepShare(water.share) : plantSays.carryOn;
   return { ...well, steps: [step("carry on", "in a week", says)] };
@@ -76,8 +80,7 @@ function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
   const steps = [
     ...(missing === undefined ? [] : [step("measure again now", "now", missing)]),
     ...(isDry ? [step("re-wet slowly", "now", plantSays.rewet)] : []),
-    shy === undefined ? lookAtPlant(facts) : step("look at the plant", "now", plantSays.saltShy(shy)),
-    step("test the medium", "at the next watering", measureSays.testMedium),
+    ...(isDry ? [step("measure again now", "within the hour", measureSays.whenWet)] : unexplained(facts, shy)),
     ...(plant.failing ? [easeLoad(facts)] : []),
   ];
   return {
@@ -88,6 +91,12 @@ function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
     reasons,
   };
 }
+
+/** Neither salt nor pH nor drought: the roots, the air and the medium itself are looked at. */
+const unexplained = (facts: Facts, shy: string | undefined): Conclusion["steps"] => [
+  shy === undefined ? lookAtPlant(facts) : step("look at the plant", "now", plantSays.saltShy(shy)),
+  step("test the medium", "at the next watering", measureSays.testMedium),
+];
 
 /** A salt-shy crop above the light feeder's limit, in a band for stronger feeders; its name. */
 function tooSaltyForCrop({ crop, band, ec }: Facts): string | undefined {

@@ -64,16 +64,17 @@ const dueDays: Readonly<Partial<Record<When, number>>> = {
   "in a week": 7,
 };
 
-/** The steps with their dates, where the log has dates. */
+/** The steps with their dates, where the log has dates; after a flush that is ordered now they count from now. */
 export function dated(
   steps: readonly CourseStep[],
   lastDay: number | undefined,
   flushDay: number | undefined,
 ): readonly CourseStep[] {
   if (lastDay === undefined) return steps;
+  const isWashedNow = steps.some(({ act }) => act === "flush" || act === "reset the pH");
   return steps.map((each) => {
     const due = dueDays[each.when];
-    const from = each.when.endsWith("after") ? (flushDay ?? lastDay) : lastDay;
+    const from = each.when.endsWith("after") ? (isWashedNow ? lastDay : (flushDay ?? lastDay)) : lastDay;
     return due === undefined ? each : { ...each, at: from + due };
   });
 }

@@ -19,7 +19,6 @@ export const isWashedOut = (salt: SaltFound): boolean =>
   !salt.harmlessSoFar && !salt.falling && (salt.degree === "strong" || salt.degree === "extreme");
 
 export function washed(facts: Facts, salt: SaltFound, causes: readonly Cause[]): CourseStep[] {
-  const full = fullFeed(facts);
   const figures = flushFigures(facts);
   const isRebound = causes.includes("rebound after a flush");
   const waits = salt.sure === "sole";
@@ -34,11 +33,17 @@ export function washed(facts: Facts, salt: SaltFound, causes: readonly Cause[]):
   return [
     ...(isFeed ? weakerFeed(facts, causes) : []),
     flush,
-    ...(isFeed || isOnRamp ? [] : [weakStartAfterFlush(facts, full)]),
+    ...(isFeed || isOnRamp ? [] : [startAfter(facts)]),
     ...readingsAfter(),
     ...runoffSteps(facts, causes),
   ];
 }
+
+/** A weak start after the flush; where only water goes in, what lies in the pot feeds by itself. */
+const startAfter = (facts: Facts): CourseStep =>
+  facts.feed.ec === undefined && facts.feed.isWaterNow
+    ? step("lower the feed", "at the next watering", saltSays.clearWaterOnly, { share: 0 })
+    : weakStartAfterFlush(facts, fullFeed(facts));
 
 /** What is being done works: it is kept on, and no flush while it falls. */
 export function keptOn(facts: Facts, causes: readonly Cause[]): CourseStep[] {

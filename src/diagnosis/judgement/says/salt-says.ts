@@ -48,6 +48,8 @@ export const saltSays = {
   moreRunoff: (share: number, litres: number | undefined, now: number | undefined): string =>
     `${now === undefined ? "Measure how much drains, and let" : `Only ${percentText(now)} drains: that is why salt stays. Let`} ` +
     `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
+  beforeItShows: (now: number): string =>
+    `Still in band, but it rises and only ${percentText(now)} drains. Let 10 to 20 % run off each time, before it leaves the band. ${drainCaution}`,
   wrongMix: (now: number, usual: number): string =>
     `Stop using this mix: it reads ${ecText(now)} where ${ecText(usual)} was usual. Thin it or mix anew to ${feedText(usual)}, and check the doser. ${concentrateCaution}`,
   weakerFeed: (to: number, now: number | undefined): string =>
