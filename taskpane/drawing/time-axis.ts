@@ -63,10 +63,12 @@ const spanInDays = (span: Timeline["span"]): number => (span === undefined ? 0 :
 
 const grainOf = (span: Timeline["span"]): (typeof grains)[number] => grains.find(({ days }) => spanInDays(span) <= days) ?? grains[3];
 
-/** A log of one moment has one label, its own. */
+/** A log of one moment has one label, its own; where no hours are written, days are named at their beginning, once. */
 function ticksOf({ axis, span }: Timeline, time: Layout["time"], count: number): (Date | number)[] {
   if (span !== undefined && spanInDays(span) === 0) return [axis === "dates" ? instant(span[0]) : span[0]];
-  return time.ticks(count).filter((tick) => axis === "dates" || Number.isInteger(tick));
+  const isWhole = (tick: Date | number): boolean =>
+    tick instanceof Date ? grainOf(span) === grains[0] || tick.getUTCHours() === 0 : Number.isInteger(tick);
+  return time.ticks(count).filter(isWhole);
 }
 
 function dateFormat(pattern: string): (tick: Date | number) => string {

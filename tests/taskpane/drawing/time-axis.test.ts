@@ -26,6 +26,12 @@ function dates(days: number, width: number): (readonly [from: number, to: number
 }
 
 describe("the dates under the timeline", () => {
+  it("name each day once, however wide: six days at 640 px are not named by their noons as well", () => {
+    const { svg } = drawTimeline(timeline(log(6)), { width: 640, theme: "light", title: "T1" });
+    const texts = [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName("text")].map(({ textContent }) => textContent ?? "");
+    expect(texts.filter((text) => / Mar$/.test(text))).toEqual(["1 Mar", "2 Mar", "3 Mar", "4 Mar", "5 Mar", "6 Mar"]);
+  });
+
   it("stand under the root zone, under the plant and under the air: three times", () => {
     const rows = log(5).map((each) => ({ ...each, plant: { posture: 1 }, solutionCelsius: solutionCelsius(20) }));
     const { svg } = drawTimeline(timeline(rows), { width: 320, theme: "light", title: "T1" });
