@@ -1,3 +1,4 @@
+import { type Choices } from "./choices";
 import { type FlushPart } from "./flush-part";
 import { LazyPart } from "./lazy-part";
 import { type Tool } from "./next-thing";
@@ -78,7 +79,7 @@ function partsOf({ zone, choices, following, own }: PaneState): readonly Part[] 
     [place("standing"), zone.judgement === undefined ? [...standingSection(zone, pane), ...settingsSection(zone, choices, pane)] : standingSection(zone, pane)],
     [place("pots"), potsSection(zone, pane)],
     [place("settings"), zone.judgement === undefined ? [] : settingsSection(zone, choices, pane)],
-    [place("picture"), pictureOf(zone)],
+    [place("picture"), pictureOf(zone, choices)],
     [place("columns"), columnsSection(zone, choices, pane)],
     [place("aside"), setAsideSection(zone, pane)],
     [place("limits"), limitsSection(zone, choices, pane)],
@@ -99,9 +100,9 @@ function flushOf(own: OwnSheet): Node[] {
 }
 
 /** The picture, once its script is here; until then the page does without. */
-function pictureOf(zone: RootZone): Node[] {
+function pictureOf(zone: RootZone, choices: Choices): Node[] {
   const { here } = picture;
-  if (here !== undefined) return here.pictureSection(zone, { width: pictureWidth(), theme: currentTheme(), actions: pane });
+  if (here !== undefined) return here.pictureSection(zone, { choices, width: pictureWidth(), theme: currentTheme(), actions: pane });
   picture.get().then(pane.redraw, () => { place("picture").replaceChildren(h("p", { className: "why" }, pageWords.notLoaded)); });
   return [];
 }

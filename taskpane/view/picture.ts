@@ -1,4 +1,5 @@
 import { timeline } from "../../src/index";
+import { type Choices } from "../choices";
 import { type Drawing, drawTimeline } from "../drawing/timeline-drawing";
 import { type ThemeName } from "../drawing/themes";
 import { type RootZone } from "../root-zone";
@@ -8,9 +9,11 @@ import { type Actions } from "./actions";
 import { button, chooser, h } from "./elements";
 import { svgNode } from "./picture-node";
 import { pointReader } from "./point-reader";
+import { smallPots } from "./small-pots";
 import { timelineTable } from "./timeline-table";
 
 export interface PictureOptions {
+  readonly choices: Choices;
   readonly width: number;
   readonly theme: ThemeName;
   readonly actions: Actions;
@@ -31,7 +34,8 @@ export function inRange(zone: RootZone): RootZone {
 }
 
 /** The timeline, a reader of its points for pointer, touch and keyboard, its table, and the way onto the sheet. */
-export function pictureSection(whole: RootZone, { width, theme, actions }: PictureOptions): Node[] {
+export function pictureSection(whole: RootZone, options: PictureOptions): Node[] {
+  const { width, theme, actions } = options;
   const zone = inRange(whole);
   if (zone.timeline.lanes.length === 0) return [];
   const drawing: Drawing = drawTimeline(zone.timeline, { width, theme, title: pictureTitle(zone) });
@@ -40,6 +44,7 @@ export function pictureSection(whole: RootZone, { width, theme, actions }: Pictu
     ...rangeField(whole, actions),
     pointReader(zone, { drawing, picture: svgNode(drawing.svg), title: pictureTitle(zone), goToRow: actions.goToRow }),
     h("div", { className: "bar" }, button(pictureWords.place, actions.placePicture, { id: "place" })),
+    ...smallPots(whole, options),
     timelineTable(zone, actions),
   ];
 }

@@ -43,6 +43,16 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
     await page.close();
   });
 
+  it("two pots stand small and side by side on one scale; a press on the basil shows it large", async () => {
+    const page = await judged({ cells: twoPots() });
+    await page.click("#small-pots-fold-title");
+    expect(await page.locator(".small-pot span").allInnerTexts()).toEqual(["Pepper", "Basil"]);
+    await page.click("#small-pot-1");
+    await expect.poll(() => page.locator("#which-pot").innerText()).toContain("Basil");
+    await expect.poll(() => verdict(page)).toContain("In band");
+    await page.close();
+  });
+
   it("a column corrected to something else leaves the picture, the list stays open, and its field keeps the focus", async () => {
     const page = await judged({ cells: climbing() });
     expect(await picture(page)).toContain("salt ratio");
