@@ -1,6 +1,7 @@
 import { type ColumnReading, logQuantities, type LogUnit } from "../../src/index";
 import { type Choices, headerKeys } from "../choices";
 import { type RootZone } from "../root-zone";
+import { columnsWords as words } from "../words/columns";
 import { type Actions } from "./actions";
 import { chooser, fold, h } from "./elements";
 
@@ -19,13 +20,13 @@ export function columnsSection({ reading }: RootZone, choices: Choices, actions:
     return h("li", {}, h("div", { className: "fields" }, quantityField(column, letters, answer), unitField(column, letters, answer)), h("p", { className: "why" }, whyInWords(column)));
   });
   const isRead = reading.rows.length > 0 || reading.questions.length > 0;
-  return [fold("columns-fold", "How each column was read", () => [h("ul", { className: "columns" }, ...lines())], !isRead)];
+  return [fold("columns-fold", words.title, () => [h("ul", { className: "columns" }, ...lines())], !isRead)];
 }
 
 type Answer = (change: Choices["columns"][string]) => void;
 
 function quantityField({ header, quantity }: ColumnReading, letters: string, answer: Answer): HTMLElement {
-  const label = header === "" ? letters : `${letters} "${header}"`;
+  const label = words.column(letters, header);
   return chooser(`column-${letters}`, label, logQuantities.map((value) => ({ value, text: value })), {
     value: quantity,
     onChoose: (value) => {
@@ -38,7 +39,7 @@ function unitField({ quantity, unit }: ColumnReading, letters: string, answer: A
   const units = unitsOf(quantity);
   if (units.length === 0) return false;
   const offered = unit === undefined || !units.includes(unit) ? ["" as const, ...units] : units;
-  return chooser(`unit-${letters}`, `Unit of ${letters}`, offered.map((value) => ({ value, text: value === "" ? "choose ..." : value })), {
+  return chooser(`unit-${letters}`, words.unitOf(letters), offered.map((value) => ({ value, text: value === "" ? words.choose : value })), {
     value: unit ?? "",
     onChoose: (value) => {
       const chosen = units.find((each) => each === value);
@@ -53,4 +54,4 @@ function unitsOf(quantity: ColumnReading["quantity"]): readonly LogUnit[] {
   return quantity.endsWith("temperature") ? ["C", "F"] : [];
 }
 
-const whyInWords = ({ read, why }: ColumnReading): string => (read ? why : `not read: ${why}`);
+const whyInWords = ({ read, why }: ColumnReading): string => (read ? why : words.notRead(why));

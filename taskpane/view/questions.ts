@@ -1,6 +1,7 @@
 import { type ColumnAnswer, logQuantities, type LogQuestion, type LogQuantity } from "../../src/index";
 import { type Choices, headerKeys } from "../choices";
 import { type RootZone } from "../root-zone";
+import { questionsWords as words } from "../words/questions";
 import { type Actions } from "./actions";
 import { chooser, h } from "./elements";
 
@@ -13,7 +14,7 @@ export function questionsSection({ reading, selection }: RootZone, choices: Choi
   const keys = headerKeys(reading.columns.map(({ header }) => header));
   const asked = reading.questions.map((question, place) => {
     if (question.choices.length === 0) return h("p", {}, question.text);
-    const offered = [{ value: "", text: "choose ..." }, ...question.choices.map((value) => ({ value, text: value }))];
+    const offered = [{ value: "", text: words.choose }, ...question.choices.map((value) => ({ value, text: value }))];
     return chooser(questionId(place), question.text, offered, {
       value: "",
       onChoose: (answer) => {
@@ -21,7 +22,7 @@ export function questionsSection({ reading, selection }: RootZone, choices: Choi
       },
     });
   });
-  return [h("h2", {}, reading.questions.length === 1 ? "One question first" : `${reading.questions.length} questions first`), ...asked];
+  return [h("h2", {}, words.title(reading.questions.length)), ...asked];
 }
 
 /** The names under which column answers are kept, and the sheet's row of each row of the grid. */
