@@ -1,9 +1,10 @@
 import { type Band } from "../../bands/band";
 import { median } from "../../maths/median";
-import { quantities, written } from "../../quantities";
+import { quantities } from "../../quantities";
 import { doubts } from "../doubts";
 import { daysBetween, type Entry, isRead } from "./entry";
-import { sideOf } from "./level";
+import { leapsAcross, leapsTogether } from "./leaps";
+import { isMeterOff } from "./meter-notes";
 import { calibrationDays, overdueIntervals } from "./limits";
 
 export interface TrustFound {
@@ -51,7 +52,9 @@ export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: 
         ...overdue(calibrations, days),
         ...read.slice(-2).flatMap((entry) => doubts(options.afterFlush ? { ...entry, inputEc: undefined } : entry)),
         ...all.slice(-2).flatMap(({ unread }) => unread ?? []),
-        ...leaps(read, options.band),
+        ...leapsAcross(read, options.band),
+        ...leapsTogether(sinceCalibrated(read, calibrations), options.band),
+        ...saidOff(all, calibrations),
         ...pinned(read),
       ]),
     ],
@@ -59,8 +62,20 @@ export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: 
   };
 }
 
-/** A note of calibration that is not of the EC meter alone. */
+/** A leap that a calibration followed is explained; the readings since are believed. */
+const sinceCalibrated = (read: readonly Entry[], calibrations: readonly Entry[]): readonly Entry[] =>
+  read.filter(({ place }) => place >= (calibrations.at(-1)?.place ?? -1));
+
+/** The note that the meter was found to be off, until a calibration after it. */
+function saidOff(all: readonly Entry[], calibrations: readonly Entry[]): string[] {
+  const found = all.filter(isMeterOff).at(-1);
+  if (found === undefined || (calibrations.at(-1)?.place ?? -1) > found.place) return [];
+  return [`the note says that the meter is off: ${found.notes ?? ""}`];
+}
+
+/** A note of calibration that succeeded, and not of the EC meter alone. */
 const calibratesPh = (entry: Entry): boolean =>
+  !isMeterOff(entry) &&
   entry.events.some(
     ({ kind, words }) =>
       kind === "calibration" && (!/\bec\b/i.test(words) || /\bph\b|\bboth\b|\bmeters\b|\bpens\b/i.test(words)),
@@ -74,19 +89,6 @@ function overdue(calibrations: readonly Entry[], daysSince: number | undefined):
   return [
     `last calibrated ${Math.round(daysSince)} days before the last reading; this log does it every ${Math.round(usual)} days`,
   ];
-}
-
-/** Low, high, low again, or the reverse, in three readings running. */
-function leaps(read: readonly Entry[], band: Band): string[] {
-  return (["ec", "ph"] as const).flatMap((name) => {
-    const values = read
-      .slice(-3)
-      .flatMap(({ runoffEc, runoffPh }) => (name === "ec" ? (runoffEc ?? []) : (runoffPh ?? [])));
-    const sides = values.map((value) => sideOf(value, name, band)).join();
-    if (sides !== "low,high,low" && sides !== "high,low,high") return [];
-    const said = values.map((value) => written(value, name).replace(/^pH | mS\/cm$/g, "")).join(", ");
-    return [`runoff ${name === "ec" ? "EC" : "pH"} leaps ${said}: no root zone does that`];
-  });
 }
 
 /** Input and runoff pH alike to the last digit, row after row. */
