@@ -19,10 +19,10 @@ export function watchSheet(pot: SheetPot = {}): SheetTemplate {
       input("full", "Feed at full strength, EC (mS/cm)", { value: pot.feedEc, ...ecBox("what this crop gets in quiet weeks") }),
       input("water", "Water before any feed, EC (mS/cm)", { value: pot.waterEc, ...ecBox("0 for pure water", [0, 20]) }),
       input("ramp", "Feed by the ramp", { value: pot.daysSinceFlush === undefined ? "no" : "yes", accepts: { words: ["yes", "no"], hint: "yes after a flush or a reset: from half strength to full in a week" } }),
-      gap, ...watchLines(feedOf), gap,
+      gap, ...watchLines(feedOf, 'IF({done}="","",{done})'), gap,
       caution("Drain water is salty: keep it off floors with pumps, lamps and leads, and pour it where your local rules allow."),
     ],
-    widths: [34, 19, 16, 11, 11, 26, 24, 64],
+    widths: [34, 19, 16, 11, 11, 26, 64, 24],
     leastHeight: 30,
     landscape: true,
   });

@@ -1,6 +1,7 @@
 import { weakestFeedEc } from "../root-zone-reading";
 import { eventsIn } from "../../log/notes/notes";
 import { type LogEvent, type LogEventKind } from "../../log/log";
+import { figureIn } from "./note-figures";
 import { type PotReading } from "./pot-reading";
 
 /** A reading with its place among those given, and what its note tells of. */
@@ -57,7 +58,16 @@ export const isFilled = (entry: Entry): boolean =>
 
 /** Water, not feed, went in: said so, or too weak for any feed. */
 export const isWater = (entry: Entry): boolean =>
-  tells(entry, "plain water") || (entry.inputEc !== undefined && entry.inputEc < weakestFeedEc);
+  (tells(entry, "plain water") && !isStrongerThanItsWater(entry)) ||
+  (entry.inputEc !== undefined && entry.inputEc < weakestFeedEc);
+
+/** Feed on top of a water that the note speaks of, by this much more than it. Common practice. */
+const feedOnTop = 1.15;
+
+function isStrongerThanItsWater(entry: Entry): boolean {
+  const waterEc = figureIn([entry], "water EC");
+  return waterEc !== undefined && (entry.inputEc ?? 0) > feedOnTop * waterEc;
+}
 
 /**
  * The share that drained, 0 to 1, where both volumes are told and can be; 0 L beside a runoff that was read is a

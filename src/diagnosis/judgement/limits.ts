@@ -6,7 +6,7 @@ import { type Medium } from "../../bands/media-table";
 /** How far off, in pH, two readings of one sample may be: [usgs-nfm] asks a field reading to settle within 0.1. */
 const phTolerance = 0.1;
 /** The same for EC, as a share of the limit: [usgs-nfm] passes a meter within 3 % of its standard above 0.1 mS/cm. */
-const ecToleranceShare = 0.03;
+export const ecToleranceShare = 0.03;
 /**
  * Drain of soil comes from the large pores and the wall; its pH stands up to 0.3 off the soil's own. Common practice.
  */
@@ -99,6 +99,10 @@ export const wantedRunoff = 0.2;
 export const wantedOnSaltyWater = 0.3;
 /** More than this part draining is wasted, and takes the feed along: nothing is gained past it [ku-hershey-1991]. */
 export const muchRunoff = 0.4;
+
+/** C: colder or warmer than this, the root zone itself is the trouble. Common practice. */
+export const rootsAtLeast = 15;
+export const rootsAtMost = 28;
 
 /** Drinking this part of before or less is a plant in trouble. Common practice. */
 export const lowUptake = 0.6;

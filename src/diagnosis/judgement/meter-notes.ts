@@ -17,7 +17,8 @@ const saysOff = new RegExp(
 const isDenied = /\b(?:no|not|never|isnt|wasnt|doesnt|didnt|without|if|whether)\b/;
 
 /** "7.8 in the 7.00 buffer": what a pen shows in a buffer, and the buffer. */
-const inBuffer = /\b(\d{1,2}(?:[.,]\d+)?) in (?:the |a )?(4(?:[.,]0\d?)?|6[.,]86|7(?:[.,]0\d?)?|9[.,]18|10(?:[.,]0\d?)?)\b(?! ?(?:l\b|liters?|litres?|days?|weeks?|hours?|pots?))/g;
+const inBuffer =
+  /\b(\d{1,2}(?:[.,]\d+)?) in (?:the |a )?(4[.,]0\d?|6[.,]86|7[.,]0\d?|9[.,]18|10[.,]0\d?|(?:4|7|10)(?= ?(?:buffer|standard|puffer)))(?!\d)/g;
 
 const tellsOfBuffer = /\b(?:ph|buffers?|pen|meter|probe|electrode|calibrat\w*|reads?|shows?)\b/;
 

@@ -1,14 +1,14 @@
 import { plain } from "../../cells/text";
-import { type Entry } from "./entry";
 
 /** Figures that growers write into notes: of the water, which has no column of its own in most logs. */
 const figures = {
   alkalinity: /\b(?:alkalinity|alkalinitat|alcalinidad|alcalinite|alkaliniteit|caco3)\D{0,12}(\d{1,4}(?:\.\d+)?)/,
-  "water EC": /\bwater(?:s own|s)? (?:ec|at|of)(?: ec)?\D{0,6}(\d(?:\.\d+)?)(?! ?(?:l|liters?|litres?|ml|gal)\b)/,
+  "water EC":
+    /\b(?:water(?:s own|s)?(?: alone| itself| only| by itself)?|(?:well|tap)(?: with [a-z ]{1,20}| alone| itself)?) (?:ec|at|of|reads?|is|has)(?: ec)?\D{0,6}(\d(?:\.\d+)?)(?! ?(?:l|liters?|litres?|ml|gal|c|f|degrees)\b)/,
 } as const;
 
 /** The latest such figure that any note tells. */
-export function figureIn(entries: readonly Entry[], name: keyof typeof figures): number | undefined {
+export function figureIn(entries: readonly { readonly notes?: string | undefined }[], name: keyof typeof figures): number | undefined {
   for (let at = entries.length - 1; at >= 0; at--) {
     const notes = entries[at]?.notes;
     const [, found] = notes === undefined ? [] : (figures[name].exec(plain(notes).replace(/['’]/g, "")) ?? []);

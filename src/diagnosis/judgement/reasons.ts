@@ -1,7 +1,7 @@
 import { written } from "../../quantities";
 import { type Facts } from "./facts";
 import { type Level } from "./level";
-import { littleRunoff } from "./limits";
+import { isExtract, littleRunoff } from "./limits";
 import { reboundOf } from "./rebound";
 import { ecText, percentText, phText } from "./says/figures";
 import { drinksText } from "./says/ph-says";
@@ -13,18 +13,25 @@ export function levelReason(level: Level | undefined, name: "ph" | "ec", { band,
   if (level === undefined) return `${called} was not measured in the last two readings`;
   const values = [level.before, level.latest].flatMap((value) => value ?? []);
   const said = values.map((value) => written(value, name).replace("pH ", "")).join(", then ");
+  const isSoilDrain = band.medium === "soil" && !isExtract(band.sample);
   const less =
     name === "ec" && band.medium === "bark" && feed.waterEc !== undefined
       ? ` above the water's own ${ecText(feed.waterEc)}`
       : "";
-  return `${called} ${said}${less}: ${standingOf(level, band[name])}${level.trend === "none" ? "" : `, ${level.trend}`}`;
+  return `${called} ${said}${less}: ${standingOf(level, band[name], isSoilDrain)}${level.trend === "none" ? "" : `, ${level.trend}`}`;
 }
 
-function standingOf({ side, sideBefore, witness }: Level, [low, high]: readonly [number, number]): string {
+function standingOf(
+  { side, sideBefore, witness }: Level,
+  [low, high]: readonly [number, number],
+  isSoilDrain: boolean,
+): string {
   const limit = side === "low" || side === "barely low" ? `below ${low}` : `above ${high}`;
   if (side === "inside" && (sideBefore === "low" || sideBefore === "high"))
     return `back in the band ${low} to ${high}, the one before was outside`;
   if (side === "inside") return `in the band ${low} to ${high}`;
+  if (isSoilDrain && side.startsWith("barely"))
+    return `${limit}, but not by more than the drain of soil can be off what the roots meet`;
   if (side === "barely low" || side === "barely high")
     return `so close to the band ${low} to ${high} that a meter cannot tell`;
   if (witness === "sole") return `${limit}, and the only reading`;

@@ -4,6 +4,7 @@ import { easeLoad, lookAtPlant, lookAtRoots, measureNext } from "./course/common
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { wantedRunoff } from "./limits";
+import { releaseOf } from "./release";
 import { besides, levelReason } from "./reasons";
 import { feedSays, measureSays, waterSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
@@ -30,6 +31,7 @@ const words: Readonly<Record<Weakness, { readonly verdict: VerdictWord; readonly
 export function weakConclusion(facts: Facts, weakness: WeaknessFound): Conclusion | undefined {
   if (weakness === "none") return undefined;
   const { plant } = facts;
+  if (weakness === "after plain water" && releaseOf(facts) !== undefined && !plant.ill) return fedFromWithin(facts);
   const { verdict, urgency } = words[weakness];
   const causes = weakCauses(facts, weakness);
   const isUnknown = causes.length === 0 && (weakness === "short of feed" || weakness === "unclear");
@@ -41,6 +43,15 @@ export function weakConclusion(facts: Facts, weakness: WeaknessFound): Conclusio
     reasons: [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)],
   };
 }
+
+/** Weak, and meant to be: what lies in the medium feeds a plant that does well. */
+const fedFromWithin = (facts: Facts): Conclusion => ({
+  verdict: "cannot say",
+  urgency: "none",
+  causes: ["slow-release in the medium"],
+  steps: [step("carry on", "in a week", feedSays.fedFromWithin)],
+  reasons: [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)],
+});
 
 function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
   const { plant } = facts;

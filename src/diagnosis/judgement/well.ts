@@ -2,11 +2,12 @@ import { bandFor } from "../../bands/band";
 import { isAbove } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Conclusion } from "./conclusion";
-import { easeLoad, lookAtPlant, measureNext } from "./course/common-steps";
+import { easeLoad, isDriedOut, lookAtPlant, measureNext, rootTemperature } from "./course/common-steps";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { inputSteps } from "./input";
-import { chosenFeedRatio } from "./limits";
+import { sideOf } from "./level";
+import { chosenFeedRatio, ecToleranceShare, muchAlkalinity } from "./limits";
 import { type LimitsThatFit } from "./pot-judgement";
 import { besides, levelReason } from "./reasons";
 import { type SaltFound } from "./salt";
@@ -22,6 +23,7 @@ import { mostUrgent } from "./urgency";
  */
 export function wellConclusion(facts: Facts, salt: SaltFound): Conclusion {
   const reasons = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)];
+  if (facts.plant.ill && isVagueSoil(facts) && !isDriedOut(facts)) return testedSoil(facts, reasons);
   if (facts.plant.ill) return contradicted(facts, reasons);
   return notQuiteWell(facts, salt, reasons) ?? carriedOn(facts, salt, reasons);
 }
@@ -37,9 +39,48 @@ function notQuiteWell(facts: Facts, { chosen }: SaltFound, reasons: readonly str
     const look = step("look at the plant", "at the next watering", plantSays.saltShy(shy));
     return { ...unknown, steps: [look, measureNext()] };
   }
+  if (isVagueSoil(facts)) return testedSoil(facts, reasons);
+  const kept = keptPh(facts);
+  if (kept !== undefined) {
+    const leave = step("carry on", "in a week", plantSays.potKeepsPh(facts.feed.ph ?? NaN, kept));
+    return { verdict: "in band", urgency: "watch", causes: ["input pH out of band"], steps: [leave], reasons };
+  }
   const { steps, causes } = inputSteps(facts, chosen);
   if (steps.length === 0) return undefined;
   return { verdict: "in band", urgency: "next watering", causes, steps: [...steps, measureNext()], reasons };
+}
+
+/** So many times the pot has shown that it keeps its own pH. Common practice. */
+const keptTimes = 4;
+
+/**
+ * How often the runoff stayed inside though what is poured stands above the band: a pH above the band does nothing by
+ * itself where the alkalinity is low (common practice). `undefined` where it is not shown, or the pot is on its way up.
+ */
+function keptPh({ feed, ph, evidence, band }: Facts): number | undefined {
+  const rows = evidence.slice(-keptTimes);
+  const isKept = rows.every(({ inputPh, runoffPh }) => inputPh !== undefined && inputPh > band.ph[1] && runoffPh !== undefined && sideOf(runoffPh, "ph", band) === "inside");
+  const isQuiet = ph?.trend === "none" && !feed.tooStrong && (feed.alkalinity ?? 0) <= muchAlkalinity;
+  return rows.length === keptTimes && feed.phSide === "high" && isKept && isQuiet ? keptTimes : undefined;
+}
+
+/** The drain of soil, above its limit by more than a meter and less than soil can mislead. */
+const isVagueSoil = ({ band, ec }: Facts): boolean =>
+  band.medium === "soil" && ec?.side === "barely high" && isFarAbove(ec.latest, band) && ec.before !== undefined && isFarAbove(ec.before, band);
+
+const isFarAbove = (ec: number, { ec: [, high] }: Facts["band"]): boolean =>
+  isAbove(ec, high * (1 + ecToleranceShare), quantities.ec.resolution);
+
+/** Twice above in soil: nothing is washed before a test, and nothing is fed on top where the leaves are burnt. */
+function testedSoil({ plant }: Facts, reasons: readonly string[]): Conclusion {
+  const stop = step("lower the feed", "at the next watering", saltSays.stopFeeding, { share: 0 });
+  return {
+    verdict: "cannot say",
+    urgency: "next watering",
+    causes: ["not known"],
+    steps: [step("test the medium", "now", measureSays.testSoil), ...(plant.ill ? [stop] : []), measureNext()],
+    reasons,
+  };
 }
 
 /** Nothing to mend; a strong feed by choice is said once. */
@@ -60,6 +101,8 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
   if (facts.ec?.trend === "rising" && (water.runoff === "little" || water.runoff === "none")) {
     return { ...well, causes: ["too little runoff"], steps: [step("let more run off", "at the next watering", saltSays.beforeItShows(water.share ?? 0)), measureNext()] };
   }
+  const temperature = rootTemperature(facts, "at the next watering");
+  if (temperature !== undefined) return { ...well, urgency: "watch", steps: [temperature, measureNext()] };
   const isShareRight = water.runoff === "enough" && water.share !== undefined;
   const says = isShareRight ? plantSays.keepShare(water.share) : plantSays.carryOn;
   return { ...well, steps: [step("carry on", "in a week", says)] };
@@ -84,7 +127,7 @@ function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
     ...(plant.failing ? [easeLoad(facts)] : []),
   ];
   return {
-    verdict: shy === undefined && facts.ec !== undefined ? "in band" : "cannot say",
+    verdict: shy === undefined && facts.ec !== undefined && !isDry ? "in band" : "cannot say",
     urgency: mostUrgent("next watering", plant.failing ? "today" : "none"),
     causes: isDry ? ["too little water"] : ["not known"],
     steps,
@@ -94,7 +137,7 @@ function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
 
 /** Neither salt nor pH nor drought: the roots, the air and the medium itself are looked at. */
 const unexplained = (facts: Facts, shy: string | undefined): Conclusion["steps"] => [
-  shy === undefined ? lookAtPlant(facts) : step("look at the plant", "now", plantSays.saltShy(shy)),
+  shy === undefined ? (rootTemperature(facts, "now") ?? lookAtPlant(facts)) : step("look at the plant", "now", plantSays.saltShy(shy)),
   step("test the medium", "at the next watering", measureSays.testMedium),
 ];
 

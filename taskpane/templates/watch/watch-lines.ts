@@ -9,7 +9,14 @@ const hoursPerDay = 24;
 /** The key of a look, by its place in the plan. */
 export const watchKey = (place: number): string => `watch${place}`;
 
-function look({ name, hours, lightShare, look: words }: WatchStep, place: number, feed: (days: number) => string): Line {
+interface Course {
+  /** The formula of the feed's EC, so many days after. */
+  readonly feed: (days: number) => string;
+  /** The formula of what was done, in a word that the log reader knows, where notes are kept on the sheet. */
+  readonly done: string | undefined;
+}
+
+function look({ name, hours, lightShare, look: words }: WatchStep, place: number, { feed, done }: Course): Line {
   const days = hours / hoursPerDay;
   return {
     key: watchKey(place),
@@ -18,19 +25,19 @@ function look({ name, hours, lightShare, look: words }: WatchStep, place: number
       { formula: `IF(COUNT({day})=0,"",{day}+${hours}/${hoursPerDay})`, style: "result", numberFormat: "yyyy-mm-dd hh:mm" },
       { formula: feed(days), style: "result", numberFormat: "0.00" },
       runoffPh, runoffEc, posture,
-      place === 0 ? { formula: 'IF({done}="","",{done})', style: "result" } : { style: "input" },
       { value: `light ${Math.round(100 * lightShare)} % of the usual; ${words}`, style: "wrapped" },
+      ...(done === undefined ? [] : [place === 0 ? { formula: done, style: "result" } as const : { style: "input" } as const]),
     ],
   };
 }
 
 /** Names that the log reader knows, so that the filled boxes are read back; what is planned is told from what was poured. */
 const heads = [
-  "The days after", "Date", "Planned feed EC", "Runoff pH", "Runoff EC", "Posture, 0 upright to 3", "Notes", "Light, and what to look for",
+  "The days after", "Date", "Planned feed EC", "Runoff pH", "Runoff EC", "Posture, 0 upright to 3", "Light, and what to look for",
 ];
 
 /** The looks after something was done to a pot: when, what to feed, boxes for what is found, and what to look for. */
-export const watchLines = (feed: (days: number) => string): readonly Line[] => [
-  { key: "watch", cells: heads.map((value) => ({ value, style: "heading" })) },
-  ...watchPlan.map((step, place) => look(step, place, feed)),
+export const watchLines = (feed: (days: number) => string, done?: string): readonly Line[] => [
+  { key: "watch", cells: [...heads, ...(done === undefined ? [] : ["Notes"])].map((value) => ({ value, style: "heading" })) },
+  ...watchPlan.map((step, place) => look(step, place, { feed, done })),
 ];

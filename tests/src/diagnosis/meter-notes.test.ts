@@ -15,7 +15,7 @@ describe("a note on the meter", () => {
 
   it.each([
     "pen reads 7.01 in 7.00", "calibrated both", "pen checked, no drift", "meter was not off", "EC meter reads 2.3, a little high",
-    "lights off at 9", "switched pump off", "drip 2 in 4 pots", "calibrated, 7.00 in 7.00 and 4.05 in 4.00", "poured 3 in 10 portions",
+    "lights off at 9", "switched pump off", "drip 2 in 4 pots", "calibrated, 7.00 in 7.00 and 4.05 in 4.00", "poured 3 in 10 portions", "tap water pH 6.2 in 4 portions", "pH 6 in 7 days",
     "drain wrong colour", "feed was too high last week",
   ])("%s: it is not", (notes) => { expect(judged(notes)).toBe("in band"); });
 });

@@ -21,7 +21,7 @@ describe("the watch sheet", () => {
   });
 
   test("read back: what was done is a note, the filled looks are readings after it, and those still planned are none", async () => {
-    const filled = { [`D${from}`]: 6, [`E${from}`]: 3.1, [`D${from + 2}`]: 6, [`E${from + 2}`]: 3.3, [`F${from + 2}`]: "1", [`G${from + 2}`]: "a little limp" };
+    const filled = { [`D${from}`]: 6, [`E${from}`]: 3.1, [`D${from + 2}`]: 6, [`E${from + 2}`]: 3.3, [`F${from + 2}`]: "1", [`H${from + 2}`]: "a little limp" };
     const boxes = { "What was done to this pot": "flush", "Water before any feed, EC (mS/cm)": 0.4, ...filled };
     const template = watchSheet({ name: "Basil 1", day: 46_082.5, feedEc: 1.8, daysSinceFlush: 0 });
     const sheet = await computed(template, boxes);

@@ -2,6 +2,8 @@ import { vapourPressureDeficit } from "../../../environment/vapour-pressure-defi
 import { type Celsius, type Percent } from "../../../quantities";
 import { type CourseStep } from "../pot-judgement";
 import { type Facts } from "../facts";
+import { rootsAtLeast, rootsAtMost } from "../limits";
+import { type When } from "../words";
 import { feedSays, measureSays, meterSays, plantSays } from "../says/other-says";
 import { step } from "./step";
 import { rampOn } from "./feed-target";
@@ -74,6 +76,14 @@ export const rewetted = (): CourseStep[] => [
 
 /** The grower's own words on the plant, two at most. */
 export const wordsOn = ({ plant }: Facts): string => plant.words.slice(0, 2).join("; ");
+
+/** Roots too cold or too hot by the latest two rows: that explains a plant which salt and pH do not. */
+export function rootTemperature({ entries }: Facts, when: When): CourseStep | undefined {
+  const celsius = entries.slice(-2).flatMap(({ solutionCelsius }) => solutionCelsius ?? []).at(-1);
+  if (celsius === undefined || (celsius >= rootsAtLeast && celsius <= rootsAtMost)) return undefined;
+  const says = celsius < rootsAtLeast ? plantSays.rootsCold(celsius) : plantSays.rootsHot(celsius);
+  return step("look at the plant", when, says);
+}
 
 export const lookAtRoots = (facts: Facts): CourseStep =>
   step("look at the plant", "now", plantSays.lookAtRoots(wordsOn(facts)));

@@ -1,5 +1,5 @@
 import { concentrateCaution, drainCaution } from "./cautions";
-import { ecText, feedText, litresText, percentText } from "./figures";
+import { ecText, feedText, litresText, percentText, phText } from "./figures";
 
 export const measureSays = {
   sameSampleNow: "Read the same sample again, probe rinsed, before anything is changed.",
@@ -49,6 +49,13 @@ export const plantSays = {
     (vpd === undefined
       ? "a moderate vapour pressure deficit, 0.5 to 1 kPa."
       : `and the vapour pressure deficit, ${vpd.toFixed(1)} kPa at the last reading, between 0.5 and 1 kPa.`),
+  rootsCold: (celsius: number): string =>
+    `The roots stand at ${celsius.toFixed(0)} C: below about 15 C they take up little, phosphorus least (purple leaves). Warm them to 18 to 22 C; no extra feed.`,
+  rootsHot: (celsius: number): string =>
+    `The roots stand at ${celsius.toFixed(0)} C: above about 28 C water holds little air and roots begin to rot. Cool and shade pot or tank to 18 to 22 C, and move air or water.`,
+  potKeepsPh: (poured: number, times: number): string =>
+    `What is poured stands at ${phText(poured)}, and the pot has kept its own pH ${times} times: leave it. ` +
+    "Have the water's alkalinity measured; above 150 mg/L CaCO3 it pushes the pH up in the end.",
   rewet:
     "The pot is dry: re-wet it slowly with weak feed, a little every 15 minutes, wait an hour, then read. A dry pot reads too high.",
 } as const;
@@ -67,6 +74,8 @@ export const feedSays = {
     `The mix is weak: ${ecText(now)} where ${ecText(usual)} was usual. Check recipe and dosing, and bring it back to ${feedText(usual)}. ${concentrateCaution}`,
   lowerBeforeItShows: (now: number, to: number): string =>
     `The feed goes in at ${ecText(now)}, above its limit. Bring it down to about ${feedText(to)} before the pot shows it.`,
+  fedFromWithin:
+    "What lies in the medium feeds by itself, and a weak sample is usual then. Carry on while the new growth is good; no feed on top.",
   backToFeed: "Plain water went in, so weak water comes out. Go back to the feed and read then.",
 } as const;
 
@@ -88,6 +97,8 @@ export const tankSays = {
     `The tank stands at ${ecText(ec)}. Thin it with plain water to about ${feedText(to)}: ${percentText(share)} of its volume in water, in two steps, stirred and measured.`,
   change:
     "Change the solution: what the plants leave piles up while it is only topped up, and a steady EC can hide it.",
+  changeRotten: (aim: number): string =>
+    `Roots that rot sour the tank faster than any base mends it: see that pump and air run, cut away what is slimy, and change the solution for a fresh one at ${phText(aim)}.`,
   feed: (to: number): string =>
     `The plants take more salt than water. Bring the tank up to about ${feedText(to)}. ${concentrateCaution}`,
   topUpWater:

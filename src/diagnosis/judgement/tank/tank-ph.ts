@@ -1,6 +1,6 @@
 import { type AcidityFound } from "../acidity";
 import { type Conclusion } from "../conclusion";
-import { easeLoad, lookAtRoots, measureNext } from "../course/common-steps";
+import { easeLoad, lookAtRoots, measureNext, rootTemperature } from "../course/common-steps";
 import { step } from "../course/step";
 import { type Facts } from "../facts";
 import { muchAlkalinity } from "../limits";
@@ -20,6 +20,7 @@ export function offPh(facts: Facts, acidity: AcidityFound, reasons: readonly str
   const set = isFar
     ? step("reset the pH", "now", phSays.resetTank(aim), { ph: aim })
     : step("steer the pH", "now", phSays.steerTank(aim), { ph: aim });
+  if (!isHigh && acidity.sure !== "once" && isRotten(facts)) return rottenTank(facts, acidity, reasons);
   const steps = [
     ...(trust.uncalibrated ? [step("check the meter", "now", phSays.bufferFirst)] : []),
     ...stirred(facts),
@@ -41,3 +42,19 @@ export function offPh(facts: Facts, acidity: AcidityFound, reasons: readonly str
     };
   return { verdict: "pH out of range", urgency, causes, steps, reasons };
 }
+
+const isRotten = ({ plant: { signs } }: Facts): boolean => signs.has("brown roots") || signs.has("bad smell");
+
+/** Roots that rot sour the tank: a base is used up by the next day, so the solution goes first. */
+const rottenTank = (facts: Facts, { urgency }: AcidityFound, reasons: readonly string[]): Conclusion => ({
+  verdict: "pH out of range",
+  urgency: mostUrgent(urgency, facts.plant.failing ? "today" : "none"),
+  causes: ["not known"],
+  steps: [
+    step("change the tank", "now", tankSays.changeRotten(facts.band.phAim), { ph: facts.band.phAim }),
+    rootTemperature(facts, "now") ?? lookAtRoots(facts),
+    ...(facts.plant.failing ? [easeLoad(facts)] : []),
+    step("measure again now", "24 h after", tankSays.stir),
+  ],
+  reasons,
+});
