@@ -16,7 +16,7 @@ export const deeds = [
 /** What a note says was seen at the plant, its roots or its pot. */
 export const sights = [
   "wilting", "drooping", "not drinking", "tip burn", "leaf spots", "interveinal yellowing", "pale new growth", "pale old leaves",
-  "pale leaves", "purple leaves", "dying leaves", "stunted", "clean new growth", "brown roots", "bad smell", "pests", "light pot", "heavy pot", "crust",
+  "pale leaves", "purple leaves", "dying leaves", "blossom end rot", "stunted", "clean new growth", "brown roots", "bad smell", "pests", "light pot", "heavy pot", "crust",
   "slow-release mixed in", "slow-release on top", "slow-release",
 ] as const;
 

@@ -36,6 +36,7 @@ const troubles: readonly LogEventKind[] = [
   "pale leaves",
   "purple leaves",
   "dying leaves",
+  "blossom end rot",
   "stunted",
   "brown roots",
   "bad smell",

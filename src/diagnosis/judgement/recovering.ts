@@ -4,6 +4,7 @@ import { fullFeed, rampOn } from "./course/feed-target";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { isRead } from "./entry";
+import { daysText } from "./says/figures";
 import { feedSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
 import { type Act } from "./words";
@@ -38,7 +39,7 @@ export function recovering(facts: Facts, found: Conclusion): Conclusion {
       ...found.reasons,
       phase.daysSince === undefined
         ? "flushed a few readings before"
-        : `flushed ${Math.floor(phase.daysSince)} days before the last reading`,
+        : `flushed ${daysText(phase.daysSince)} before the last reading`,
     ],
   };
 }

@@ -20,6 +20,9 @@ export const measureTwice = (): CourseStep[] => [
 export const measureNext = (): CourseStep =>
   step("measure again now", "at the next watering", measureSays.nextWateringAfter);
 
+/** A tank is not watered: it is stirred and read every day. */
+export const measureTank = (): CourseStep => step("measure again now", "24 h after", measureSays.tankNext);
+
 /** The two readings that decide after a flush. */
 export const readingsAfter = (): CourseStep[] => [
   step("measure again now", "24 h after", measureSays.after24),

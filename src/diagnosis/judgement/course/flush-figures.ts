@@ -34,12 +34,24 @@ export function flushFigures(facts: Facts): FlushFigures {
   };
 }
 
+/** mS/cm of a feed that washes: enough to hold calcium and magnesium, far below any drain in trouble. Common practice. */
+const weakFeed = "0.5 to 1 more than your water";
+
 /** What to pour: by medium, and either where the medium is not known. */
-function liquidFor({ medium }: Facts["band"]): string {
+function liquidFor(band: Facts["band"]): string {
+  const why = whyWeakFeed(band);
+  return why === undefined ? "plain water or weak feed" : `weak feed (EC ${weakFeed}, ${why})`;
+}
+
+/** The same in few words, for waterings. */
+export const weakLiquid = (band: Facts["band"]): string =>
+  whyWeakFeed(band) === undefined ? "plain water or weak feed" : "weak feed";
+
+/** Why plain water would harm; `undefined` where it does not, or the medium is not known. */
+function whyWeakFeed({ medium }: Facts["band"]): string | undefined {
   const drained = drainedMedia.find((each): each is DrainedMedium => each === medium);
-  if (drained === undefined) return "plain water or weak feed";
-  const { liquid, why } = pourLiquids[drained];
-  return liquid === "plain water" ? "plain water or weak feed" : `weak feed (${why})`;
+  const pour = drained === undefined ? undefined : pourLiquids[drained];
+  return pour?.liquid === "a weak feed" ? pour.why : undefined;
 }
 
 const wateringsTimes = (litres: number | undefined): number | undefined =>

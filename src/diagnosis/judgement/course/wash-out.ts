@@ -6,7 +6,7 @@ import { wantedOnSaltyWater, wantedRunoff } from "../limits";
 import { saltSays } from "../says/salt-says";
 import { measureNext, readingsAfter, weakStartAfterFlush } from "./common-steps";
 import { fullFeed } from "./feed-target";
-import { flushFigures } from "./flush-figures";
+import { flushFigures, weakLiquid } from "./flush-figures";
 import { step } from "./step";
 import { isFeedAtFault, weakerFeed } from "./weaker-feed";
 import { litresFor, runoffSteps } from "./runoff-steps";
@@ -53,13 +53,14 @@ export function keptOn(facts: Facts, causes: readonly Cause[]): CourseStep[] {
 }
 
 export function thinned(facts: Facts, causes: readonly Cause[]): CourseStep[] {
-  const { water, feed } = facts;
-  const share = feed.waterIsSalty ? wantedOnSaltyWater : wantedRunoff;
+  const { water, feed, band } = facts;
+  const wanted = feed.waterIsSalty ? wantedOnSaltyWater : wantedRunoff;
+  const share = Math.max(wanted, water.share ?? 0);
   const isFeed = isFeedAtFault(causes);
   const weak = step(
     "let more run off",
     "at the next watering",
-    saltSays.weakWaterings(share, litresFor(water.kept, share)),
+    saltSays.weakWaterings(share, litresFor(water.kept, share), weakLiquid(band)),
     { share, litres: litresFor(water.kept, share) },
   );
   const often = causes.includes("too little water")

@@ -12,3 +12,12 @@ export const phText = (ph: number): string => `pH ${Number(ph.toFixed(1))}`;
 export const litresText = (litres: number): string => `${Number(litres.toFixed(litres < 1 ? 2 : 1))} L`;
 /** "25 %". */
 export const percentText = (share: number): string => `${Math.round(100 * share)} %`;
+
+const hoursADay = 24;
+
+/** "22 hours", "1 day", "6 days": whole days once there is one. */
+export function daysText(days: number): string {
+  if (days < 1) return `${Math.round(days * hoursADay)} hours`;
+  const whole = Math.floor(days);
+  return whole === 1 ? "1 day" : `${whole} days`;
+}

@@ -7,6 +7,7 @@ export const measureSays = {
     "Take a second sample within the hour, in the same way. Until it agrees only what harms nothing: no full feed, no flush.",
   nextWatering: "Change nothing yet. Measure input and runoff again at the next watering, taken the same way.",
   nextWateringAfter: "Measure input and runoff again at the next watering, taken the same way.",
+  tankNext: "Stir, and measure the tank again tomorrow, at the same hour.",
   after24: "Measure the runoff 24 h after it.",
   after48: "Measure again 48 h after it; only then decide on more.",
   whenWet: "Measure once the pot is wet through; only then decide on more.",

@@ -3,7 +3,7 @@ import { litresText, percentText, phText } from "./figures";
 
 export const phSays = {
   mendInput: (now: number, aim: number): string =>
-    `What is poured stands at ${phText(now)}. Mend it before the next feed: pour at ${phText(aim)}; until then every other act on pH is undone. ${acidCaution}`,
+    `What is poured stands at ${phText(now)}. Mend it before the next feed: pour at ${phText(aim)}; until then nothing else that is done about pH will hold. ${acidCaution}`,
   penOnFeed: (now: number): string =>
     `What is poured reads ${phText(now)}, far outside: put the pen into a buffer, then into the feed again, before anything is poured.`,
   treatAlkalinity: (alkalinity: number | undefined): string =>

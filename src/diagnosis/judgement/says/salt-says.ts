@@ -36,9 +36,9 @@ export const saltSays = {
     `${portions(figures)}, with ${figures.liquid} at ${phText(figures.ph)}. ${done(figures)}. ${drainCaution}`,
   leachSoil: (figures: FlushFigures): string =>
     `Leach slowly with plain water at ${phText(figures.ph)}, small portions with pauses of an hour or more, and stop early. ${drainCaution}`,
-  weakWaterings: (share: number, litres: number | undefined): string =>
-    "The next one to three waterings weak or plain, each so that 20 to 30 % drains; " +
-    `after that let ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
+  weakWaterings: (share: number, litres: number | undefined, liquid: string): string =>
+    `The next one to three waterings with ${liquid}, each so that ${share > 0.3 ? "as much drains as now" : "20 to 30 % drains"}; ` +
+    `after that let about ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
   keepOn: (ecs: readonly number[]): string =>
     `It works: ${ecs
       .slice(-fallShown)

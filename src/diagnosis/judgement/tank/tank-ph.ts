@@ -1,6 +1,6 @@
 import { type AcidityFound } from "../acidity";
 import { type Conclusion } from "../conclusion";
-import { easeLoad, lookAtRoots, measureNext, rootTemperature } from "../course/common-steps";
+import { easeLoad, lookAtRoots, measureTank, rootTemperature } from "../course/common-steps";
 import { step } from "../course/step";
 import { type Facts } from "../facts";
 import { muchAlkalinity } from "../limits";
@@ -37,7 +37,7 @@ export function offPh(facts: Facts, acidity: AcidityFound, reasons: readonly str
       verdict: "confirm with a second reading",
       urgency,
       causes: [],
-      steps: [...stirred(facts), measureNext()],
+      steps: [...stirred(facts), measureTank()],
       reasons,
     };
   return { verdict: "pH out of range", urgency, causes, steps, reasons };

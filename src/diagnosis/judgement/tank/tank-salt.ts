@@ -1,7 +1,7 @@
 import { type Band } from "../../../bands/band";
 import { type AcidityFound } from "../acidity";
 import { type Conclusion } from "../conclusion";
-import { easeLoad, lookAtRoots, measureNext } from "../course/common-steps";
+import { easeLoad, lookAtRoots, measureTank } from "../course/common-steps";
 import { step } from "../course/step";
 import { type Entry, tells } from "../entry";
 import { type Facts } from "../facts";
@@ -29,11 +29,11 @@ export function tooSalty(
   const urgency = mostUrgent(bySalt, acidity.urgency);
   const steps = [
     ...stirred(facts),
-    step("dilute the tank", isFar ? "now" : "at the next watering", tankSays.dilute(ec, to, share), { ec: to, share }),
+    step("dilute the tank", isFar || plant.ill ? "now" : "at the next watering", tankSays.dilute(ec, to, share), { ec: to, share }),
     ...(isDosed ? [step("lower the feed", "at the next watering", tankSays.dosedTooMuch)] : []),
     ...(change ? [step("change the tank", "in 3 to 7 days", tankSays.change)] : []),
     ...(plant.failing ? [lookAtRoots(facts), easeLoad(facts)] : []),
-    measureNext(),
+    measureTank(),
   ];
   const verdict =
     acidity.degree !== "none" && acidity.sure !== "once" ? "salt buildup and pH out of range" : "salt buildup";
@@ -56,7 +56,7 @@ export function tooWeak(facts: Facts, reasons: readonly string[]): Conclusion {
     steps: [
       ...stirred(facts),
       step("raise the feed", "at the next watering", tankSays.feed(to), { ec: to }),
-      measureNext(),
+      measureTank(),
     ],
     reasons,
   };

@@ -1,5 +1,5 @@
 import { type Conclusion } from "../conclusion";
-import { easeLoad, lookAtPlant, measureNext } from "../course/common-steps";
+import { easeLoad, lookAtPlant, measureTank } from "../course/common-steps";
 import { step } from "../course/step";
 import { type Facts } from "../facts";
 import { plantSays, tankSays } from "../says/other-says";
@@ -23,11 +23,11 @@ export function wellTank({ ec }: Facts, reasons: readonly string[]): Conclusion 
   const found = { verdict: "in band", reasons } as const;
   switch (ec?.trend ?? "none") {
     case "rising": {
-      const steps = [step("dilute the tank", "at the next watering", tankSays.topUpWater), measureNext()];
+      const steps = [step("dilute the tank", "at the next watering", tankSays.topUpWater), measureTank()];
       return { ...found, urgency: "watch", causes: ["plants drink more water than salt"], steps };
     }
     case "falling": {
-      const steps = [step("raise the feed", "at the next watering", tankSays.topUpFeed), measureNext()];
+      const steps = [step("raise the feed", "at the next watering", tankSays.topUpFeed), measureTank()];
       return { ...found, urgency: "watch", causes: ["plants take more salt than water"], steps };
     }
     case "none":
