@@ -31,7 +31,7 @@ function dictionaryOf(tables: Readonly<Record<Concept, readonly string[]>>): Map
 const apart = (text: string): string =>
   text
     .replace(/run[\s-]+off/gi, "runoff")
-    .replace(/pour[\s-]+through/gi, "pourthrough")
+    .replace(/pour[\s-]*(?:through|thru)/gi, "pourthrough")
     .replace(/root[\s-]+zone/gi, "rootzone")
     .replace(/set[\s-]+point/gi, "setpoint")
     .replace(/top(?:ped|ping)?[\s-]+(?:up|off)/gi, "topup")

@@ -98,11 +98,10 @@ export const headerWords = {
     "leaf leaves foliar canopy outside outdoor blatt hoja feuille blad sap xylem petiole tissue plantsap bladsap foglia folha",
     "lisc aussen buiten",
   ),
+  /** A sample of the medium with water added: it has limits of its own. */
+  extract: words("extract extracted extraction saturated sme slurry paste extrakt extracto extrait extractie estratto extrato"),
   /** Taken from the medium in another way than by running off. */
-  method: words(
-    "extract extracted extraction press pressed squeeze slurry paste saturated sme spw suspension pore porewater bulk",
-    "presswasser extrakt extracto extrait extractie estratto extrato",
-  ),
+  method: words("press pressed squeeze spw suspension pore porewater bulk presswasser"),
   /** Water before any feed is in it. */
   sourceWater: words(
     "tap base source ro osmosis mains rain rainwater leitungswasser well borehole bore city makeup background plain",

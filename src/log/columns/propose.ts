@@ -101,6 +101,11 @@ function measured(measure: Measure, meaning: HeaderMeaning): Proposal {
   const side = sideOf(meaning);
   if (measure === "temperature") return temperature(side, meaning);
   const choices = [`input ${measure}`, `runoff ${measure}`] as const;
+  if (has("extract")) {
+    return measure === "EC" || measure === "pH"
+      ? open(measure, "of an extract of the medium: as the runoff's it is held against the limits of that sample", [`runoff ${measure}`])
+      : settled("other", "another method than the runoff");
+  }
   if (has("moment")) return open(measure, "before or after something: which of them the pot got is not said", choices);
   if (meaning.unit === "each") return open(measure, "a volume of one plant or area is not the pot's", choices);
   // What is in the tank is what goes in, but how much is in it is not what was poured.

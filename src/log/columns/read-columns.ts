@@ -36,6 +36,7 @@ export function readColumns(
   columns = columns.map(wordsAreNotes);
   columns = settleVessels(settleDates(columns), grid, firstRow);
   columns = columns.map((column) => waterBesideFeed(column, columns));
+  columns = columns.map((column) => extractBesideRunoff(column, columns));
   columns = columns.map((column) => onlyOnce(column, columns));
   const asked = columns.filter(isOpen).map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
   const units = columns.map((column) => withUnit(column, answers));
@@ -85,6 +86,14 @@ function waterBesideFeed(column: Column, all: readonly Column[]): Column {
   if (answer !== undefined || quantity?.startsWith("input ") !== true || !namesOnlyWater(header.text)) return column;
   const feed = all.some((other) => other.quantity === quantity && !other.header.meaning.concepts.has("anyWater"));
   return feed ? { ...column, quantity: "other", choices: [], why: "the water before any feed is in it" } : column;
+}
+
+/** An extract beside the runoff is another method; alone it is asked about. */
+function extractBesideRunoff(column: Column, all: readonly Column[]): Column {
+  const { quantity, measure, header } = column;
+  if (quantity !== undefined || measure === undefined || !header.meaning.concepts.has("extract")) return column;
+  const isRunoffRead = all.some((other) => other.quantity === `runoff ${measure}`);
+  return isRunoffRead ? { ...column, quantity: "other", choices: [], why: "another method than the runoff" } : column;
 }
 
 const inSeveral: ReadonlySet<LogQuantity> = new Set<LogQuantity>(["other", "notes", "vessel"]);
