@@ -71,7 +71,9 @@ export class FlushPart implements FlushActions {
       await writeEntries(own.sheetId, entries(flush));
       this.draft.clear();
       await host.readAgain();
-      host.say({ words: done, isProblem: false, at: "write-portion" });
+      // Said by the next portion, which is what is looked for now, and never over the keys.
+      document.getElementById("pour")?.scrollIntoView({ block: "nearest" });
+      host.say({ words: done, isProblem: false, at: "pour" });
     };
     work().catch((problem: unknown) => {
       const known = problem instanceof SheetProblem;

@@ -83,6 +83,27 @@ describe.skipIf(!hasBrowser)("every message is seen when it appears, in a pane o
     await page.close();
   });
 
+  it("the answer to a portion stands by the next pour, in view, and over none of the keys", async () => {
+    const page = await opened({ cells: crisis(), selected: [[5, 3, 1, 1]] });
+    await page.click("#next-thing");
+    await page.locator("#flush-container").fill("10");
+    await page.locator("#flush-water").fill("0.4");
+    await page.click("#write-pot");
+    await page.locator("#flush-ec").fill("5.2");
+    await page.locator("#flush-ph").fill("5.9");
+    await page.click("#write-portion");
+    expect(await said(page, /^Portion 1 is written on Flush\./)).toEqual({ inView: true });
+    const covered = await page.evaluate(() => {
+      const line = document.getElementById("said")?.getBoundingClientRect();
+      return [...document.querySelectorAll(".key")].filter((key) => {
+        const { top, bottom } = key.getBoundingClientRect();
+        return line === undefined || (line.top < bottom && top < line.bottom);
+      }).length;
+    });
+    expect(covered).toBe(0);
+    await page.close();
+  });
+
   it("nothing failed on any of these pages", () => {
     expect(pane.failures).toEqual([]);
   });
