@@ -21,6 +21,10 @@ const anchorOf = (text) => text.toLowerCase().replaceAll(/[^a-z0-9 _-]/g, "").re
 
 const escaped = (text) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 
+/** A decision names no page that leads back. */
+const wayBack = (from) =>
+  from.startsWith("docs/decisions/") ? '<p><a href="../index.html">Back to the README</a></p>\n' : "";
+
 /** A page of the documentation from its markdown, so that the help of a formula opens beside the sheet without leaving the host. */
 export function page(markdown, from) {
   const renderer = {
@@ -49,7 +53,7 @@ export function page(markdown, from) {
 <title>${escaped(title)}</title>
 <link rel="stylesheet" href="${style}">
 <body>
-${new Marked({ renderer }).parse(markdown)}</body>
+${wayBack(from)}${new Marked({ renderer }).parse(markdown)}</body>
 </html>
 `;
 }

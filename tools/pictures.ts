@@ -17,7 +17,7 @@ await buildWorkbenchIfStale();
 const workbench = await serveWorkbench(0);
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
 try {
-  const page = await browser.newPage({ viewport: { width: 1480, height: 1800 } });
+  const page = await browser.newPage({ viewport: { width: 1480, height: 1900 } });
   await page.goto(workbench.address);
   await page.waitForSelector("html[data-ready=true]", { timeout: 60_000 });
   const pane = page.frameLocator("#pane");

@@ -18,6 +18,10 @@ export function performancePage(measured: readonly Measured[]): string {
   return [
     "# Performance",
     "",
+    "How long the pane and the functions take, and how large they are, so that a change that slows them is seen.",
+    "",
+    "Back to the [README](../README.md).",
+    "",
     "Written by `npm run bench -- --write`. Figures are ratios within one run wherever they can be; a time in ms is this machine's, and",
     "no test depends on it. \"reached\" means at most the aim.",
     "",

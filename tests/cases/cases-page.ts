@@ -75,7 +75,7 @@ export function casesPage(themes: readonly CaseTheme[], crops: OpenCrops): strin
     `${count} pots and benches: the log as its grower kept it, what is said of it and what to do, why, and where the`,
     "case is from. What an adviser would say was written first, before the rules, in `tests/cases/`, and a test holds",
     "the rules to it. This page is made from the same files by `npm run cases`. Before a flush, an acid, a base or a",
-    "concentrate, read the cautions in the README.", "",
+    "concentrate, read the cautions in the [README](../README.md).", "",
     ...themes.flatMap(({ about, cases }) => [`- [${about}](#${anchorOf(about)})`, ...cases.map(link)]),
     `- [${openCropsTitle}](#${anchorOf(openCropsTitle)})`, "",
     ...themes.flatMap(({ about, cases }) => [`## ${about}`, "", ...cases.flatMap(caseLines)]),

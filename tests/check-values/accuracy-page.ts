@@ -11,6 +11,10 @@ export function accuracyPage(comparisons: readonly Comparison[], functions: read
   return [
     "# Accuracy",
     "",
+    "How far each function can be trusted: its answers held against figures that others have published, function by function.",
+    "",
+    "Back to the [README](../README.md).",
+    "",
     "Printed by `npm run accuracy -- --write` from `tests/check-values/`: the built functions against values from outside. The same",
     "comparison is the gate in `npm test`, with a tolerance of its own beside every value. Errors are shares of the expected value; where 0",
     "is expected, the plain difference with its unit. Answers in words are counted. Published values are themselves rounded: an error of",

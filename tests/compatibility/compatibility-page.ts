@@ -116,6 +116,10 @@ export async function compatibilityPage(least: string): Promise<string> {
   const versions = levels.map(({ sets }) => `ExcelApi ${sets["ExcelApi"] ?? "none"}`);
   return `# What works where
 
+Before you install: what the pane can do on your Excel.
+
+Back to the [README](../README.md).
+
 Each action of the pane is carried out here on the host's own client library, which refuses what an edition lacks by its own list of
 what came with which version. The manifest asks for ExcelApi ${least}: an Excel that has less does not offer the pane. Written by
 \`npm run compatibility -- --write\`; a test holds it.

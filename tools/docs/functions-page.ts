@@ -23,7 +23,10 @@ export interface DocumentedPart {
 }
 
 const introduction = `# Worksheet functions
-This page is made from the code by \`npm run docs\`, and its examples are run by the tests.
+
+Every function by the question it answers: what it takes, what it answers, what it refuses, with examples.
+
+Back to the [README](../README.md). This page is made from the code by \`npm run docs\`, and its examples are run by the tests.
 
 - Type \`=RUNOFF.\` in a cell and the name of a function. EC is in mS/cm at 25 C, temperature in C, volume in litres, unless said otherwise; ppm is mg/L.
 - \`cell or range\`: a range answers in its own shape, and a single cell stretches along it. \`series\`: a column or a row of readings in order, one answer.
