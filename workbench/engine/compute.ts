@@ -6,6 +6,7 @@ import { keyOf } from "./areas";
 import { type DirectAnswer, directAnswers } from "./direct-calls";
 import { withDirect, withSpills } from "./direct-overlay";
 import type { EngineAnswer, EngineCell, EngineName, EngineSheet } from "./engine-sheet";
+import { outOfReach } from "./reach";
 import { ownName, withOwnNames } from "./sheet-names";
 import { hasSpillReference, withoutSpillReferences } from "./spill-references";
 import { tablesOf, withoutStructuredReferences, type PlacedTable } from "./structured-references";
@@ -31,7 +32,7 @@ export async function computeBook(
     return runEngine(sheets, names, univerFunctions(host, metadata, "RUNOFF", () => blank));
   };
   const readsSpills = prepared.some(({ cells }) => cells.some(({ formula = "" }) => hasSpillReference(formula)));
-  let before: Answers = { sheets: [], refused: new Map() };
+  let before: Answers = { sheets: [], refused: outOfReach(prepared) };
   for (let round = 1; ; round += 1) {
     const now = await computeOnce(book, prepared, { direct, engine, before });
     const isSettled = now.refused.size === before.refused.size && (!readsSpills || haveSameSpills(before, now));

@@ -1,3 +1,4 @@
+import { columnLetters } from "../../../src/index";
 import { HostError } from "./host-error";
 
 /** A rectangle of cells; rows and columns are counted from 0. */
@@ -11,12 +12,6 @@ export interface Area {
 
 export const sheetRows = 1_048_576;
 export const sheetColumns = 16_384;
-
-/** `C` for 2, `AA` for 26. */
-export function columnLetters(column: number): string {
-  const rest = Math.floor(column / 26);
-  return (rest === 0 ? "" : columnLetters(rest - 1)) + String.fromCharCode(65 + (column % 26));
-}
 
 function columnNumber(letters: string): number {
   return Array.from(letters.toUpperCase()).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
