@@ -23,7 +23,7 @@ export function watchSheet(pot: SheetPot = {}): SheetTemplate {
       caution("Drain water is salty: keep it off floors with pumps, lamps and leads, and pour it where your local rules allow."),
     ],
     widths: [34, 19, 16, 11, 11, 26, 64, 24],
-    leastHeight: 30,
+    leastHeight: 40,
     landscape: true,
   });
 }
