@@ -29,7 +29,7 @@ export function flushSheet(pot: SheetPot = {}): SheetTemplate {
       ...acidLines({ litres: "{poured:D}", target: "{pourPh}", reasonAt: 6 }), gap,
       ...watchLines(feedOf), gap, ...care,
     ],
-    widths: [34, 19, 16, 11, 11, 27, 50, 3, 3, 12, 12, 12, 20],
+    widths: [36, 19, 16, 11, 11, 27, 50, 3, 3, 12, 12, 12, 20],
     printColumns: 7,
     landscape: false,
     chart: { title: "Runoff EC, reading by reading (mS/cm)", cells: `{portions:E}:{${portionKey(mostPortions)}:E}`, over: "{container:J}:{limits:M}" },

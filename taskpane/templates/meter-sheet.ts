@@ -14,7 +14,7 @@ export const meterSheet = (): SheetTemplate => sheetTemplate({
     caution("Nothing is done at a plant on the word of a meter that is not good here: no flush, no acid, no drench."),
     caution("Buffers, storage solution and cleaner: off the skin, out of the eyes, away from acids, feeds and children."),
   ],
-  widths: [28, 17, 10, 9, 10, 9, 6, 10, 12, 20, 13, 11, 6, 11, 18, 13],
+  widths: [28, 17, 10, 11, 10, 11, 6, 11, 13, 20, 15, 12, 6, 12, 18, 13],
   leastHeight: 26,
   landscape: true,
 });
