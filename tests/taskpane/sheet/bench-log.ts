@@ -32,9 +32,12 @@ afterEach(() => { vi.unstubAllGlobals(); });
 /** What the pane reads with one cell of the log selected. */
 export async function zoneAt({ store, sheetId }: Bench, row = 1, column = 1): Promise<RootZone> {
   store.select([areaAt(sheetId, row, column)]);
-  const zone = rootZoneOf(await readSelection(await selectedPlace()), { ...noChoices, ...forPot(noChoices, undefined, { medium: "coir" }) });
-  return zone;
+  return zoneOfSelected();
 }
+
+/** What the pane reads of the cells that are selected. */
+export const zoneOfSelected = async (): Promise<RootZone> =>
+  rootZoneOf(await readSelection(await selectedPlace()), { ...noChoices, ...forPot(noChoices, undefined, { medium: "coir" }) });
 
 /** Every filled cell of a sheet by address "row,column": its formula, or its value. */
 export function filledCells(store: MemoryStore, sheetId: string): Record<string, unknown> {

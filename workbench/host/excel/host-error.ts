@@ -14,6 +14,7 @@ export type HostErrorCode =
   | "PropertyNotLoaded"
   | "RequestAborted"
   | "ResponsePayloadSizeLimitExceeded"
+  | "UndoNotSupported"
   | "UnsupportedOperation";
 
 const texts: Record<HostErrorCode, string> = {
@@ -31,6 +32,7 @@ const texts: Record<HostErrorCode, string> = {
   PropertyNotLoaded: "The property is not available. Call load() and context.sync() before reading it.",
   RequestAborted: "The request was aborted during run time.",
   ResponsePayloadSizeLimitExceeded: "The response is too large. Ask for fewer cells at a time.",
+  UndoNotSupported: "A change of this batch cannot join a step of the undo list.",
   UnsupportedOperation: "The operation being attempted is not supported.",
 };
 
