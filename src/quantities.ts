@@ -95,7 +95,8 @@ export interface Check<T extends number> {
 function checked<T extends number>(quantity: Quantity): Check<T> {
   const [low, high] = quantity.physical;
   const check = (value: number, called: string = quantity.called): T => {
-    if (value >= low && value <= high) return value as T;
+    // A sheet knows no -0, and an answer must not show one.
+    if (value >= low && value <= high) return (value + 0) as T;
     throw refusedValue(value, called, quantity);
   };
   return Object.assign(check, { physical: quantity.physical, unit: quantity.unit });
