@@ -1,7 +1,8 @@
 import { drawWashout } from "./drawing/washout-drawing";
 import { flushOnSheet, type FlushOnSheet } from "./flush/flush-on-sheet";
 import { washoutOf } from "./flush/washout-of";
-import { type OwnSheet, writeEntries } from "./sheet/own-sheet";
+import { type OwnSheet } from "./sheet/own-sheet";
+import { writeEntries } from "./sheet/write-entries";
 import { currentTheme } from "./theme";
 import { type Answer } from "./view/answer-line";
 import { type Draft, type FlushActions, flushSection } from "./view/flush";
