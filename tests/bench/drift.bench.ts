@@ -31,7 +31,23 @@ function milliseconds(task: () => unknown, rounds: number): number {
   return times.sort((a, b) => a - b)[Math.floor(rounds / 2)] ?? NaN;
 }
 
+/** As a pen shows it: in tenths, so that most readings are tied. */
+const pen = (log: readonly Dated[]): Dated[] => log.map(({ day, value }) => ({ day, value: Math.round(value * 10) / 10 }));
+
+const logs = { "no ties": driftingLog, "a pen's ties": (length: number) => pen(driftingLog(length)) } as const;
+
+/** By which power of the readings the time grows: 1 is linear. */
+const growth = Object.entries(logs).map(([kind, logOf]): Bench => ({
+  name: `growth of DRIFT from 10,000 to 100,000 readings, ${kind}`,
+  run() {
+    const [small, large] = [logOf(10_000), logOf(100_000)];
+    const [less, more] = leastMilliseconds(() => drift(small), () => drift(large), 7);
+    return { figure: Math.log10(more / less), unit: "exponent", aim: 1.15, detail: `${less.toFixed(0)} to ${more.toFixed(0)} ms, least of 7` };
+  },
+}));
+
 export const benches: readonly Bench[] = [
+  ...growth,
   {
     name: "DRIFT over 10,000 readings against the naive pairwise version",
     run() {
