@@ -38,9 +38,8 @@ function pictures({ pots, reading }: RootZone, { choices, width, theme, actions 
   const columns = Math.max(1, Math.floor((width + gap) / (least + gap)));
   const each = Math.floor((width - gap * (columns - 1)) / columns) - 2;
   return drawn.map(({ vessel = "", lane }, place) => {
-    const said = words.smallPot(vessel, lastOf(lane));
-    const picture = svgNode(drawSmallPot(lane, scale, { width: each, theme, title: said }));
-    const button = h("button", { type: "button", id: `small-pot-${place}`, className: "small-pot", aria: { label: said } }, h("span", {}, vessel), picture);
+    const picture = svgNode(drawSmallPot(lane, scale, { width: each, theme, title: words.smallPot(lastOf(lane)) }));
+    const button = h("button", { type: "button", id: `small-pot-${place}`, className: "small-pot" }, h("span", {}, vessel), picture);
     button.addEventListener("click", () => { actions.choose({ vessel }); });
     return button;
   });

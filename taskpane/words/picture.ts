@@ -7,6 +7,6 @@ export const pictureWords = {
   placed: (sheet: string, address: string): string => `Placed on ${sheet} at ${address}, beside everything that is filled.`,
   earlierStays: "An earlier picture could not be removed: delete it by hand.",
   sideBySide: "Runoff EC of all pots, side by side",
-  smallPot: (pot: string, ec: string | undefined): string => `${pot}: runoff EC${ec === undefined ? "" : ` ${ec}`}`,
+  smallPot: (ec: string | undefined): string => `runoff EC${ec === undefined ? "" : ` ${ec}`}`,
   howToRead: "Touch or point at a reading, or use the arrow keys. Enter selects its row.",
 } as const;

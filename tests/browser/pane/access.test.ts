@@ -4,7 +4,7 @@ import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hasBrowser } from "../browser";
-import { climbing, inPpm } from "./logs";
+import { climbing, inPpm, twoPots } from "./logs";
 import { type PaneAlone, paneAlone } from "./pane-alone";
 
 let pane: PaneAlone;
@@ -44,6 +44,15 @@ describe.skipIf(!hasBrowser)("the pane for every eye and hand", () => {
       expect(await violations(page)).toEqual([]);
       await page.close();
     }
+  });
+
+  it.each([["light", false], ["dark", true]] as const)("%s: axe-core finds nothing to mend in two pots side by side", async (_, isDark) => {
+    const page = await pane.open({ cells: twoPots(), isDark, selected: [[1, 0, 1, 1]] });
+    await page.selectOption("#medium", "coir");
+    await page.click("#small-pots-fold-title");
+    await page.locator("#small-pot-1").waitFor();
+    expect(await violations(page)).toEqual([]);
+    await page.close();
   });
 
   it.each([320, 450])("%i px wide: nothing sticks out, and the top right 34 by 32 pixels are left to the host", async (width) => {
