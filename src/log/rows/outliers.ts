@@ -31,8 +31,9 @@ export function dropOutliers(rows: readonly Draft[], columns: readonly ColumnRea
 
 /** The smaller of two groups of figures with a gap of a hundred times between them; the later one where they are as many. */
 function inAnotherUnit(rows: readonly Draft[], field: Field, { column, unit }: ColumnReading): CellProblem[] {
+  if (!mayHoldTwoUnits(rows, field)) return [];
   const filled = rows.filter((row) => (row[field] ?? 0) > 0);
-  const sorted = filled.map((row) => Number(row[field])).sort((a, b) => a - b);
+  const sorted = Float64Array.from(filled, (row) => Number(row[field])).sort();
   const at = sorted.findIndex((value, place) => place > 0 && value >= (sorted[place - 1] ?? 0) * unitTimes);
   const limit = sorted[at];
   if (limit === undefined) return [];
@@ -47,6 +48,17 @@ function inAnotherUnit(rows: readonly Draft[], field: Field, { column, unit }: C
   });
 }
 
+/** Whether the largest figure is a hundred times the least: seldom, and nothing else needs to be sorted. */
+function mayHoldTwoUnits(rows: readonly Draft[], field: Field): boolean {
+  let [least, greatest] = [Infinity, 0];
+  for (const row of rows) {
+    const value = row[field] ?? 0;
+    if (value > 0 && value < least) least = value;
+    if (value > greatest) greatest = value;
+  }
+  return greatest >= least * unitTimes;
+}
+
 const engineUnit = (unit: ColumnReading["unit"]): string => (["L", "mL", "gal", "qt", "fl oz"].includes(String(unit)) ? "L" : "mS/cm");
 
 /** Single EC readings far above, and for the runoff also far below, what the same vessel shows before and after. */
@@ -57,6 +69,7 @@ function slips(rows: readonly Draft[], field: Field, { column }: ColumnReading):
     const read = own.filter((row) => row[field] !== undefined);
     const values = read.map((row) => Number(row[field]));
     read.forEach((draft, at) => {
+      if (isLike(values[at], values[at - 1] ?? values[at + 1])) return;
       const usual = usualAround(values, at);
       const times = usual === undefined ? 1 : Number(values[at]) / usual;
       const isOdd = times >= slipTimes || (times <= 1 / slipTimes && (field === "runoffEc" || draft.events.length === 0));
@@ -76,6 +89,15 @@ function byVessel(rows: readonly Draft[]): Map<string | undefined, Draft[]> {
     else found.set(row.vessel, [row]);
   }
   return found;
+}
+
+/**
+ * Whether a reading is so near its neighbour that it cannot stand out: neighbours that agree are within `agreeing` of the usual.
+ * Nearly all are, and are settled here.
+ */
+function isLike(value: number | undefined, neighbour: number | undefined): boolean {
+  const times = Number(value) / Number(neighbour);
+  return times < slipTimes / agreeing && times > agreeing / slipTimes;
 }
 
 /** What the readings around one have in common: their middle, where none of them stands out from the others itself. */
