@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { root } from "../rules/project-files";
@@ -24,6 +24,16 @@ describe("the map in DEVELOPERS.md", () => {
     const there = [...foldersIn("."), ...foldersIn("src").map((name) => `src/${name}`)];
     expect(there.length).toBeGreaterThan(15);
     expect(listed(under("Map"), /^ *- `([^`]+)\/`/gm)).toEqual(there.sort());
+  });
+});
+
+describe("the house in DEVELOPERS.md", () => {
+  it("leads a cell and a press through files that exist, in five steps each", () => {
+    const steps = [...under("The house").matchAll(/^\d\. .*$/gm)].map(([line]) => line);
+    const named = steps.flatMap((line) => listed(line, /`((?:functions|src|taskpane)\/[^`]+)`/g));
+    expect(steps).toHaveLength(10);
+    expect(named.length).toBeGreaterThanOrEqual(steps.length);
+    expect(named.filter((file) => !existsSync(path.join(root, file)))).toEqual([]);
   });
 });
 
