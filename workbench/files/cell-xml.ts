@@ -1,17 +1,17 @@
-import { XMLSerializer, type Element } from "@xmldom/xmldom";
+import type { Tag } from "sax";
 import type { CellValue } from "../host/functions-host";
-import { child, childText, richText } from "./xml";
+import { type CellPart, partOf, type SourceCell } from "./sheet-cells";
 
 /** The errors that the file format knows; the newer ones are stored as #VALUE!, as the host itself does. */
 const storableErrors = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);
 
-export interface Stored {
+interface Stored {
   /** The cell's `t` attribute; none for a number. */
   readonly type: "str" | "b" | "e" | undefined;
   readonly text: string;
 }
 
-export function stored(value: CellValue): Stored {
+function stored(value: CellValue): Stored {
   if (typeof value === "number") return { type: undefined, text: String(value) };
   if (typeof value === "boolean") return { type: "b", text: value ? "1" : "0" };
   if (typeof value === "object") return { type: "e", text: storableErrors.has(value.error) ? value.error : "#VALUE!" };
@@ -19,17 +19,16 @@ export function stored(value: CellValue): Stored {
 }
 
 /** Whether a cell of the file already holds the value; the fifteen digits that the host shows decide for numbers. */
-export function alreadyHolds(cell: Element, value: CellValue, sharedTexts: readonly string[]): boolean {
+export function alreadyHolds(cell: SourceCell, value: CellValue, sharedTexts: readonly string[]): boolean {
   const { type, text } = stored(value);
-  const held = childText(cell, "v");
-  const heldType = cell.getAttribute("t") ?? "n";
+  const held = partOf(cell, "v")?.text;
+  const heldType = cell.attributes["t"] ?? "n";
   if (typeof value === "number") return heldType === "n" && held !== undefined && held !== "" && isSameNumber(Number(held), value);
   if (type !== "str") return heldType === type && held === text;
-  const inline = child(cell, "is");
   const texts: Record<string, string | undefined> = {
     str: held ?? "",
     s: sharedTexts[Number(held)],
-    inlineStr: inline === undefined ? undefined : richText(inline),
+    inlineStr: partOf(cell, "is")?.text,
   };
   return texts[heldType] === escapedText(text);
 }
@@ -38,24 +37,26 @@ function isSameNumber(one: number, other: number): boolean {
   return one === other || one.toPrecision(15) === other.toPrecision(15);
 }
 
-/** A cell anew: its own attributes, formula and extras, with another value, and for a spill another range. */
-export function cellXml(cell: Element | { readonly address: string }, prefix: string, value: CellValue, ref?: string): string {
-  if ("address" in cell) return `<${prefix}c r="${cell.address}"${typeAttribute(value)}>${valueXml(prefix, value)}</${prefix}c>`;
-  const kept = [...cell.attributes].filter(({ name }) => name !== "t" && name !== "vm");
-  const formula = child(cell, "f");
-  const others = [...cell.children].filter(({ localName }) => !["f", "v", "is"].includes(localName ?? ""));
-  const inner = [
-    formula === undefined ? "" : formulaXml(formula, prefix, ref),
-    value === undefined ? "" : valueXml(prefix, value),
-    ...others.map((each) => new XMLSerializer().serializeToString(each)),
-  ].join("");
-  return tag(`${prefix}c`, `${attributesXml(kept)}${value === undefined ? "" : typeAttribute(value)}`, inner);
+/** A cell that the file did not have. */
+export function newCellXml(address: string, prefix: string, value: CellValue): string {
+  return `<${prefix}c r="${address}"${typeAttribute(value)}>${valueXml(prefix, value)}</${prefix}c>`;
 }
 
-function formulaXml(formula: Element, prefix: string, ref: string | undefined): string {
-  const attributes = [...formula.attributes].filter(({ name }) => ref === undefined || !["t", "ref"].includes(name));
-  const spill = ref === undefined ? "" : ` t="array" ref="${ref}"`;
-  return tag(`${prefix}f`, attributesXml(attributes) + spill, escaped(formula.textContent ?? ""));
+/** A cell anew: its own attributes, formula and extras as they were, with another value, and for a spill another range. */
+export function cellXml(xml: string, cell: SourceCell, prefix: string, { value, ref }: { readonly value: CellValue; readonly ref?: string | undefined }): string {
+  const formula = partOf(cell, "f");
+  const others = cell.parts.filter(({ name }) => !["f", "v", "is"].includes(name));
+  const inner = [
+    formula === undefined ? "" : formulaXml(xml, formula, prefix, ref),
+    value === undefined ? "" : valueXml(prefix, value),
+    ...others.map(({ start, end }) => xml.slice(start, end)),
+  ].join("");
+  return tag(`${prefix}c`, `${attributesXml(cell.attributes, ["t", "vm"])}${value === undefined ? "" : typeAttribute(value)}`, inner);
+}
+
+function formulaXml(xml: string, { start, openEnd, contentEnd, end, attributes }: CellPart, prefix: string, ref: string | undefined): string {
+  if (ref === undefined) return xml.slice(start, end);
+  return tag(`${prefix}f`, `${attributesXml(attributes, ["t", "ref"])} t="array" ref="${ref}"`, xml.slice(openEnd, contentEnd));
 }
 
 function valueXml(prefix: string, value: CellValue): string {
@@ -71,8 +72,9 @@ function tag(name: string, attributes: string, inner: string): string {
   return inner === "" ? `<${name}${attributes}/>` : `<${name}${attributes}>${inner}</${name}>`;
 }
 
-function attributesXml(attributes: readonly { readonly name: string; readonly value: string }[]): string {
-  return attributes.map(({ name, value }) => ` ${name}="${escaped(value)}"`).join("");
+function attributesXml(attributes: Tag["attributes"], left: readonly string[]): string {
+  const kept = Object.entries(attributes).filter(([name]) => !left.includes(name));
+  return kept.map(([name, value]) => ` ${name}="${escaped(value)}"`).join("");
 }
 
 function escaped(text: string): string {

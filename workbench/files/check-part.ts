@@ -1,13 +1,12 @@
 import { parseRange } from "hucre";
-import { parser, type Tag } from "sax";
-import { FileProblem, messageOf } from "./file-problem";
+import type { Tag } from "sax";
+import { FileProblem } from "./file-problem";
+import { localName, readXml } from "./xml";
 
 /** Sheets nest their tags about ten deep, drawings thirty; only a trap goes further. */
 const deepest = 200;
 /** As many cells as all array formulas of a workbook may fill together: a column down a whole sheet. */
 export const mostArrayCells = 1_048_576;
-/** Bytes read at once: a large sheet is never one text beside its bytes. */
-const portion = 65_536;
 
 /** What all parts of one package use up together. */
 export interface Allowance {
@@ -16,23 +15,19 @@ export interface Allowance {
 
 /** Reads a part once through: a reader in a hurry takes what a broken one still holds for all of it, and follows a trap to its end. */
 export function checkPart(bytes: Uint8Array, allowance: Allowance): void {
-  const xml = parser(true);
   let depth = 0;
-  xml.onerror = (problem) => { throw new FileProblem(`it is damaged: ${messageOf(problem)}`); };
-  xml.ondoctype = () => { throw new FileProblem("it declares entities of its own, which no workbook needs: it is not opened"); };
-  xml.onopentag = (tag) => {
-    depth += 1;
-    if (depth > deepest) throw new FileProblem(`it nests its tags more than ${deepest} deep, which no workbook needs: it is not opened`);
-    checkArrayFormula(tag, allowance);
-  };
-  xml.onclosetag = () => { depth -= 1; };
-  const decoder = new TextDecoder();
-  for (let at = 0; at < bytes.length; at += portion) xml.write(decoder.decode(bytes.subarray(at, at + portion), { stream: true }));
-  xml.write(decoder.decode()).close();
+  readXml(bytes, {
+    open: (tag) => {
+      depth += 1;
+      if (depth > deepest) throw new FileProblem(`it nests its tags more than ${deepest} deep, which no workbook needs: it is not opened`);
+      checkArrayFormula(tag, allowance);
+    },
+    close: () => { depth -= 1; },
+  });
 }
 
 function checkArrayFormula({ name, attributes: { t, ref } }: Tag, allowance: Allowance): void {
-  if (t !== "array" || ref === undefined || !/(?:^|:)f$/u.test(name)) return;
+  if (t !== "array" || ref === undefined || localName(name) !== "f") return;
   const { startRow, endRow, startCol, endCol } = parseRange(ref);
   allowance.arrayCells += (endRow - startRow + 1) * (endCol - startCol + 1);
   if (allowance.arrayCells <= mostArrayCells) return;

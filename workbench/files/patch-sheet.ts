@@ -1,114 +1,135 @@
 import { cellRef, parseRange } from "hucre";
 import type { ComputedSheet } from "../book";
 import type { CellValue } from "../host/functions-host";
-import { alreadyHolds, cellXml } from "./cell-xml";
-import { sourceSheet, type SourceCell, type SourceRow, type SourceSheet } from "./sheet-xml";
-import { child } from "./xml";
+import { alreadyHolds, cellXml, newCellXml } from "./cell-xml";
+import { partOf, readRows, type SourceCell, type SourceRow } from "./sheet-cells";
 
 interface Change {
   readonly value: CellValue;
   /** The range of a formula that spills. */
   readonly ref?: string | undefined;
 }
-interface Edit {
-  readonly start: number;
-  readonly end: number;
-  readonly text: string;
-}
+
+/** Columns of a sheet: a cell's place is one number, row by row. */
+const columns = 16_384;
+const placeOf = (address: string): number => {
+  const { startRow, startCol } = parseRange(address);
+  return startRow * columns + startCol;
+};
+const rowOf = (place: number): number => Math.floor(place / columns);
 
 /** Writes computed values into a sheet's part: the cells whose value or range changed are written anew, all other text stays. */
 export function patchedSheet(xml: string, computed: ComputedSheet, sharedTexts: readonly string[]): { xml: string; changed: number } {
-  const source = sourceSheet(xml);
-  const changes = changesOf(source, computed, sharedTexts);
-  const edits = editsOf(source, changes).sort((one, other) => one.start - other.start || one.end - other.end);
-  let at = 0;
-  const pieces = edits.flatMap(({ start, end, text }) => {
-    const before = xml.slice(at, start);
-    at = end;
-    return [before, text];
-  });
-  return { xml: pieces.join("") + xml.slice(at), changed: changes.size };
+  const patch = new SheetPatch(xml, computed, sharedTexts);
+  const { contentEnd, prefix } = readRows(xml, (row) => { patch.row(row); });
+  patch.newRows(Infinity, contentEnd, prefix);
+  return patch.finished();
 }
 
-function changesOf({ rows }: SourceSheet, { values, spills }: ComputedSheet, sharedTexts: readonly string[]): Map<string, Change> {
-  const cells = new Map(rows.flatMap((row) => row.cells.map((cell) => [cell.address, cell] as const)));
-  const spilledBefore = new Set([...cells.values()].flatMap(oldSpill));
-  const changes = new Map<string, Change>();
-  for (const [address, value] of values) {
-    const cell = cells.get(address);
-    if (cell !== undefined && isTyped(cell) && !spilledBefore.has(address)) throw new Error(`${address} is filled and is not written over`);
-    const ref = cell === undefined ? undefined : newRef(cell, spills.get(address) ?? address);
-    if (cell === undefined || ref !== undefined || !alreadyHolds(cell.element, value, sharedTexts)) changes.set(address, { value, ref });
+/** Goes once down a sheet, from one row that the file has to the next. */
+class SheetPatch {
+  private readonly pieces: string[] = [];
+  private copied = 0;
+  private changed = 0;
+  /** Every computed cell, in the sheet's order, and the first of them that lies ahead. */
+  private readonly places: Float64Array;
+  private ahead = 0;
+  private readonly spilledBefore = new Set<number>();
+
+  constructor(
+    private readonly xml: string,
+    private readonly computed: ComputedSheet,
+    private readonly sharedTexts: readonly string[],
+  ) {
+    this.places = Float64Array.from([...computed.values.keys()], placeOf).sort();
   }
-  for (const address of spilledBefore) {
-    const cell = cells.get(address);
-    if (!values.has(address) && cell !== undefined && isTyped(cell)) changes.set(address, { value: undefined });
+
+  row({ row, cells, start, openEnd, contentEnd, isEmptyTag, prefix }: SourceRow): void {
+    this.newRows(row, start, prefix);
+    for (const cell of cells) this.cell(cell, row * columns + cell.column, prefix);
+    const fresh = this.newCells((row + 1) * columns, prefix);
+    if (fresh !== "" && isEmptyTag) this.replace(openEnd - "/>".length, openEnd, `>${fresh}</${prefix}row>`);
+    else this.replace(contentEnd, contentEnd, fresh);
   }
-  return changes;
+
+  /** The rows that the file does not have, up to one that it has. */
+  newRows(before: number, at: number, prefix: string): void {
+    for (let place = this.next(before * columns); place !== undefined; place = this.next(before * columns)) {
+      const row = rowOf(place) + 1;
+      this.replace(at, at, `<${prefix}row r="${row}">${this.newCells(row * columns, prefix)}</${prefix}row>`);
+    }
+  }
+
+  finished(): { xml: string; changed: number } {
+    return { xml: this.pieces.join("") + this.xml.slice(this.copied), changed: this.changed };
+  }
+
+  private cell(cell: SourceCell, place: number, prefix: string): void {
+    this.replace(cell.start, cell.start, this.newCells(place, prefix));
+    if (this.places[this.ahead] === place) this.ahead += 1;
+    for (const each of oldSpill(cell, place)) this.spilledBefore.add(each);
+    const change = this.changeOf(cell, place);
+    if (change === undefined) return;
+    this.changed += 1;
+    const isBare = change.value === undefined && Object.keys(cell.attributes).every((name) => name === "r" || name === "t");
+    this.replace(cell.start, cell.end, isBare ? "" : cellXml(this.xml, cell, prefix, change));
+  }
+
+  /** What becomes of a cell that the file has. */
+  private changeOf(cell: SourceCell, place: number): Change | undefined {
+    const { address } = cell;
+    const { values, spills } = this.computed;
+    const isKept = isTyped(cell) && !this.spilledBefore.has(place);
+    if (!values.has(address)) return isTyped(cell) && !isKept ? { value: undefined } : undefined;
+    if (isKept) throw new Error(`${address} is filled and is not written over`);
+    const value = values.get(address);
+    const ref = newRef(cell, spills.get(address) ?? address);
+    return ref === undefined && alreadyHolds(cell, value, this.sharedTexts) ? undefined : { value, ref };
+  }
+
+  /** The cells that the file does not have, up to a place. */
+  private newCells(before: number, prefix: string): string {
+    let text = "";
+    for (let place = this.next(before); place !== undefined; place = this.next(before)) {
+      const address = cellRef(rowOf(place), place % columns);
+      text += newCellXml(address, prefix, this.computed.values.get(address));
+      this.changed += 1;
+      this.ahead += 1;
+    }
+    return text;
+  }
+
+  private next(before: number): number | undefined {
+    const place = this.places[this.ahead];
+    return place !== undefined && place < before ? place : undefined;
+  }
+
+  /** Copies what lies between, then something new for what stands from `start` to `end`. */
+  private replace(start: number, end: number, text: string): void {
+    if (start === end && text === "") return;
+    this.pieces.push(this.xml.slice(this.copied, start), text);
+    this.copied = end;
+  }
 }
 
-function isTyped({ element }: SourceCell): boolean {
-  return child(element, "f") === undefined && (child(element, "v") !== undefined || child(element, "is") !== undefined);
+function isTyped(cell: SourceCell): boolean {
+  return partOf(cell, "f") === undefined && (partOf(cell, "v") !== undefined || partOf(cell, "is") !== undefined);
 }
 
-function isDynamic({ element }: SourceCell): boolean {
-  return element.hasAttribute("cm") && child(element, "f") !== undefined;
-}
-
-/** The cells that an array formula filled when the file was written, its own apart. */
-function oldSpill(cell: SourceCell): string[] {
-  const formula = child(cell.element, "f");
-  const ref = formula?.getAttribute("t") === "array" ? formula.getAttribute("ref") : null;
-  if (ref === null) return [];
+/** The places that an array formula filled when the file was written, its own apart. */
+function oldSpill(cell: SourceCell, own: number): number[] {
+  const { t, ref } = partOf(cell, "f")?.attributes ?? {};
+  if (t !== "array" || ref === undefined) return [];
   const { startRow, endRow, startCol, endCol } = parseRange(ref);
   const width = endCol - startCol + 1;
-  const all = Array.from({ length: width * (endRow - startRow + 1) }, (_, n) => cellRef(startRow + Math.floor(n / width), startCol + (n % width)));
-  return all.filter((address) => address !== cell.address);
+  const all = Array.from({ length: width * (endRow - startRow + 1) }, (_, n) => (startRow + Math.floor(n / width)) * columns + startCol + (n % width));
+  return all.filter((place) => place !== own);
 }
 
 /** The range that a dynamic formula has to be given, where it is another than the file says. */
 function newRef(cell: SourceCell, range: string): string | undefined {
-  if (!isDynamic(cell)) return undefined;
-  const before = child(cell.element, "f")?.getAttribute("ref") ?? cell.address;
-  const [first, last] = [range, before].map((each) => JSON.stringify(parseRange(each)));
+  const formula = partOf(cell, "f");
+  if (cell.attributes["cm"] === undefined || formula === undefined) return undefined;
+  const [first, last] = [range, formula.attributes["ref"] ?? cell.address].map((each) => JSON.stringify(parseRange(each)));
   return first === last ? undefined : range;
-}
-
-function editsOf(source: SourceSheet, changes: ReadonlyMap<string, Change>): Edit[] {
-  const edits: Edit[] = [];
-  const fresh = new Map<number, { column: number; text: string }[]>();
-  const cells = new Map(source.rows.flatMap((row) => row.cells.map((cell) => [cell.address, cell] as const)));
-  for (const [address, { value, ref }] of changes) {
-    const cell = cells.get(address);
-    if (cell !== undefined) {
-      const isBare = value === undefined && [...cell.element.attributes].every(({ name }) => name === "r" || name === "t");
-      edits.push({ start: cell.start, end: cell.end, text: isBare ? "" : cellXml(cell.element, source.prefix, value, ref) });
-    } else {
-      const { startRow: row, startCol: column } = parseRange(address);
-      fresh.set(row, [...(fresh.get(row) ?? []), { column, text: cellXml({ address }, source.prefix, value) }]);
-    }
-  }
-  for (const [row, added] of [...fresh].sort(([one], [other]) => one - other)) edits.push(...insertions(source, row, added));
-  return edits;
-}
-
-/** New cells at their place among the others: the format wants rows and cells in order. */
-function insertions(source: SourceSheet, row: number, added: readonly { column: number; text: string }[]): Edit[] {
-  const sorted = [...added].sort((one, other) => one.column - other.column);
-  const existing = source.rows.find((each) => each.row === row);
-  const { prefix } = source;
-  const all = sorted.map(({ text }) => text).join("");
-  if (existing === undefined) {
-    const at = source.rows.find((each) => each.row > row)?.start ?? source.contentEnd;
-    return [{ start: at, end: at, text: `<${prefix}row r="${row + 1}">${all}</${prefix}row>` }];
-  }
-  if (existing.isEmptyTag) return [{ start: existing.openEnd - 2, end: existing.openEnd, text: `>${all}</${prefix}row>` }];
-  return sorted.map(({ column, text }) => {
-    const at = placeInRow(existing, column);
-    return { start: at, end: at, text };
-  });
-}
-
-function placeInRow({ cells, contentEnd }: SourceRow, column: number): number {
-  return cells.find((each) => each.column > column)?.start ?? contentEnd;
 }

@@ -1,8 +1,8 @@
-import type { Element } from "@xmldom/xmldom";
+import type { Tag } from "sax";
 import { checkPart } from "./check-part";
 import { FileProblem } from "./file-problem";
 import type { Package } from "./open-package";
-import { parseXml, richText } from "./xml";
+import { attributesOf, richTexts } from "./xml";
 
 /** The part that holds each sheet of cells, by the sheet's name; a sheet that is only a chart has no cells. */
 export function sheetParts(parts: Package): Map<string, string> {
@@ -10,16 +10,16 @@ export function sheetParts(parts: Package): Map<string, string> {
   const worksheets = relationships(parts, workbook).filter(({ type }) => type.endsWith("/worksheet"));
   const targets = new Map(worksheets.map(({ id, target }) => [id, target]));
   return new Map(
-    elements(parts, workbook, "sheet").flatMap((sheet) => {
+    attributesOf(partOf(parts, workbook), "sheet").flatMap((sheet) => {
       const target = targets.get(relatedId(sheet));
-      return target === undefined ? [] : [[sheet.getAttribute("name") ?? "", target] as const];
+      return target === undefined ? [] : [[sheet["name"] ?? "", target] as const];
     }),
   );
 }
 
 /** The id under which an element names another part. */
-export const relatedId = (element: Element): string =>
-  [...element.attributes].find(({ localName, prefix }) => localName === "id" && prefix !== null)?.value ?? "";
+export const relatedId = (attributes: Tag["attributes"]): string =>
+  Object.entries(attributes).find(([name]) => name.endsWith(":id"))?.[1] ?? "";
 
 /** Reads each part once through before anything else does, those first that tell what the others are. */
 export function checkWhole(parts: Package): void {
@@ -35,7 +35,7 @@ export function checkWhole(parts: Package): void {
 /** The texts that cells refer to by number. */
 export function sharedTexts(parts: Package): string[] {
   const part = relationships(parts, workbookPart(parts)).find(({ type }) => type.endsWith("/sharedStrings"))?.target;
-  return part === undefined ? [] : elements(parts, part, "si").map(richText);
+  return part === undefined ? [] : richTexts(partOf(parts, part), "si");
 }
 
 function workbookPart(parts: Package): string {
@@ -61,16 +61,16 @@ interface Relationship {
 
 /** What a part points to; the package itself is the part without a name. */
 function relationships(parts: Package, part: string): Relationship[] {
-  return elements(parts, relationshipsOf(part), "Relationship").map((each) => {
-    const target = new URL(each.getAttribute("Target") ?? "", `package:///${part}`);
-    return { id: each.getAttribute("Id") ?? "", type: each.getAttribute("Type") ?? "", target: decodeURI(target.pathname.slice(1)) };
+  return attributesOf(partOf(parts, relationshipsOf(part)), "Relationship").map(({ Id: id = "", Type: type = "", Target = "" }) => {
+    const target = new URL(Target, `package:///${part}`);
+    return { id, type, target: decodeURI(target.pathname.slice(1)) };
   });
 }
 
-export function elements(parts: Package, part: string, name: string): Element[] {
+export function partOf(parts: Package, part: string): Uint8Array {
   const bytes = parts[part];
   if (bytes === undefined) throw missing(part);
-  return [...parseXml(new TextDecoder().decode(bytes)).getElementsByTagNameNS("*", name)];
+  return bytes;
 }
 
 function missing(part: string): FileProblem {

@@ -39,7 +39,7 @@ describe("a workbook with a chart, a picture, comments, a pivot, names and seven
     const { bytes, changed } = await recomputed(before);
     const expected = strFromU8(unzipSync(before)[sheetPart] ?? new Uint8Array())
       .replace("_SALTRATIO(A2,B2)</f><v>9</v>", "_SALTRATIO(A2,B2)</f><v>2</v>")
-      .replace('<c r="D2"><f>A2&amp;" mS"</f></c>', '<c r="D2" t="str"><f>A2&amp;&quot; mS&quot;</f><v>3 mS</v></c>')
+      .replace('<c r="D2"><f>A2&amp;" mS"</f></c>', '<c r="D2" t="str"><f>A2&amp;" mS"</f><v>3 mS</v></c>')
       .replace('<c r="C4" cm="1"><f t="array" ref="C4">_xldudf_RUNOFF_SALTRATIO(A4,B4)</f><v>0</v>', '<c r="C4" cm="1" t="e"><f t="array" ref="C4">_xldudf_RUNOFF_SALTRATIO(A4,B4)</f><v>#VALUE!</v>');
     expect(strFromU8(unzipSync(bytes)[sheetPart] ?? new Uint8Array())).toBe(expected);
     expect(changed).toBe(3);
