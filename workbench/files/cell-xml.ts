@@ -49,14 +49,14 @@ export function cellXml(xml: string, cell: SourceCell, prefix: string, { value, 
   const inner = [
     formula === undefined ? "" : formulaXml(xml, formula, prefix, ref),
     value === undefined ? "" : valueXml(prefix, value),
-    ...others.map(({ start, end }) => xml.slice(start, end)),
+    ...others.map(({ span }) => xml.slice(span.start, span.end)),
   ].join("");
   return tag(`${prefix}c`, `${attributesXml(cell.attributes, ["t", "vm"])}${value === undefined ? "" : typeAttribute(value)}`, inner);
 }
 
-function formulaXml(xml: string, { start, openEnd, contentEnd, end, attributes }: CellPart, prefix: string, ref: string | undefined): string {
-  if (ref === undefined) return xml.slice(start, end);
-  return tag(`${prefix}f`, `${attributesXml(attributes, ["t", "ref"])} t="array" ref="${ref}"`, xml.slice(openEnd, contentEnd));
+function formulaXml(xml: string, { span, attributes }: CellPart, prefix: string, ref: string | undefined): string {
+  if (ref === undefined) return xml.slice(span.start, span.end);
+  return tag(`${prefix}f`, `${attributesXml(attributes, ["t", "ref"])} t="array" ref="${ref}"`, xml.slice(span.openEnd, span.contentEnd));
 }
 
 function valueXml(prefix: string, value: CellValue): string {

@@ -1,3 +1,4 @@
+import { strToU8 } from "fflate";
 import { cellRef, parseRange } from "hucre";
 import type { ComputedSheet } from "../book";
 import type { CellValue } from "../host/functions-host";
@@ -10,6 +11,12 @@ interface Change {
   readonly ref?: string | undefined;
 }
 
+interface Patched {
+  readonly part: Uint8Array;
+  /** How many cells are other than they were. */
+  readonly changed: number;
+}
+
 /** Columns of a sheet: a cell's place is one number, row by row. */
 const columns = 16_384;
 const placeOf = (address: string): number => {
@@ -19,16 +26,20 @@ const placeOf = (address: string): number => {
 const rowOf = (place: number): number => Math.floor(place / columns);
 
 /** Writes computed values into a sheet's part: the cells whose value or range changed are written anew, all other text stays. */
-export function patchedSheet(xml: string, computed: ComputedSheet, sharedTexts: readonly string[]): { xml: string; changed: number } {
+export function patchedSheet(xml: string, computed: ComputedSheet, sharedTexts: readonly string[]): Patched {
   const patch = new SheetPatch(xml, computed, sharedTexts);
-  const { contentEnd, prefix } = readRows(xml, (row) => { patch.row(row); });
-  patch.newRows(Infinity, contentEnd, prefix);
+  const { span, prefix } = readRows(xml, (row) => { patch.row(row); });
+  patch.newRows(Infinity, span.contentEnd, prefix);
   return patch.finished();
 }
 
+/** As many are joined at a time: a text in pieces takes ten times its letters. */
+const mostPieces = 1000;
+
 /** Goes once down a sheet, from one row that the file has to the next. */
 class SheetPatch {
-  private readonly pieces: string[] = [];
+  private readonly written: Uint8Array[] = [];
+  private pieces: string[] = [];
   private copied = 0;
   private changed = 0;
   /** Every computed cell, in the sheet's order, and the first of them that lies ahead. */
@@ -44,12 +55,12 @@ class SheetPatch {
     this.places = Float64Array.from([...computed.values.keys()], placeOf).sort();
   }
 
-  row({ row, cells, start, openEnd, contentEnd, isEmptyTag, prefix }: SourceRow): void {
-    this.newRows(row, start, prefix);
+  row({ row, cells, span, prefix }: SourceRow): void {
+    this.newRows(row, span.start, prefix);
     for (const cell of cells) this.cell(cell, row * columns + cell.column, prefix);
     const fresh = this.newCells((row + 1) * columns, prefix);
-    if (fresh !== "" && isEmptyTag) this.replace(openEnd - "/>".length, openEnd, `>${fresh}</${prefix}row>`);
-    else this.replace(contentEnd, contentEnd, fresh);
+    if (fresh !== "" && span.isEmptyTag) this.replace(span.openEnd - "/>".length, span.openEnd, `>${fresh}</${prefix}row>`);
+    else this.replace(span.contentEnd, span.contentEnd, fresh);
   }
 
   /** The rows that the file does not have, up to one that it has. */
@@ -60,19 +71,21 @@ class SheetPatch {
     }
   }
 
-  finished(): { xml: string; changed: number } {
-    return { xml: this.pieces.join("") + this.xml.slice(this.copied), changed: this.changed };
+  finished(): Patched {
+    this.pieces.push(this.xml.slice(this.copied));
+    this.write();
+    return { part: Buffer.concat(this.written), changed: this.changed };
   }
 
   private cell(cell: SourceCell, place: number, prefix: string): void {
-    this.replace(cell.start, cell.start, this.newCells(place, prefix));
+    this.replace(cell.span.start, cell.span.start, this.newCells(place, prefix));
     if (this.places[this.ahead] === place) this.ahead += 1;
     for (const each of oldSpill(cell, place)) this.spilledBefore.add(each);
     const change = this.changeOf(cell, place);
     if (change === undefined) return;
     this.changed += 1;
     const isBare = change.value === undefined && Object.keys(cell.attributes).every((name) => name === "r" || name === "t");
-    this.replace(cell.start, cell.end, isBare ? "" : cellXml(this.xml, cell, prefix, change));
+    this.replace(cell.span.start, cell.span.end, isBare ? "" : cellXml(this.xml, cell, prefix, change));
   }
 
   /** What becomes of a cell that the file has. */
@@ -109,6 +122,12 @@ class SheetPatch {
     if (start === end && text === "") return;
     this.pieces.push(this.xml.slice(this.copied, start), text);
     this.copied = end;
+    if (this.pieces.length > mostPieces) this.write();
+  }
+
+  private write(): void {
+    this.written.push(strToU8(this.pieces.join("")));
+    this.pieces = [];
   }
 }
 

@@ -1,4 +1,4 @@
-import { strToU8, zipSync } from "fflate";
+import { zipSync } from "fflate";
 import type { ComputedSheet } from "../book";
 import { FileProblem } from "./file-problem";
 import { openPackage } from "./open-package";
@@ -19,7 +19,7 @@ export function patchXlsx(bytes: Uint8Array, computed: readonly ComputedSheet[])
     const part = path === undefined ? undefined : parts[path];
     if (path === undefined || part === undefined) throw new FileProblem(`its sheet ${sheet.name} cannot be found`);
     const patched = patchedSheet(new TextDecoder("utf-8", { ignoreBOM: true }).decode(part), sheet, texts);
-    if (patched.changed > 0) parts[path] = strToU8(patched.xml);
+    if (patched.changed > 0) parts[path] = patched.part;
     changed += patched.changed;
   }
   return { bytes: zipSync(parts, { level: 6, mtime: written }), changed };

@@ -8,7 +8,7 @@ declare module "sax" {
   export interface Parser {
     /** Characters read so far. */
     readonly position: number;
-    /** Where the tag that is being told began, counted from 1. */
+    /** Where the tag that is being told began, an end tag too, counted from 1. */
     readonly startTagPosition: number;
     onopentag: (tag: Tag) => void;
     onclosetag: (name: string) => void;

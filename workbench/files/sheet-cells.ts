@@ -12,28 +12,30 @@ export interface Span {
   readonly isEmptyTag: boolean;
 }
 /** An element inside a cell: `f`, `v`, `is` and what else may stand there. */
-export interface CellPart extends Span {
+export interface CellPart {
+  readonly span: Span;
   readonly name: string;
   readonly attributes: Tag["attributes"];
   readonly text: string;
 }
-export interface SourceCell extends Span {
+export interface SourceCell {
+  readonly span: Span;
   readonly address: string;
   /** Counted from 0. */
   readonly column: number;
   readonly attributes: Tag["attributes"];
   readonly parts: readonly CellPart[];
 }
-/** The element around all rows, or one of them. */
-export interface SourceLine extends Span {
+export interface SourceRow {
+  readonly span: Span;
   /** The prefix of the part's own tags, mostly none. */
   readonly prefix: string;
-}
-export interface SourceRow extends SourceLine {
   /** Counted from 0. */
   readonly row: number;
   readonly cells: readonly SourceCell[];
 }
+/** The element around all rows. */
+export type SourceData = Pick<SourceRow, "span" | "prefix">;
 
 export const partOf = ({ parts }: SourceCell, name: string): CellPart | undefined => parts.find((each) => each.name === name);
 
@@ -49,8 +51,8 @@ const depths = { data: 2, row: 3, cell: 4, part: 5 } as const;
 const wanted: Readonly<Record<number, string>> = { 2: "sheetData", 3: "row", 4: "c" };
 
 /** Tells every row of a sheet's part in order, with its cells and their places in the text; answers where the rows stand. */
-export function readRows(xml: string, told: (row: SourceRow) => void): SourceLine {
-  const reader = new RowReader(xml, told);
+export function readRows(xml: string, told: (row: SourceRow) => void): SourceData {
+  const reader = new RowReader(told);
   readXml(xml, {
     open: (tag, at) => { reader.open(tag, at); },
     close: (_, at) => { reader.close(at); },
@@ -61,17 +63,14 @@ export function readRows(xml: string, told: (row: SourceRow) => void): SourceLin
 }
 
 class RowReader {
-  data: SourceLine | undefined;
+  data: SourceData | undefined;
   private readonly opened: Opened[] = [];
   private row = -1;
   private cells: SourceCell[] = [];
   private parts: CellPart[] = [];
   private partText = "";
 
-  constructor(
-    private readonly xml: string,
-    private readonly told: (row: SourceRow) => void,
-  ) {}
+  constructor(private readonly told: (row: SourceRow) => void) {}
 
   open(tag: Tag, at: Parser): void {
     this.opened.push({ tag, start: at.startTagPosition - 1, openEnd: at.position });
@@ -85,9 +84,9 @@ class RowReader {
     if (this.opened.length === depths.part) this.partText = "";
   }
 
-  close({ position: end }: Parser): void {
+  close(at: Parser): void {
     const last = this.opened.at(-1);
-    if (last !== undefined && this.isInData()) this.ended(last, end);
+    if (last !== undefined && this.isInData()) this.ended(last, at);
     this.opened.pop();
   }
 
@@ -96,19 +95,19 @@ class RowReader {
     if (names[0] === "is" ? isRead(names) : names.length === 1) this.partText += piece;
   }
 
-  private ended({ tag: { name, attributes, isSelfClosing: isEmptyTag }, start, openEnd }: Opened, end: number): void {
+  private ended({ tag: { name, attributes, isSelfClosing: isEmptyTag }, start, openEnd }: Opened, at: Parser): void {
     const depth = this.opened.length;
     const local = localName(name);
     if (local !== (wanted[depth] ?? local)) throw notAsExpected();
-    const contentEnd = isEmptyTag ? openEnd : this.xml.lastIndexOf("<", end - 1);
-    const line = { start, openEnd, contentEnd, end, isEmptyTag, prefix: name.slice(0, -local.length) };
-    if (depth === depths.data) this.data = line;
-    if (depth === depths.row) this.told({ ...line, row: this.row, cells: this.cells });
+    const span = { start, openEnd, contentEnd: isEmptyTag ? openEnd : at.startTagPosition - 1, end: at.position, isEmptyTag };
+    const prefix = name.slice(0, -local.length);
+    if (depth === depths.data) this.data = { span, prefix };
+    if (depth === depths.row) this.told({ span, prefix, row: this.row, cells: this.cells });
     if (depth === depths.cell) {
-      const place = placeOf(attributes, this.row, this.cells.at(-1)?.column ?? -1);
-      this.cells.push({ ...line, ...place, attributes, parts: this.parts });
+      const { address, column } = placeOf(attributes, this.row, this.cells.at(-1)?.column ?? -1);
+      this.cells.push({ span, address, column, attributes, parts: this.parts });
     }
-    if (depth === depths.part) this.parts.push({ ...line, name: local, attributes, text: this.partText });
+    if (depth === depths.part) this.parts.push({ span, name: local, attributes, text: this.partText });
   }
 
   private isInData(): boolean {
