@@ -1,5 +1,5 @@
 import { parseRange } from "hucre";
-import type { Book, BookName, BookSheet, ComputedSheet } from "../book";
+import type { Book, BookSheet, ComputedSheet } from "../book";
 import type { BlankDelivery, CellValue, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
 import { answersOf, type Answers } from "./answers";
 import { keyOf } from "./areas";
@@ -9,7 +9,7 @@ import type { EngineAnswer, EngineCell, EngineName, EngineSheet } from "./engine
 import { outOfReach } from "./reach";
 import { ownName, withOwnNames } from "./sheet-names";
 import { hasSpillReference, withoutSpillReferences } from "./spill-references";
-import { tablesOf, withoutStructuredReferences, type PlacedTable } from "./structured-references";
+import { tablesOf, withoutStructuredReferences } from "./structured-references";
 
 export interface ComputeOptions {
   readonly blank?: BlankDelivery;
@@ -25,7 +25,7 @@ export async function computeBook(
   metadata: FunctionsMetadata,
   { blank = "zero" }: ComputeOptions = {},
 ): Promise<readonly ComputedSheet[]> {
-  const prepared = engineSheets(book);
+  const prepared = formulaSheets(book);
   const direct = directAnswers(book, prepared, { host, metadata, blank });
   const engine: Engine = async (sheets, names) => {
     const [{ univerFunctions }, { runEngine }] = await Promise.all([import("./univer-functions"), import("./univer-engine")]);
@@ -66,20 +66,22 @@ async function computeOnce(
     const sheet = before.sheets.find((each) => each.name.toLowerCase() === name.toLowerCase());
     return sheet?.spills.get(address) ?? (sheet?.values.has(address) === true ? address : undefined);
   };
-  const sheets = prepared.map(({ name, cells }, n) => ({
-    name,
-    cells: cells.map(({ address, row, column, value, formula }): EngineCell => {
+  const isAnswered = (sheet: number, address: string): boolean => before.refused.has(keyOf(sheet, address)) || direct.has(keyOf(sheet, address));
+  if (prepared.every(({ cells }, n) => cells.every(({ address }) => isAnswered(n, address)))) {
+    return answersOf(book, withDirect(nothing, direct, book), before.refused);
+  }
+  const sheets = prepared.map(({ name, cells }, n) => {
+    const asked = cells.map(({ address, row, column, formula = "" }): EngineCell => {
       const refusal = before.refused.get(keyOf(n, address));
       if (refusal !== undefined) return { address, row, column, value: refusal };
       const answer = direct.get(keyOf(n, address));
       if (answer !== undefined) return { address, row, column, value: answer.values[0]?.[0] };
-      if (formula === undefined) return { address, row, column, value };
       return { address, row, column, formula: withoutSpillReferences(formula, name, rangeOf) };
-    }),
-  }));
-  const isDone = sheets.every(({ cells }) => cells.every(({ formula }) => formula === undefined));
-  const answered = isDone ? nothing : await engine(withSpills(sheets, direct, before.refused), engineNames(book));
-  return answersOf(book, withDirect(answered, direct), before.refused);
+    });
+    return { name, cells: [...asked, ...typedCells(book.sheets[n])] };
+  });
+  const answered = await engine(withSpills(sheets, direct, before.refused), engineNames(book));
+  return answersOf(book, withDirect(answered, direct, book), before.refused);
 }
 
 /** Computes what is not answered directly; loaded only when there is such a thing. */
@@ -95,18 +97,25 @@ function engineNames(book: Book): EngineName[] {
   }));
 }
 
-function engineSheets(book: Book): EngineSheet[] {
+/** The formulas of every sheet in the engine's dialect; what is typed stays in the book until the engine is needed. */
+function formulaSheets(book: Book): EngineSheet[] {
   const tables = tablesOf(book);
-  return book.sheets.map((sheet) => ({ name: sheet.name, cells: engineCells(sheet, tables, book.names) }));
+  return book.sheets.map(({ name, cells }) => ({
+    name,
+    cells: [...cells].flatMap(([address, { formula }]): EngineCell[] => {
+      if (formula === undefined) return [];
+      const { startRow: row, startCol: column } = parseRange(address);
+      const plain = withoutStructuredReferences(formula, tables, { sheet: name, row, column });
+      return [{ address, row, column, formula: withOwnNames(plain, name, book.names) }];
+    }),
+  }));
 }
 
-function engineCells(sheet: BookSheet, tables: readonly PlacedTable[], names: readonly BookName[]): EngineCell[] {
-  const inDialect = (formula: string, row: number, column: number): string =>
-    withOwnNames(withoutStructuredReferences(formula, tables, { sheet: sheet.name, row, column }), sheet.name, names);
-  return [...sheet.cells].flatMap(([address, { value, formula }]): EngineCell[] => {
+function typedCells(sheet: BookSheet | undefined): EngineCell[] {
+  return [...(sheet?.cells ?? [])].flatMap(([address, { value, formula }]): EngineCell[] => {
+    if (value === undefined || formula !== undefined) return [];
     const { startRow: row, startCol: column } = parseRange(address);
-    if (formula === undefined) return value === undefined ? [] : [{ address, row, column, value }];
-    return [{ address, row, column, formula: inDialect(formula, row, column) }];
+    return [{ address, row, column, value }];
   });
 }
 

@@ -1,3 +1,4 @@
+import { cellRef } from "hucre";
 import type { Book } from "../book";
 import type { BlankDelivery, CellValue, FunctionsHost, FunctionsMetadata, Matrix } from "../host/functions-host";
 import { type Area, isMany, keyOf, meet } from "./areas";
@@ -31,7 +32,6 @@ export function directAnswers(
   { host, metadata, blank }: { readonly host: FunctionsHost; readonly metadata: FunctionsMetadata; readonly blank: BlankDelivery },
 ): Map<string, DirectAnswer> {
   const functions = new Map(metadata.functions.map((each) => [each.name.toUpperCase(), each]));
-  const typed = sheets.map(typedCells);
   const numberOf = new Map(sheets.map(({ name }, n) => [name.toLowerCase(), n]));
   const candidates = new Map<string, Candidate>();
   const mayFill = sheets.map((): Area[] => []);
@@ -41,7 +41,7 @@ export function directAnswers(
       const key = keyOf(sheet, address);
       const plain = plainCall(formula, name);
       const called = plain === undefined ? undefined : functions.get(plain.name);
-      const args = plain?.args.map((arg) => argumentOf(arg, typed, numberOf));
+      const args = plain?.args.map((arg) => argumentOf(arg, book, numberOf));
       const given = args?.every((arg) => arg !== undefined) === true ? args : undefined;
       if (called === undefined || given === undefined) {
         if (maySpill(book.sheets[sheet]?.cells.get(address)?.fixedTo)) mayFill[sheet]?.push(endless(row, column));
@@ -86,32 +86,25 @@ function boxes(areas: readonly Area[]): Area | undefined {
   }), undefined);
 }
 
-type Typed = ReadonlyMap<number, { readonly value?: CellValue; readonly isFormula: boolean }>;
-const sheetColumns = 16_384;
-
-function typedCells({ cells }: EngineSheet): Typed {
-  return new Map(cells.map(({ row, column, value, formula }) => [row * sheetColumns + column, { value, isFormula: formula !== undefined }]));
-}
-
 interface Given {
   readonly matrix: Matrix | undefined;
   readonly read?: Candidate["reads"][number];
 }
 
 /** `undefined` where the argument has to be computed first. */
-function argumentOf(arg: PlainArgument, typed: readonly Typed[], numberOf: ReadonlyMap<string, number>): Given | undefined {
+function argumentOf(arg: PlainArgument, book: Book, numberOf: ReadonlyMap<string, number>): Given | undefined {
   if (arg.kind === "left out") return { matrix: undefined };
   if (arg.kind === "constant") return { matrix: [[arg.value]] };
   const sheet = numberOf.get(arg.sheet.toLowerCase());
-  const cells = sheet === undefined ? undefined : typed[sheet];
+  const cells = sheet === undefined ? undefined : book.sheets[sheet]?.cells;
   const { startRow, endRow, startCol, endCol } = arg.area;
   if (sheet === undefined || cells === undefined || (endRow - startRow + 1) * (endCol - startCol + 1) > mostCells) return undefined;
   const matrix: CellValue[][] = [];
   for (let row = startRow; row <= endRow; row += 1) {
     const values: CellValue[] = [];
     for (let column = startCol; column <= endCol; column += 1) {
-      const cell = cells.get(row * sheetColumns + column);
-      if (cell?.isFormula === true) return undefined;
+      const cell = cells.get(cellRef(row, column));
+      if (cell?.formula !== undefined) return undefined;
       values.push(cell?.value);
     }
     matrix.push(values);

@@ -1,24 +1,28 @@
 import { cellRef } from "hucre";
+import type { Book } from "../book";
 import type { CellValue } from "../host/functions-host";
-import { type Area, isMany, keyOf } from "./areas";
+import { isMany, keyOf } from "./areas";
 import type { DirectAnswer } from "./direct-calls";
 import type { EngineAnswer, EngineCell, EngineSheet } from "./engine-sheet";
 
 type Direct = ReadonlyMap<string, DirectAnswer>;
 
-/** The engine's answer with the direct ones laid over it. */
-export function withDirect(engine: EngineAnswer, direct: Direct): EngineAnswer {
-  const values = new Map<string, CellValue>();
-  const spills = new Map<string, Area>();
-  for (const { sheet, area } of direct.values()) if (isMany(area)) spills.set(keyOf(sheet, cellRef(area.startRow, area.startCol)), area);
-  for (const { sheet, address, value } of cellsOf(direct)) values.set(keyOf(sheet, address), value);
+/** The engine's answer with the direct ones laid over it; a cell with a formula of its own keeps its own answer under a blocked spill. */
+export function withDirect(engine: EngineAnswer, direct: Direct, book: Book): EngineAnswer {
+  const spilling = new Map([...direct].filter(([, { area }]) => isMany(area)));
+  const spilled = new Map<string, CellValue>();
+  for (const { sheet, address, value } of cellsOf(spilling)) {
+    if (book.sheets[sheet]?.cells.get(address)?.formula === undefined) spilled.set(keyOf(sheet, address), value);
+  }
   return {
     dependencies: engine.dependencies,
     valueAt: (sheet, row, column) => {
       const key = keyOf(sheet, cellRef(row, column));
-      return values.has(key) ? values.get(key) : engine.valueAt(sheet, row, column);
+      const answer = direct.get(key);
+      if (answer !== undefined) return answer.values[0]?.[0];
+      return spilled.has(key) ? spilled.get(key) : engine.valueAt(sheet, row, column);
     },
-    spillFrom: (sheet, row, column) => spills.get(keyOf(sheet, cellRef(row, column))) ?? engine.spillFrom(sheet, row, column),
+    spillFrom: (sheet, row, column) => spilling.get(keyOf(sheet, cellRef(row, column)))?.area ?? engine.spillFrom(sheet, row, column),
   };
 }
 

@@ -44,4 +44,9 @@ describe("a call of ours on typed cells is answered without the formula engine",
     const [sheet] = await computeBook(bookOf({ Log: cells }), host, metadata);
     expect(Object.fromEntries(sheet?.values ?? [])).toMatchObject({ C2: 1.25, E1: 3.25, G2: 2.5, H1: 1.25 });
   });
+
+  test.each([["1+1", 2], ["RUNOFF.SALTRATIO(8,2)", 4]])("=%s in the way of a spill keeps its own answer, %d, and the spill is refused", async (formula, answer) => {
+    const [sheet] = await computeBook(bookOf({ Log: { ...readings, C1: "=RUNOFF.SALTRATIO(A1:A2,B1:B2)", C2: `=${formula}` } }), host, metadata);
+    expect(Object.fromEntries(sheet?.values ?? [])).toEqual({ C1: expect.objectContaining({ error: "#SPILL!" }) as unknown, C2: answer });
+  });
 });
