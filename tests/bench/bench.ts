@@ -8,10 +8,13 @@ import { figureOf, type Measured, performancePage, verdictOf } from "./performan
 
 // npm run bench             runs every *.bench.ts beside this file and prints one line each
 // npm run bench -- --write  writes docs/performance.md as well
-const { values } = parseArgs({ options: { write: { type: "boolean", default: false } } });
+// npm run bench -- recalc   runs those of recalc.bench.ts alone, and writes nothing
+const { values, positionals } = parseArgs({ options: { write: { type: "boolean", default: false } }, allowPositionals: true });
+const [only = ""] = positionals;
+if (only !== "" && values.write) throw new Error("the page holds every bench: --write takes no name beside it");
 await buildIfStale();
 const measured: Measured[] = [];
-for (const name of readdirSync(import.meta.dirname).filter((file) => file.endsWith(".bench.ts")).sort()) {
+for (const name of readdirSync(import.meta.dirname).filter((file) => file.endsWith(".bench.ts") && file.startsWith(only)).sort()) {
   const { benches } = (await import(pathToFileURL(path.join(import.meta.dirname, name)).href)) as { benches: readonly Bench[] };
   for (const bench of benches) {
     const result = await bench.run();

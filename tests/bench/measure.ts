@@ -40,4 +40,4 @@ function timesInTurns(tasks: readonly [() => unknown, () => unknown], rounds: nu
   return times;
 }
 
-const median = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
+export const median = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;

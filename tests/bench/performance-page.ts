@@ -6,9 +6,9 @@ export interface Measured extends BenchResult {
   readonly name: string;
 }
 
-export const figureOf = ({ figure, unit }: BenchResult): string => `${Number(figure.toPrecision(3))} ${unit}`;
+export const figureOf = ({ figure, unit }: BenchResult): string => (Number.isNaN(figure) ? "-" : `${Number(figure.toPrecision(3))} ${unit}`);
 
-export const verdictOf = ({ figure, aim }: BenchResult): string => (figure <= aim ? "reached" : "MISSED");
+export const verdictOf = ({ figure, aim }: BenchResult): string => (Number.isNaN(figure) ? "not measured" : figure <= aim ? "reached" : "MISSED");
 
 /** docs/performance.md: what was measured, on what kind of machine. */
 export function performancePage(measured: readonly Measured[]): string {

@@ -1,4 +1,4 @@
-import { parser, type Parser, type Tag } from "sax";
+import sax, { type Parser, type Tag } from "sax";
 import { FileProblem, messageOf } from "./file-problem";
 
 /** Letters or bytes read at once. */
@@ -14,7 +14,7 @@ export interface XmlListener {
 
 /** Tells a part's tags and texts one after the other: a large sheet never becomes a tree, nor a trap one text in memory. */
 export function readXml(part: Uint8Array | string, { open, close, text }: XmlListener): void {
-  const xml = parser(true);
+  const xml = sax.parser(true);
   xml.onerror = (problem) => { throw new FileProblem(`it is damaged: ${messageOf(problem)}`); };
   xml.ondoctype = () => { throw new FileProblem("it declares entities of its own, which no workbook needs: it is not opened"); };
   if (open !== undefined) xml.onopentag = (tag) => { open(tag, xml); };

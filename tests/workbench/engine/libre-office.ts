@@ -20,17 +20,21 @@ export function hasLibreOffice(): boolean {
   }
 }
 
-/** Opens a workbook in LibreOffice without a screen and under a profile of its own, and saves it with the values it computed. */
+/** How LibreOffice opens a workbook without a screen, under a profile in that folder, and saves it in `out` with the values it computed. */
+export function libreOfficeCommand(folder: string, input: string): readonly [program: string, args: string[]] {
+  const profile = path.join(folder, "profile");
+  mkdirSync(path.join(profile, "user"), { recursive: true });
+  writeFileSync(path.join(profile, "user", "registrymodifications.xcu"), alwaysRecalculate);
+  const setting = `-env:UserInstallation=${pathToFileURL(profile).href}`;
+  return ["soffice", [setting, "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", path.join(folder, "out"), input]];
+}
+
 export async function computedByLibreOffice(bytes: Uint8Array): Promise<Uint8Array> {
   const folder = mkdtempSync(path.join(tmpdir(), "libre-office-"));
   try {
     const input = path.join(folder, "in.xlsx");
-    const profile = path.join(folder, "profile");
     writeFileSync(input, bytes);
-    mkdirSync(path.join(profile, "user"), { recursive: true });
-    writeFileSync(path.join(profile, "user", "registrymodifications.xcu"), alwaysRecalculate);
-    const setting = `-env:UserInstallation=${pathToFileURL(profile).href}`;
-    await promisify(execFile)("soffice", [setting, "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", path.join(folder, "out"), input]);
+    await promisify(execFile)(...libreOfficeCommand(folder, input));
     return readFileSync(path.join(folder, "out", "in.xlsx"));
   } finally {
     rmSync(folder, { recursive: true, force: true });
