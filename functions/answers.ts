@@ -7,7 +7,8 @@ export { type Answer } from "./outgoing";
 
 /**
  * Answers cell by cell. Equal shapes pair up and a single cell stretches along a range. A blank in a required argument
- * makes that answer blank; a Refusal makes it an error with its reason; no NaN, Infinity, null or undefined ever leaves.
+ * makes that answer blank; a Refusal makes it an error with its reason; no NaN, Infinity, null or undefined ever
+ * leaves.
  */
 export function eachCell<T extends any[]>(
   formula: (...values: T) => Answer,

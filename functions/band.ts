@@ -28,7 +28,10 @@ function fourLimits(cells: readonly unknown[]): Band | undefined {
   const [phLow, phHigh, ecLow, ecHigh] = limits;
   if (limits.every((limit) => limit === undefined)) return undefined;
   if (phLow === undefined || phHigh === undefined || ecLow === undefined || ecHigh === undefined) {
-    throw new Refusal("missing", { quantity: "one of the four band limits", next: "fill in pH low, pH high, EC low, EC high" });
+    throw new Refusal("missing", {
+      quantity: "one of the four band limits",
+      next: "fill in pH low, pH high, EC low, EC high",
+    });
   }
   return ownBand(phLow, phHigh, ecLow, ecHigh);
 }

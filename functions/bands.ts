@@ -64,7 +64,14 @@ export function rowflag(
 
 type Taken = number | null;
 
-function flagged(inputPh: Taken, inputEc: Taken, runoffPh: Taken, runoffEc: Taken, band: Band | undefined, ratioLimit: number | undefined): Answer {
+function flagged(
+  inputPh: Taken,
+  inputEc: Taken,
+  runoffPh: Taken,
+  runoffEc: Taken,
+  band: Band | undefined,
+  ratioLimit: number | undefined,
+): Answer {
   if (band === undefined) return undefined;
   const read = (each: Taken): number | undefined => each ?? undefined;
   const row = { inputPh: read(inputPh), inputEc: read(inputEc), runoffPh: read(runoffPh), runoffEc: read(runoffEc) };

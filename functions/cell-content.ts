@@ -61,13 +61,19 @@ export function numberIn(cell: unknown, called: string, unit = ""): number | und
 }
 
 /** One comma before three digits: thousands to one grower, decimals to the next. */
-const isAmbiguous = (value: string | boolean): boolean => typeof value === "string" && /^\D*\d{1,3},\d{3}(?!\d)/.test(value);
+const isAmbiguous = (value: string | boolean): boolean =>
+  typeof value === "string" && /^\D*\d{1,3},\d{3}(?!\d)/.test(value);
 
 /** The figure in the argument's unit; `undefined` when the cell names a unit that is not one of this quantity. */
-function inUnit({ value, unit }: { readonly value: number; readonly unit?: WrittenUnit }, wanted: string): number | undefined {
+function inUnit(
+  { value, unit }: { readonly value: number; readonly unit?: WrittenUnit },
+  wanted: string,
+): number | undefined {
   if (unit === undefined || unit === wanted) return value;
   const measure = isEngineUnit(wanted) ? measureOf(wanted) : undefined;
-  return measure !== undefined && isReadable(unit) && measureOf(unit) === measure ? inEngineUnit(value, unit) : undefined;
+  return measure !== undefined && isReadable(unit) && measureOf(unit) === measure
+    ? inEngineUnit(value, unit)
+    : undefined;
 }
 
 /** The units that the engine's own formulas take. */

@@ -21,7 +21,10 @@ export interface Argument<T> {
   readonly quick?: readonly [above: number, upTo: number] | undefined;
 }
 
-/** A reading for which 0 means "not measured", because the desktop host hands a blank cell over as 0: EC, pH, temperature. */
+/**
+ * A reading for which 0 means "not measured", because the desktop host hands a blank cell over as 0: EC, pH,
+ * temperature.
+ */
 export function reading<T extends number>(
   cells: Cells | null | undefined,
   check: (value: number, called: string) => T,
@@ -60,7 +63,10 @@ export function amount<T extends number>(
   return { cells, read, called, otherwise };
 }
 
-/** The same argument where a blank is a fact of its own: it reaches the formula as `null` instead of making the answer blank. */
+/**
+ * The same argument where a blank is a fact of its own: it reaches the formula as `null` instead of making the answer
+ * blank.
+ */
 export const ifTaken = <T>(argument: Argument<T>): Argument<T | null> => ({ ...argument, otherwise: null });
 
 /** A word such as a unit or a medium. The number 0 is a blank cell of the desktop host, never a word. */

@@ -8,8 +8,8 @@ const largestValue = 1_000_000;
 const [firstDate] = quantities.sheetDate.plausible;
 
 /**
- * Readings and their dates, side by side; a row without its date or its value is passed over. Among day numbers 0 is the day
- * they are counted from; among dates it is a blank cell of the desktop host.
+ * Readings and their dates, side by side; a row without its date or its value is passed over. Among day numbers 0 is
+ * the day they are counted from; among dates it is a blank cell of the desktop host.
  */
 export function datedReadings(dates: Cells | null, values: Cells | null): Dated[] {
   const days = series({ cells: dates, read: dateIn, called: "dates" });
@@ -42,5 +42,9 @@ export function dateIn(cell: unknown): number | undefined {
 /** One value of a series, whatever it measures. Written so that NaN fails too. */
 export function anyValue(value: number, called: string): number {
   if (Math.abs(value) <= largestValue) return value;
-  throw new Refusal("impossible", { quantity: called, given: value, allowed: `between -${largestValue} and ${largestValue}` });
+  throw new Refusal("impossible", {
+    quantity: called,
+    given: value,
+    allowed: `between -${largestValue} and ${largestValue}`,
+  });
 }

@@ -50,7 +50,10 @@ export function phshift(runoff_ph: any[][], input_ph: any[][]): any[][] {
  */
 export function leachfraction(runoff_volume: any[][], input_volume: any[][]): any[][] {
   const poured = { ...amount(input_volume, litres, "input volume") };
-  return eachCell(leachingFraction, amount(runoff_volume, litres, "runoff volume"), { ...poured, read: unlessZero(poured.read) });
+  return eachCell(leachingFraction, amount(runoff_volume, litres, "runoff volume"), {
+    ...poured,
+    read: unlessZero(poured.read),
+  });
 }
 
 /** An input volume of 0 is a row on which nothing was poured: its answers are blank. */
@@ -114,7 +117,16 @@ export function diagnose(
 ): any[][] {
   return whole(() => {
     const limits = bandIn(band);
-    const series = { inputPh: input_ph, inputEc: input_ec, runoffPh: runoff_ph, runoffEc: runoff_ec, dates, inputLitres: input_litres, runoffLitres: runoff_litres, notes };
+    const series = {
+      inputPh: input_ph,
+      inputEc: input_ec,
+      runoffPh: runoff_ph,
+      runoffEc: runoff_ec,
+      dates,
+      inputLitres: input_litres,
+      runoffLitres: runoff_litres,
+      notes,
+    };
     const readings = potReadings(series);
     const leachingFraction = one(reading(leaching_fraction, leachingShare, "leaching fraction"));
     const explained = flag(explain, "explain", false);
@@ -144,15 +156,39 @@ export function diagnose(
  * @see common practice
  */
 export function whichfirst(
-  vessels: any[][], dates: any[][], input_ph: any[][], input_ec: any[][], runoff_ph: any[][], runoff_ec: any[][], band: any[][],
-  input_litres?: any[][], runoff_litres?: any[][], notes?: any[][],
+  vessels: any[][],
+  dates: any[][],
+  input_ph: any[][],
+  input_ec: any[][],
+  runoff_ph: any[][],
+  runoff_ec: any[][],
+  band: any[][],
+  input_litres?: any[][],
+  runoff_litres?: any[][],
+  notes?: any[][],
 ): any[][] {
   return whole(() => {
     const limits = bandIn(band);
-    const series = { vessels, inputPh: input_ph, inputEc: input_ec, runoffPh: runoff_ph, runoffEc: runoff_ec, dates, inputLitres: input_litres, runoffLitres: runoff_litres, notes };
+    const series = {
+      vessels,
+      inputPh: input_ph,
+      inputEc: input_ec,
+      runoffPh: runoff_ph,
+      runoffEc: runoff_ec,
+      dates,
+      inputLitres: input_litres,
+      runoffLitres: runoff_litres,
+      notes,
+    };
     const readings = potReadings(series).filter(({ vessel }) => vessel !== undefined);
     if (limits === undefined || readings.length === 0) return single(undefined);
-    const pots = whichFirst(readings, limits).map(({ vessel, judgement: { verdict, urgency, course }, lastDay }) => [vessel, verdict, urgency, course[0].act, lastDay]);
+    const pots = whichFirst(readings, limits).map(({ vessel, judgement: { verdict, urgency, course }, lastDay }) => [
+      vessel,
+      verdict,
+      urgency,
+      course[0].act,
+      lastDay,
+    ]);
     return table([["pot", "verdict", "urgency", "first thing to do", "last reading"], ...pots]);
   });
 }

@@ -1,5 +1,13 @@
 import {
-  acidDose, acidNamed, alkaliDose, alkalinity as alkalinityOf, baseNamed, litres as litresOf, ph, type Ph, type TreatedWater,
+  acidDose,
+  acidNamed,
+  alkaliDose,
+  alkalinity as alkalinityOf,
+  baseNamed,
+  litres as litresOf,
+  ph,
+  type Ph,
+  type TreatedWater,
 } from "../src/index";
 import { whole } from "./answers";
 import { type Cells, flag, one, reading } from "./cells";
@@ -65,10 +73,18 @@ export function alkalidose(
   });
 }
 
-function treatment(litresWater: Cells, waterAlkalinity: Cells, [phNow, phTarget]: [Cells, Cells]): { water: TreatedWater; target: Ph } {
+function treatment(
+  litresWater: Cells,
+  waterAlkalinity: Cells,
+  [phNow, phTarget]: [Cells, Cells],
+): { water: TreatedWater; target: Ph } {
   const water = {
     litres: needed(one(reading(litresWater, litresOf, "volume of water")), "volume of water"),
-    alkalinity: needed(one(reading(waterAlkalinity, alkalinityOf, "alkalinity")), "alkalinity", "measure it, or ask the water supplier"),
+    alkalinity: needed(
+      one(reading(waterAlkalinity, alkalinityOf, "alkalinity")),
+      "alkalinity",
+      "measure it, or ask the water supplier",
+    ),
     phNow: needed(one(reading(phNow, ph, "pH now")), "pH now"),
   };
   return { water, target: needed(one(reading(phTarget, ph, "target pH")), "target pH") };

@@ -1,5 +1,16 @@
 import {
-  drift as driftOf, driftAlarm, driftLeft, ec25, type Ec25, litres, type Litres, ppmScale, type PpmScale, Refusal, saltKept, saltScale,
+  drift as driftOf,
+  driftAlarm,
+  driftLeft,
+  ec25,
+  type Ec25,
+  litres,
+  type Litres,
+  ppmScale,
+  type PpmScale,
+  Refusal,
+  saltKept,
+  saltScale,
   type SaltySolution,
 } from "../src/index";
 import { eachCell, judged, single, whole } from "./answers";
@@ -46,7 +57,10 @@ export function saltkept(
 function drainedSolution(ec: Ec25 | null, volume: Litres): SaltySolution | undefined {
   if (volume > 0) return ec === null ? undefined : { ec, litres: volume };
   if (ec === null) return { ec: ec25(0), litres: volume };
-  throw new Refusal("missing", { quantity: "runoff volume", next: "0 L beside a runoff EC: fill in the litres that drained" });
+  throw new Refusal("missing", {
+    quantity: "runoff volume",
+    next: "0 L beside a runoff EC: fill in the litres that drained",
+  });
 }
 
 /**

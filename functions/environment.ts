@@ -19,7 +19,11 @@ export function vpd(air_c: any[][], humidity_percent: any[][], leaf_c?: any[][])
   const air = reading(air_c, engine.airCelsius, "air temperature");
   const humidity = reading(humidity_percent, engine.humidityPercent, "relative humidity");
   if (leaf_c == null) {
-    return eachCell((celsius: engine.Celsius, percent: engine.Percent) => engine.vapourPressureDeficit(celsius, percent), air, humidity);
+    return eachCell(
+      (celsius: engine.Celsius, percent: engine.Percent) => engine.vapourPressureDeficit(celsius, percent),
+      air,
+      humidity,
+    );
   }
   return eachCell(engine.vapourPressureDeficit, air, humidity, reading(leaf_c, engine.airCelsius, "leaf temperature"));
 }
@@ -55,7 +59,11 @@ export function dewpoint(air_c: any[][], humidity_percent: any[][]): any[][] {
  * @see definition
  */
 export function dli(ppfd: any[][], hours: any[][]): any[][] {
-  return eachCell(engine.dailyLight, reading(ppfd, engine.photonFlux, "PPFD"), reading(hours, engine.hours, "hours of light"));
+  return eachCell(
+    engine.dailyLight,
+    reading(ppfd, engine.photonFlux, "PPFD"),
+    reading(hours, engine.hours, "hours of light"),
+  );
 }
 
 /**

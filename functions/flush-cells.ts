@@ -1,9 +1,22 @@
-import { type Dose, type FlushLeft, type FlushPlan, type FlushReading, type Litres, litres, type Percent, Refusal, type Share } from "../src/index";
+import {
+  type Dose,
+  type FlushLeft,
+  type FlushPlan,
+  type FlushReading,
+  type Litres,
+  litres,
+  type Percent,
+  Refusal,
+  type Share,
+} from "../src/index";
 import { type Answer, single, table } from "./answers";
 import { amount, type Argument, type Cells, reading, series, word } from "./cells";
 
 /** The rows of a flush. Readings come as they stand, because the stop check itself says which cannot be believed. */
-export function flushReadings(runoffEc: Cells, others: { runoffPh?: Cells; litresPoured: Cells | undefined }): FlushReading[] {
+export function flushReadings(
+  runoffEc: Cells,
+  others: { runoffPh?: Cells; litresPoured: Cells | undefined },
+): FlushReading[] {
   const asWritten = (value: number): number => value;
   const ecs = series(reading(runoffEc, asWritten, "runoff EC"));
   const phs = besides(ecs, others.runoffPh, reading(others.runoffPh, asWritten, "runoff pH"));
@@ -12,7 +25,11 @@ export function flushReadings(runoffEc: Cells, others: { runoffPh?: Cells; litre
 }
 
 /** A series that must be as long as the EC readings, unless it was left out. */
-function besides<T>(ecs: readonly unknown[], cells: Cells | null | undefined, argument: Argument<T>): (T | undefined)[] {
+function besides<T>(
+  ecs: readonly unknown[],
+  cells: Cells | null | undefined,
+  argument: Argument<T>,
+): (T | undefined)[] {
   const values = series(argument);
   if (cells === null || cells === undefined || values.length === ecs.length) return values;
   throw new Refusal("impossible", {
@@ -52,7 +69,12 @@ export function orBlank(explain: boolean, call: () => Cells): Cells {
 
 export function percentStrength(value: number, called: string): Percent {
   if (value > 0 && value <= 100) return value as Percent;
-  throw new Refusal("impossible", { quantity: called, given: value, unit: "%", allowed: "above 0, up to 100 % by mass, from the bottle" });
+  throw new Refusal("impossible", {
+    quantity: called,
+    given: value,
+    unit: "%",
+    allowed: "above 0, up to 100 % by mass, from the bottle",
+  });
 }
 
 export function portionShare(value: number, called: string): Share {
@@ -61,11 +83,14 @@ export function portionShare(value: number, called: string): Share {
 }
 
 /** Answers with their reasons to the right, row by row. */
-export const besideEach = (answers: Cells, reasons: Cells): Cells => answers.map((row, at) => [...row, ...(reasons[at] ?? [])]);
+export const besideEach = (answers: Cells, reasons: Cells): Cells =>
+  answers.map((row, at) => [...row, ...(reasons[at] ?? [])]);
 
-export const doseCells = ({ measured, reasons }: Dose, explain: boolean): Cells => withReasons(measured, reasons, explain);
+export const doseCells = ({ measured, reasons }: Dose, explain: boolean): Cells =>
+  withReasons(measured, reasons, explain);
 
-export const leftCells = ({ litres, reasons }: FlushLeft, explain: boolean): Cells => withReasons(litres, reasons, explain);
+export const leftCells = ({ litres, reasons }: FlushLeft, explain: boolean): Cells =>
+  withReasons(litres, reasons, explain);
 
 const withReasons = (answer: Answer, reasons: readonly string[], explain: boolean): Cells =>
   table([explain ? [answer, reasons.join("; ")] : [answer]]);

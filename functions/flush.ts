@@ -1,5 +1,16 @@
 import {
-  ec25, type Ec25, flushLeft, flushPlan, flushStop, flushVolume, type FlushVolume, leachNeed, type Litres, litres, type Medium, mediumNamed,
+  ec25,
+  type Ec25,
+  flushLeft,
+  flushPlan,
+  flushStop,
+  flushVolume,
+  type FlushVolume,
+  leachNeed,
+  type Litres,
+  litres,
+  type Medium,
+  mediumNamed,
   standardPortionShare,
 } from "../src/index";
 import { type Answer, eachCell, judged, single, whole } from "./answers";
@@ -25,7 +36,12 @@ import { waterEc } from "./water";
  * @see [kerr-1983] for its limits; the table of media is a judgement, common practice
  */
 export function flushvolume(
-  container_litres: any[][], runoff_ec: any[][], target_ec: any[][], water_ec: any[][], medium: any[][], explain?: any[][],
+  container_litres: any[][],
+  runoff_ec: any[][],
+  target_ec: any[][],
+  water_ec: any[][],
+  medium: any[][],
+  explain?: any[][],
 ): any[][] {
   const each = (say: (volume: FlushVolume) => Answer): Cells =>
     eachCell(
@@ -39,7 +55,12 @@ export function flushvolume(
     );
   return whole(() => {
     const volumes = each((volume) => volume.litres);
-    return flag(explain, "explain", false) ? besideEach(volumes, each(({ reasons }) => reasons.join("; "))) : volumes;
+    return flag(explain, "explain", false)
+      ? besideEach(
+          volumes,
+          each(({ reasons }) => reasons.join("; ")),
+        )
+      : volumes;
   });
 }
 
@@ -59,7 +80,12 @@ export function flushvolume(
  * @see [kerr-1983] for its limits; the table of media is a judgement, common practice
  */
 export function flushplan(
-  container_litres: any[][], runoff_ec: any[][], target_ec: any[][], water_ec: any[][], medium: any[][], portion_share?: any[][],
+  container_litres: any[][],
+  runoff_ec: any[][],
+  target_ec: any[][],
+  water_ec: any[][],
+  medium: any[][],
+  portion_share?: any[][],
 ): any[][] {
   return whole(() => {
     const containerLitres = one(reading(container_litres, litres, "container volume"));
@@ -67,7 +93,8 @@ export function flushplan(
     const target = one(reading(target_ec, ec25, "target EC"));
     const water = one(waterEc(water_ec));
     const name = one(choice(medium, "medium", mediumNamed));
-    const share = one(reading(portion_share, portionShare, "portion share", standardPortionShare)) ?? standardPortionShare;
+    const share =
+      one(reading(portion_share, portionShare, "portion share", standardPortionShare)) ?? standardPortionShare;
     if (containerLitres === undefined || runoff === undefined || target === undefined) return single(undefined);
     if (water === undefined || name === undefined) return single(undefined);
     return planCells(flushPlan(runoff, target, { containerLitres, waterEc: water, medium: name, portionShare: share }));
@@ -92,7 +119,12 @@ export function flushplan(
  * @see common practice; [kerr-1983] for the flattening
  */
 export function flushstop(
-  runoff_ph: any[][], runoff_ec: any[][], band: any[][], litres_poured?: any[][], container_litres?: any[][], explain?: any[][],
+  runoff_ph: any[][],
+  runoff_ec: any[][],
+  band: any[][],
+  litres_poured?: any[][],
+  container_litres?: any[][],
+  explain?: any[][],
 ): any[][] {
   return whole(() => {
     const limits = bandIn(band);
@@ -118,7 +150,13 @@ export function flushstop(
  * @example =RUNOFF.FLUSHLEFT({0;2;2}, {8.4;4.4;2.4}, 1.4, 0.4) -> 2
  * @see the model of FLUSHVOLUME; the fit is a weighted least squares line
  */
-export function flushleft(litres_poured: any[][], runoff_ec: any[][], target_ec: any[][], water_ec: any[][], explain?: any[][]): any[][] {
+export function flushleft(
+  litres_poured: any[][],
+  runoff_ec: any[][],
+  target_ec: any[][],
+  water_ec: any[][],
+  explain?: any[][],
+): any[][] {
   return whole(() => {
     const readings = flushReadings(runoff_ec, { litresPoured: litres_poured });
     const target = one(reading(target_ec, ec25, "target EC"));

@@ -47,12 +47,21 @@ const probeParts: Readonly<Record<string, (line: engine.ProbeLine) => Answer>> =
  * @see [probe-acceptance] [electrode-notes] [iupac-ph-2002]
  */
 export function phprobe(
-  buffer_a: any[][], mv_a: any[][], buffer_b: any[][], mv_b: any[][], temp_c: any[][], part?: any[][], explain?: any[][],
+  buffer_a: any[][],
+  mv_a: any[][],
+  buffer_b: any[][],
+  mv_b: any[][],
+  temp_c: any[][],
+  part?: any[][],
+  explain?: any[][],
 ): any[][] {
   return whole(() => {
     const answer = probePart(one(word(part, "part", "check")) ?? "check");
     const [mvA, mvB] = [millivolts(mv_a, "A"), millivolts(mv_b, "B")];
-    const [a, b] = [bufferReading(buffer_a, trueMillivolts(mvA, mvB, "A"), "A"), bufferReading(buffer_b, trueMillivolts(mvB, mvA, "B"), "B")];
+    const [a, b] = [
+      bufferReading(buffer_a, trueMillivolts(mvA, mvB, "A"), "A"),
+      bufferReading(buffer_b, trueMillivolts(mvB, mvA, "B"), "B"),
+    ];
     const celsius = one(reading(temp_c, engine.solutionCelsius, "buffer temperature"));
     const explained = flag(explain, "explain", false);
     if (a === undefined || b === undefined || celsius === undefined) return single(undefined);
@@ -65,14 +74,22 @@ const millivolts = (cells: Cells, which: string): engine.Millivolts | undefined 
   one(amount(cells, engine.millivolts, `mV in buffer ${which}`));
 
 /** A 0 is a blank while the other is blank too; beside a reading it may be either, and is asked about. */
-function trueMillivolts(mv: engine.Millivolts | undefined, other: number | undefined, which: string): engine.Millivolts | undefined {
+function trueMillivolts(
+  mv: engine.Millivolts | undefined,
+  other: number | undefined,
+  which: string,
+): engine.Millivolts | undefined {
   if (mv !== 0) return mv;
   if ((other ?? 0) === 0) return undefined;
   const next = "a cell of exactly 0 can be a blank one: fill it in, and a true 0 as 0.1";
   throw new engine.Refusal("missing", { quantity: `mV in buffer ${which}`, next });
 }
 
-function bufferReading(buffer: Cells, mv: engine.Millivolts | undefined, which: string): engine.BufferReading | undefined {
+function bufferReading(
+  buffer: Cells,
+  mv: engine.Millivolts | undefined,
+  which: string,
+): engine.BufferReading | undefined {
   const label = one(word(buffer, `buffer ${which}`));
   return label === undefined || mv === undefined ? undefined : { buffer: engine.bufferNamed(label), millivolts: mv };
 }
@@ -80,7 +97,11 @@ function bufferReading(buffer: Cells, mv: engine.Millivolts | undefined, which: 
 function probePart(text: string): (line: engine.ProbeLine) => Answer {
   const found = Object.entries(probeParts).find(([name]) => name === text.trim().toLowerCase());
   if (found !== undefined) return found[1];
-  throw new engine.Refusal("unknown-choice", { quantity: "part", given: text, allowed: Object.keys(probeParts).join(", ") });
+  throw new engine.Refusal("unknown-choice", {
+    quantity: "part",
+    given: text,
+    allowed: Object.keys(probeParts).join(", "),
+  });
 }
 
 /**

@@ -3,7 +3,8 @@ import { eachCell, single, whole } from "./answers";
 import { amount, type Argument, type Cells, reading, series } from "./cells";
 import { waterEc } from "./water";
 
-const ec = (cells: Cells | null | undefined, called: string): Argument<engine.Ec25> => reading(cells, engine.ec25, called);
+const ec = (cells: Cells | null | undefined, called: string): Argument<engine.Ec25> =>
+  reading(cells, engine.ec25, called);
 
 /** A tank of 0 L has nothing to mix, so a 0 here is a blank cell. */
 const tank = (cells: Cells | null | undefined): Argument<engine.Litres> => reading(cells, engine.litres, "tank volume");
@@ -105,7 +106,11 @@ export function blendec(litres: any[][], ecs: any[][]): any[][] {
 }
 
 /** A part of 0 L with no EC is a row not filled in; a volume of 0 beside an EC is a volume not measured. */
-function blendPart(volume: engine.Litres | undefined, reading: engine.Ec25 | undefined, part: number): engine.BlendPart[] {
+function blendPart(
+  volume: engine.Litres | undefined,
+  reading: engine.Ec25 | undefined,
+  part: number,
+): engine.BlendPart[] {
   const poured = volume === 0 ? undefined : volume;
   if (poured !== undefined && reading !== undefined) return [{ litres: poured, ec: reading }];
   if (poured === undefined && (reading ?? 0) === 0) return [];

@@ -1,8 +1,8 @@
 import { type Argument, type Cells } from "./cells";
 import { type Answer, asError, outgoing } from "./outgoing";
 
-// How a column of a hundred thousand rows is answered at the speed of a bare loop. What it means stands in answers.ts; here
-// only cells are let by that need no reading: plain numbers within the limits that an argument's check carries.
+// How a column of a hundred thousand rows is answered at the speed of a bare loop. What it means stands in answers.ts;
+// here only cells are let by that need no reading: plain numbers within the limits that an argument's check carries.
 
 export type Formula = (...values: unknown[]) => Answer;
 export type AnswerAt = (row: number, column: number) => unknown;
@@ -15,8 +15,16 @@ interface QuickArgument {
   readonly value: unknown;
 }
 
-/** A column of answers; any row that is not plain is left to `careful`. `undefined` where an argument has no such limits. */
-export function quickColumn(formula: Formula, parts: readonly Argument<unknown>[], rows: number, careful: AnswerAt): Cells | undefined {
+/**
+ * A column of answers; any row that is not plain is left to `careful`. `undefined` where an argument has no such
+ * limits.
+ */
+export function quickColumn(
+  formula: Formula,
+  parts: readonly Argument<unknown>[],
+  rows: number,
+  careful: AnswerAt,
+): Cells | undefined {
   const quick = parts.flatMap((part) => quickArgument(part, rows) ?? []);
   if (quick.length < parts.length) return undefined;
   const [first, second] = quick;
@@ -44,14 +52,20 @@ function readOnce({ cells, read, otherwise }: Argument<unknown>): unknown {
 }
 
 /** Two columns of readings, the commonest call of all. */
-function pairColumn(formula: Formula, [first, second]: readonly [QuickArgument, QuickArgument], rows: number, careful: AnswerAt): Cells {
+function pairColumn(
+  formula: Formula,
+  [first, second]: readonly [QuickArgument, QuickArgument],
+  rows: number,
+  careful: AnswerAt,
+): Cells {
   const { above: aboveA, upTo: upToA, cells: cellsA } = first;
   const { above: aboveB, upTo: upToB, cells: cellsB } = second;
   const answers = new Array<unknown[]>(rows);
   for (let row = 0; row < rows; row++) {
     const a = cellsA?.[row]?.[0];
     const b = cellsB?.[row]?.[0];
-    const plain = typeof a === "number" && a > aboveA && a <= upToA && typeof b === "number" && b > aboveB && b <= upToB;
+    const plain =
+      typeof a === "number" && a > aboveA && a <= upToA && typeof b === "number" && b > aboveB && b <= upToB;
     answers[row] = [plain ? pairAnswer(formula, a, b) : careful(row, 0)];
   }
   return answers;
@@ -68,7 +82,8 @@ function pairAnswer(formula: Formula, a: number, b: number): unknown {
 function anyColumn(formula: Formula, quick: readonly QuickArgument[], rows: number, careful: AnswerAt): Cells {
   const answers = new Array<unknown[]>(rows);
   const values = quick.map(({ value }) => value);
-  for (let row = 0; row < rows; row++) answers[row] = [areFilled(values, quick, row) ? answered(formula, values) : careful(row, 0)];
+  for (let row = 0; row < rows; row++)
+    answers[row] = [areFilled(values, quick, row) ? answered(formula, values) : careful(row, 0)];
   return answers;
 }
 

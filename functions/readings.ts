@@ -73,7 +73,8 @@ export function ecattemp(ec25: any[][], temp_c: any[][], percent_per_c?: any[][]
  */
 export function ecunit(value: any[][], from: any[][], to: any[][]): any[][] {
   return eachCell(
-    (ec: number, unit: string, wanted: string) => engine.ecInUnit(ec, engine.ecUnitNamed(unit), engine.ecUnitNamed(wanted)),
+    (ec: number, unit: string, wanted: string) =>
+      engine.ecInUnit(ec, engine.ecUnitNamed(unit), engine.ecUnitNamed(wanted)),
     reading(value, anyNumber, "EC"),
     word(from, "EC unit"),
     word(to, "EC unit"),

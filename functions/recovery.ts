@@ -1,4 +1,12 @@
-import { leachingShare, type Litres, litres, recoveryTrend, type Share, uptake as uptakeOf, watering as wateringOf } from "../src/index";
+import {
+  leachingShare,
+  type Litres,
+  litres,
+  recoveryTrend,
+  type Share,
+  uptake as uptakeOf,
+  watering as wateringOf,
+} from "../src/index";
 import { eachCell, judged, single, whole } from "./answers";
 import { amount, flag, one, reading } from "./cells";
 import { anyValue, datedReadings } from "./dated";
@@ -17,7 +25,10 @@ import { anyValue, datedReadings } from "./dated";
  * @see common practice
  */
 export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: any[][]): any[][] {
-  const [poured, drained] = [reading(input_litres, litres, "input volume"), amount(runoff_litres, litres, "runoff volume")];
+  const [poured, drained] = [
+    reading(input_litres, litres, "input volume"),
+    amount(runoff_litres, litres, "runoff volume"),
+  ];
   if (hours == null) return eachCell((input: Litres, runoff: Litres) => uptakeOf(input, runoff), poured, drained);
   return eachCell(uptakeOf, poured, drained, reading(hours, anyValue, "time between irrigations"));
 }
@@ -37,7 +48,8 @@ export function uptake(input_litres: any[][], runoff_litres: any[][], hours?: an
 export function watering(uptake_litres_a_day: any[][], leaching_fraction: any[][], waterings_a_day?: any[][]): any[][] {
   const uptakeADay = reading(uptake_litres_a_day, litres, "uptake a day");
   const fraction = amount(leaching_fraction, leachingShare, "leaching fraction");
-  if (waterings_a_day == null) return eachCell((taken: Litres, drained: Share) => wateringOf(taken, drained), uptakeADay, fraction);
+  if (waterings_a_day == null)
+    return eachCell((taken: Litres, drained: Share) => wateringOf(taken, drained), uptakeADay, fraction);
   return eachCell(wateringOf, uptakeADay, fraction, reading(waterings_a_day, anyValue, "waterings a day"));
 }
 
@@ -58,7 +70,13 @@ export function watering(uptake_litres_a_day: any[][], leaching_fraction: any[][
  * @see [mann-1945]
  * @see [sen-1968]
  */
-export function recoverytrend(dates: any[][], values: any[][], low: any[][], high: any[][], explain?: any[][]): any[][] {
+export function recoverytrend(
+  dates: any[][],
+  values: any[][],
+  low: any[][],
+  high: any[][],
+  explain?: any[][],
+): any[][] {
   return whole(() => {
     const readings = datedReadings(dates, values);
     const [from, to] = [one(amount(low, anyValue, "low limit")), one(reading(high, anyValue, "high limit"))];

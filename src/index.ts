@@ -3,12 +3,51 @@
 // Saying no, and the quantities
 export { Refusal, type RefusalCode, type RefusalDetails } from "./refusal";
 export {
-  airCelsius, alkalinity, dailyLightIntegral, days, ec25, ecAsRead, gramsPerLitre, hours, humidityPercent, isPlausible, labelPercent, leachingShare,
-  litres, millivolts, percentPerCelsius, ph, photonFlux, ppm, ppmScale, quantities, rounded, sheetDate, solutionCelsius,
-  stockStrength, written,
-  type Alkalinity, type Celsius, type DailyLight, type Days, type Ec25, type EcAsRead, type GramsPerLitre, type Hours, type Litres,
-  type Millivolts, type Percent, type Ph, type PhotonFlux, type Ppm, type PpmScale, type Quantity, type QuantityName, type Share,
-  type SheetDate, type StockStrength,
+  airCelsius,
+  alkalinity,
+  dailyLightIntegral,
+  days,
+  ec25,
+  ecAsRead,
+  gramsPerLitre,
+  hours,
+  humidityPercent,
+  isPlausible,
+  labelPercent,
+  leachingShare,
+  litres,
+  millivolts,
+  percentPerCelsius,
+  ph,
+  photonFlux,
+  ppm,
+  ppmScale,
+  quantities,
+  rounded,
+  sheetDate,
+  solutionCelsius,
+  stockStrength,
+  written,
+  type Alkalinity,
+  type Celsius,
+  type DailyLight,
+  type Days,
+  type Ec25,
+  type EcAsRead,
+  type GramsPerLitre,
+  type Hours,
+  type Litres,
+  type Millivolts,
+  type Percent,
+  type Ph,
+  type PhotonFlux,
+  type Ppm,
+  type PpmScale,
+  type Quantity,
+  type QuantityName,
+  type Share,
+  type SheetDate,
+  type StockStrength,
 } from "./quantities";
 export { type Judgement } from "./judgement";
 export { isAbove, isBelow, standing } from "./maths/compare";
@@ -60,7 +99,17 @@ export { judge, type JudgeOptions } from "./diagnosis/judgement/judge";
 export { type CourseStep, type PotJudgement, type PotStanding } from "./diagnosis/judgement/pot-judgement";
 export { type PotReading } from "./diagnosis/judgement/pot-reading";
 export {
-  type Act, actWords, type Cause, causeWords, type Phase, phases, urgencies, type Urgency, type VerdictWord, verdictWords, type When,
+  type Act,
+  actWords,
+  type Cause,
+  causeWords,
+  type Phase,
+  phases,
+  urgencies,
+  type Urgency,
+  type VerdictWord,
+  verdictWords,
+  type When,
   whenWords,
 } from "./diagnosis/judgement/words";
 
@@ -137,7 +186,16 @@ export {
 
 // Log: the sheet the grower already keeps
 export { logInTime, type LogInTime, type PlacedRow } from "./log/in-time";
-export { deeds, logQuantities, sights, type LogEvent, type LogEventKind, type LogQuantity, type LogRow, type PlantLook } from "./log/log";
+export {
+  deeds,
+  logQuantities,
+  sights,
+  type LogEvent,
+  type LogEventKind,
+  type LogQuantity,
+  type LogRow,
+  type PlantLook,
+} from "./log/log";
 export {
   type CellProblem, type ColumnAnswer, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid,
   type LogQuestion, type LogQuestionKind, type LogReading, type SetAside,

@@ -1,6 +1,9 @@
 import { Refusal } from "./refusal";
 
-/** What one quantity means, and which of its values can be (physics), are believable (a pot), and can be told apart (a meter). */
+/**
+ * What one quantity means, and which of its values can be (physics), are believable (a pot), and can be told apart (a
+ * meter).
+ */
 export interface Quantity {
   /** In the words of the person at the pot. */
   readonly called: string;
@@ -18,33 +21,153 @@ export interface Quantity {
 /**
  * The one table of quantities.
  *
- * EC: above 200 mS/cm no water-based feed or runoff exists (saturated NaCl is about 250 mS/cm); such a figure is uS/cm or
- * ppm typed into an mS/cm column. Believable runoff ends near 20 mS/cm. A temperature coefficient below 0.5 % per C is one
- * written as a share (0.0191 for 1.91), which would correct nothing. Limits: common practice; resolutions: bench meters.
+ * EC: above 200 mS/cm no water-based feed or runoff exists (saturated NaCl is about 250 mS/cm); such a figure is uS/cm
+ * or ppm typed into an mS/cm column. Believable runoff ends near 20 mS/cm. A temperature coefficient below 0.5 % per C
+ * is one written as a share (0.0191 for 1.91), which would correct nothing. Limits: common practice; resolutions: bench
+ * meters.
  */
 export const quantities = {
   ec: { called: "EC", unit: "mS/cm", physical: [0, 200], plausible: [0.1, 20], decimals: 2, resolution: 0.01 },
   ph: { called: "pH", unit: "", physical: [0, 14], plausible: [3, 10], decimals: 2, resolution: 0.01 },
   ppm: { called: "ppm", unit: "ppm", physical: [0, 200_000], plausible: [50, 14_000], decimals: 0, resolution: 10 },
-  ppmScale: { called: "ppm scale", unit: "ppm per mS/cm", physical: [400, 1000], plausible: [480, 720], decimals: 0, resolution: 1 },
-  solutionCelsius: { called: "solution temperature", unit: "C", physical: [-5, 100], plausible: [5, 40], decimals: 1, resolution: 0.1 },
-  airCelsius: { called: "air temperature", unit: "C", physical: [-50, 70], plausible: [5, 45], decimals: 1, resolution: 0.1 },
-  humidityPercent: { called: "relative humidity", unit: "%", physical: [0, 100], plausible: [15, 100], decimals: 0, resolution: 1 },
-  litres: { called: "volume", unit: "L", physical: [0, 1_000_000], plausible: [0, 2_000], decimals: 2, resolution: 0.01 },
-  saltRatio: { called: "salt ratio", unit: "", physical: [0, 100], plausible: [0.2, 20], decimals: 2, resolution: 0.01 },
-  leachingFraction: { called: "leaching fraction", unit: "", physical: [0, 1], plausible: [0, 0.6], decimals: 2, resolution: 0.01 },
-  alkalinity: { called: "alkalinity", unit: "mg/L as CaCO3", physical: [0, 5_000], plausible: [5, 500], decimals: 0, resolution: 5 },
-  percentPerCelsius: { called: "temperature coefficient", unit: "% per C", physical: [0.5, 10], plausible: [1.5, 2.5], decimals: 2, resolution: 0.01 },
-  millivolts: { called: "electrode reading", unit: "mV", physical: [-1000, 1000], plausible: [-500, 500], decimals: 0, resolution: 1 },
-  sheetDate: { called: "date", unit: "", physical: [1, 2_958_465], plausible: [36_526, 73_050], decimals: 0, resolution: 1 },
+  ppmScale: {
+    called: "ppm scale",
+    unit: "ppm per mS/cm",
+    physical: [400, 1000],
+    plausible: [480, 720],
+    decimals: 0,
+    resolution: 1,
+  },
+  solutionCelsius: {
+    called: "solution temperature",
+    unit: "C",
+    physical: [-5, 100],
+    plausible: [5, 40],
+    decimals: 1,
+    resolution: 0.1,
+  },
+  airCelsius: {
+    called: "air temperature",
+    unit: "C",
+    physical: [-50, 70],
+    plausible: [5, 45],
+    decimals: 1,
+    resolution: 0.1,
+  },
+  humidityPercent: {
+    called: "relative humidity",
+    unit: "%",
+    physical: [0, 100],
+    plausible: [15, 100],
+    decimals: 0,
+    resolution: 1,
+  },
+  litres: {
+    called: "volume",
+    unit: "L",
+    physical: [0, 1_000_000],
+    plausible: [0, 2_000],
+    decimals: 2,
+    resolution: 0.01,
+  },
+  saltRatio: {
+    called: "salt ratio",
+    unit: "",
+    physical: [0, 100],
+    plausible: [0.2, 20],
+    decimals: 2,
+    resolution: 0.01,
+  },
+  leachingFraction: {
+    called: "leaching fraction",
+    unit: "",
+    physical: [0, 1],
+    plausible: [0, 0.6],
+    decimals: 2,
+    resolution: 0.01,
+  },
+  alkalinity: {
+    called: "alkalinity",
+    unit: "mg/L as CaCO3",
+    physical: [0, 5_000],
+    plausible: [5, 500],
+    decimals: 0,
+    resolution: 5,
+  },
+  percentPerCelsius: {
+    called: "temperature coefficient",
+    unit: "% per C",
+    physical: [0.5, 10],
+    plausible: [1.5, 2.5],
+    decimals: 2,
+    resolution: 0.01,
+  },
+  millivolts: {
+    called: "electrode reading",
+    unit: "mV",
+    physical: [-1000, 1000],
+    plausible: [-500, 500],
+    decimals: 0,
+    resolution: 1,
+  },
+  sheetDate: {
+    called: "date",
+    unit: "",
+    physical: [1, 2_958_465],
+    plausible: [36_526, 73_050],
+    decimals: 0,
+    resolution: 1,
+  },
   days: { called: "days", unit: "days", physical: [0, 36_525], plausible: [0, 3_650], decimals: 0, resolution: 1 },
   hours: { called: "hours", unit: "h", physical: [0, 24], plausible: [4, 24], decimals: 1, resolution: 0.1 },
-  photonFlux: { called: "PPFD", unit: "umol/m2 s", physical: [0, 5_000], plausible: [10, 2_200], decimals: 0, resolution: 1 },
-  dailyLight: { called: "daily light integral", unit: "mol/m2 a day", physical: [0, 100], plausible: [1, 65], decimals: 1, resolution: 0.1 },
-  waterings: { called: "waterings a day", unit: "", physical: [0, 100], plausible: [0.1, 50], decimals: 1, resolution: 0.1 },
-  labelPercent: { called: "label analysis", unit: "%", physical: [0, 100], plausible: [0.01, 65], decimals: 2, resolution: 0.01 },
-  gramsPerLitre: { called: "fertiliser", unit: "g/L", physical: [0, 1_000], plausible: [0.05, 300], decimals: 2, resolution: 0.01 },
-  stockStrength: { called: "EC per mL of stock per L", unit: "mS/cm", physical: [0, 100], plausible: [0.05, 2], decimals: 3, resolution: 0.001 },
+  photonFlux: {
+    called: "PPFD",
+    unit: "umol/m2 s",
+    physical: [0, 5_000],
+    plausible: [10, 2_200],
+    decimals: 0,
+    resolution: 1,
+  },
+  dailyLight: {
+    called: "daily light integral",
+    unit: "mol/m2 a day",
+    physical: [0, 100],
+    plausible: [1, 65],
+    decimals: 1,
+    resolution: 0.1,
+  },
+  waterings: {
+    called: "waterings a day",
+    unit: "",
+    physical: [0, 100],
+    plausible: [0.1, 50],
+    decimals: 1,
+    resolution: 0.1,
+  },
+  labelPercent: {
+    called: "label analysis",
+    unit: "%",
+    physical: [0, 100],
+    plausible: [0.01, 65],
+    decimals: 2,
+    resolution: 0.01,
+  },
+  gramsPerLitre: {
+    called: "fertiliser",
+    unit: "g/L",
+    physical: [0, 1_000],
+    plausible: [0.05, 300],
+    decimals: 2,
+    resolution: 0.01,
+  },
+  stockStrength: {
+    called: "EC per mL of stock per L",
+    unit: "mS/cm",
+    physical: [0, 100],
+    plausible: [0.05, 2],
+    decimals: 3,
+    resolution: 0.001,
+  },
 } as const satisfies Record<string, Quantity>;
 
 export type QuantityName = keyof typeof quantities;
@@ -84,7 +207,10 @@ export type Alkalinity = Measured<"mg/L as CaCO3">;
 
 const range = ([low, high]: readonly [number, number]): string => `${low} to ${high}`;
 
-/** Turns a plain number into a measured one, or refuses it; it carries its unit, and the limits that it holds the number to. */
+/**
+ * Turns a plain number into a measured one, or refuses it; it carries its unit, and the limits that it holds the number
+ * to.
+ */
 export interface Check<T extends number> {
   (value: number, called?: string): T;
   readonly physical: readonly [low: number, high: number];

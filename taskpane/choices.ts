@@ -1,6 +1,19 @@
 import {
-  type Band, bandFor, type ColumnAnswer, type DateOrder, type EcLogUnit, ec25, type Feeder, type Litres, litres, type LogAnswers, type Medium,
-  ownBand, ph, potVolume, Refusal,
+  type Band,
+  bandFor,
+  type ColumnAnswer,
+  type DateOrder,
+  type EcLogUnit,
+  ec25,
+  type Feeder,
+  type Litres,
+  litres,
+  type LogAnswers,
+  type Medium,
+  ownBand,
+  ph,
+  potVolume,
+  Refusal,
 } from "../src/index";
 
 /** Limits of the grower's own, as typed; they win over any table once all four are there. */
@@ -20,7 +33,10 @@ export interface PotChoices {
   readonly container: string;
 }
 
-/** What a person chose and answered for one log; kept in the workbook, column answers by header so that columns may move. */
+/**
+ * What a person chose and answered for one log; kept in the workbook, column answers by header so that columns may
+ * move.
+ */
 export interface Choices {
   /** By pot; what stands under "" holds for every pot without choices of its own. */
   readonly pots: Readonly<Record<string, PotChoices>>;
@@ -56,8 +72,15 @@ export function potChoices({ pots }: Pick<Choices, "pots">, vessel: string | und
   return (name === undefined ? undefined : pots[name]) ?? noPotChoices;
 }
 
-/** A change for one pot. The first pot that is given a medium gives it to the whole bench, until another pot has its own. */
-export function forPot(choices: Choices, vessel: string | undefined, change: Partial<PotChoices>): Pick<Choices, "pots"> {
+/**
+ * A change for one pot. The first pot that is given a medium gives it to the whole bench, until another pot has its
+ * own.
+ */
+export function forPot(
+  choices: Choices,
+  vessel: string | undefined,
+  change: Partial<PotChoices>,
+): Pick<Choices, "pots"> {
   const changed = { ...potChoices(choices, vessel), ...change };
   const bench = Object.hasOwn(choices.pots, wholeBench) ? {} : { [wholeBench]: changed };
   return { pots: { ...choices.pots, ...bench, [vessel ?? wholeBench]: changed } };
@@ -79,7 +102,10 @@ export function bandOf({ medium, feeder, own }: PotChoices): Band | Refusal | un
 export function containerOf({ container }: PotChoices): Litres | Refusal | undefined {
   if (container.trim() === "") return undefined;
   return orRefusal(() =>
-    potVolume(litres(typedNumber(container, "the pot's volume", "a number of litres, or leave it empty"), "the pot's volume")));
+    potVolume(
+      litres(typedNumber(container, "the pot's volume", "a number of litres, or leave it empty"), "the pot's volume"),
+    ),
+  );
 }
 
 function orRefusal<T>(work: () => T): T | Refusal {

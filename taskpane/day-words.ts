@@ -1,6 +1,11 @@
 import { instant } from "./drawing/instant";
 
-const dayFormat = new Intl.DateTimeFormat("en-GB", { timeZone: "UTC", weekday: "short", day: "numeric", month: "short" });
+const dayFormat = new Intl.DateTimeFormat("en-GB", {
+  timeZone: "UTC",
+  weekday: "short",
+  day: "numeric",
+  month: "short",
+});
 const clockFormat = new Intl.DateTimeFormat("en-GB", { timeZone: "UTC", hour: "2-digit", minute: "2-digit" });
 
 /** A sheet's day as it is said beside a step: "Thu 5 Mar", with the time of day where it has one. */

@@ -13,4 +13,5 @@ const made: Readonly<Record<SheetTool, (pot?: SheetPot) => SheetTemplate>> = {
 };
 
 /** The sheet for a step of the course: made from the pot shown, or empty. */
-export const sheetFor = (tool: SheetTool, zone?: RootZone): SheetTemplate => made[tool](zone === undefined ? {} : potFor(zone, tool));
+export const sheetFor = (tool: SheetTool, zone?: RootZone): SheetTemplate =>
+  made[tool](zone === undefined ? {} : potFor(zone, tool));

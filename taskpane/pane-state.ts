@@ -16,4 +16,11 @@ export interface PaneState {
   readonly own: OwnSheet | undefined;
 }
 
-export const freshPane: PaneState = { place: undefined, selection: undefined, choices: noChoices, zone: undefined, following: false, own: undefined };
+export const freshPane: PaneState = {
+  place: undefined,
+  selection: undefined,
+  choices: noChoices,
+  zone: undefined,
+  following: false,
+  own: undefined,
+};

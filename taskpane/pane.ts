@@ -42,7 +42,10 @@ export class Pane extends PaneCore implements Actions {
     this.readFor({ canWait: false }, "read");
   };
 
-  /** After the pane itself wrote beside the log, so that its headers changed: what was chosen stays chosen, and `change` is added. */
+  /**
+   * After the pane itself wrote beside the log, so that its headers changed: what was chosen stays chosen, and `change`
+   * is added.
+   */
   readonly readAfterWriting = async (change: (zone: RootZone) => Partial<Choices> = () => ({})): Promise<void> => {
     const { place, choices } = this.state;
     if (place === undefined) return;
@@ -90,7 +93,10 @@ export class Pane extends PaneCore implements Actions {
 
   readonly placePicture = (): void => {
     const { zone } = this.state;
-    if (zone !== undefined) void this.carryOut(async () => { this.say(await this.page.placeTimeline(zone), "place"); }, "place");
+    if (zone !== undefined)
+      void this.carryOut(async () => {
+        this.say(await this.page.placeTimeline(zone), "place");
+      }, "place");
   };
 
   readonly open = (tool: Tool): void => {

@@ -18,7 +18,10 @@ export async function placeTimeline(whole: RootZone): Promise<string> {
   const zone = inRange(whole);
   const theme = currentTheme() === "dark" ? "dark" : "light";
   const drawing = drawTimeline(zone.timeline, { width: sheetPictureWidth, theme, title: pictureTitle(zone) });
-  const { address, earlierStays } = await placePicture(zone.selection.sheetId, { ...drawing, png: await pngOf(drawing) });
+  const { address, earlierStays } = await placePicture(zone.selection.sheetId, {
+    ...drawing,
+    png: await pngOf(drawing),
+  });
   const placed = pictureWords.placed(zone.selection.sheetName, address);
   return earlierStays ? `${placed} ${pictureWords.earlierStays}` : placed;
 }

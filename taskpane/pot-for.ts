@@ -10,7 +10,11 @@ const weakestFeed = 0.5;
 export function potFor({ vessel, band, timeline, judgement, containerLitres }: RootZone, tool: Tool): SheetPot {
   const { readings, axis } = timeline;
   const last = (lane: "EC" | "pH", role: "input" | "runoff"): number | undefined => latest(readings, lane, role);
-  const step = judgement?.course.find(({ act }) => (tool === "flush sheet" ? act.includes("flush") || act === "reset the pH" : act.includes("feed") || act.includes("tank")));
+  const step = judgement?.course.find(({ act }) =>
+    tool === "flush sheet"
+      ? act.includes("flush") || act === "reset the pH"
+      : act.includes("feed") || act.includes("tank"),
+  );
   const medium = band?.medium;
   const drained = tool !== "flush sheet" || drainedMedia.some((each) => each === medium);
   const flushed = timeline.watches.at(-1)?.flushed;

@@ -1,5 +1,13 @@
 import {
-  type Band, type Litres, type LogAnswers, type LogReading, type PotJudgement, type PotReport, Refusal, reportOf, type Timeline,
+  type Band,
+  type Litres,
+  type LogAnswers,
+  type LogReading,
+  type PotJudgement,
+  type PotReport,
+  Refusal,
+  reportOf,
+  type Timeline,
 } from "../src/index";
 import { answersFor, bandOf, containerOf, type Choices, potChoices } from "./choices";
 import { headersOf } from "./headers";

@@ -27,7 +27,9 @@ export interface WorkHost extends Pick<QueueHost, "say" | "redraw"> {
   readonly readAfterWriting: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
 }
 
-/** The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened. */
+/**
+ * The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened.
+ */
 export class SheetWork implements WorkActions {
   private zone: RootZone | undefined;
   private readonly queue: WorkQueue;
@@ -81,7 +83,9 @@ export class SheetWork implements WorkActions {
 
   readonly addColumns = (): void => {
     this.onLog("add-columns", async (zone) => {
-      const wanted = offersFor(zone, this.uncompensated).filter(({ column, missing }) => missing === undefined && this.ticked.has(column.header));
+      const wanted = offersFor(zone, this.uncompensated).filter(
+        ({ column, missing }) => missing === undefined && this.ticked.has(column.header),
+      );
       if (wanted.length === 0) throw new SheetProblem("selection", workWords.tickFirst);
       const options = { ...optionsFor(zone, this.uncompensated), kind: this.kind };
       const done = await addColumns(zone, wanted.map(({ column }) => column), options);

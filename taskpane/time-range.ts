@@ -7,7 +7,10 @@ export type TimeRange = (typeof timeRanges)[number];
 const daysOf: Partial<Record<TimeRange, number>> = { "14 days": 14, "60 days": 60 };
 
 /** The first day of a range, counted back from the last reading; the day of the flush is part of "since the flush". */
-export function firstDay({ span, watches, axis }: Pick<Timeline, "span" | "watches" | "axis">, range: TimeRange): number {
+export function firstDay(
+  { span, watches, axis }: Pick<Timeline, "span" | "watches" | "axis">,
+  range: TimeRange,
+): number {
   if (span === undefined || axis !== "dates") return -Infinity;
   const days = daysOf[range];
   if (days !== undefined) return span[1] - days;

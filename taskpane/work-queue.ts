@@ -11,7 +11,10 @@ export interface QueueHost {
   readonly afterTakingBack: () => Promise<void>;
 }
 
-/** Actions on the sheet, one after the other: each says at its press what it did, and can be taken back, the last one first. */
+/**
+ * Actions on the sheet, one after the other: each says at its press what it did, and can be taken back, the last one
+ * first.
+ */
 export class WorkQueue {
   private readonly done: Done[] = [];
   private queue = Promise.resolve();
@@ -21,8 +24,8 @@ export class WorkQueue {
   get canTakeBack(): boolean { return this.done.length > 0; }
 
   /**
-   * `at` is the id of what was pressed; `after` looks at what the action made of the sheet. What was done is said, and has
-   * its way back, before anything else can fail.
+   * `at` is the id of what was pressed; `after` looks at what the action made of the sheet. What was done is said, and
+   * has its way back, before anything else can fail.
    */
   carryOut(action: () => Promise<Done | undefined>, at: string, after: () => Promise<void> = nothingMore): void {
     const turn = this.queue.then(() => this.tried(action, at, after)).finally(this.host.redraw);
@@ -54,7 +57,8 @@ export class WorkQueue {
       await this.saying({ words: done.words, isProblem: false, at, takeBack: () => { this.takeBack(at); } }, after);
     } catch (problem) {
       const known = problem instanceof SheetProblem;
-      if (known && problem.takeBack !== undefined) this.done.push({ words: problem.message, takeBack: problem.takeBack });
+      if (known && problem.takeBack !== undefined)
+        this.done.push({ words: problem.message, takeBack: problem.takeBack });
       this.host.say({ words: known ? problem.message : pageWords.fault(String(problem)), isProblem: true, at });
       if (!known) throw problem;
     }

@@ -1,6 +1,6 @@
 /**
- * The only file that calls Excel.run: every command to the workbook passes through `inExcel`, and every failure leaves it
- * as words that a person can act on.
+ * The only file that calls Excel.run: every command to the workbook passes through `inExcel`, and every failure leaves
+ * it as words that a person can act on.
  */
 
 /** What went wrong with the sheet, and what to do about it. */
@@ -46,7 +46,10 @@ const kindOfCode: Readonly<Record<string, SheetProblemKind>> = {
   ResponsePayloadSizeLimitExceeded: "too large",
 };
 
-/** Whether work may wait until the person has left the cell they are typing into; asked for by a button it may not, and says so. */
+/**
+ * Whether work may wait until the person has left the cell they are typing into; asked for by a button it may not, and
+ * says so.
+ */
 export interface Haste {
   readonly canWait: boolean;
 }
@@ -60,10 +63,15 @@ export const inExcel = <T>(batch: Batch<T>, { canWait }: Haste = { canWait: fals
 /** Whether this host has a part of its interface: `offers("1.12")`. */
 export const offers = (version: string): boolean => Office.context.requirements.isSetSupported("ExcelApi", version);
 
-/** The host's answer where a command cannot join a step of its undo list; the batch has put back what it wrote by then. */
+/**
+ * The host's answer where a command cannot join a step of its undo list; the batch has put back what it wrote by then.
+ */
 export const noUndo = "UndoNotSupported";
 
-/** Runs commands that write, as one step of the host's undo list; where the host cannot, it runs them again in several steps. */
+/**
+ * Runs commands that write, as one step of the host's undo list; where the host cannot, it runs them again in several
+ * steps.
+ */
 export const writingInExcel = <T>(batch: Batch<T>): Promise<T> =>
   told(async () => {
     try {

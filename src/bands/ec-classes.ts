@@ -1,7 +1,12 @@
 import { type EcBySample, type EcLimits, type Feeder } from "./limits";
 
 /** Three pairs of limits under one source. */
-export const classes = (source: string, light: readonly [number, number], medium: readonly [number, number], heavy: readonly [number, number]): EcLimits => {
+export const classes = (
+  source: string,
+  light: readonly [number, number],
+  medium: readonly [number, number],
+  heavy: readonly [number, number],
+): EcLimits => {
   const of = ([low, high]: readonly [number, number]) => ({ low, high, source });
   return { light: of(light), medium: of(medium), heavy: of(heavy) } satisfies Record<Feeder, object>;
 };
@@ -12,7 +17,12 @@ export const classes = (source: string, light: readonly [number, number], medium
  */
 const extracts = {
   "1:2 extract": classes("[umass-soluble-salts]; heavy upper common practice", [0.3, 0.8], [0.6, 1.3], [0.8, 1.5]),
-  "saturated extract": classes("[umass-soluble-salts]; heavy upper common practice", [0.8, 2.0], [1.5, 3.5], [2.0, 4.0]),
+  "saturated extract": classes(
+    "[umass-soluble-salts]; heavy upper common practice",
+    [0.8, 2.0],
+    [1.5, 3.5],
+    [2.0, 4.0],
+  ),
 } as const;
 
 /**
@@ -38,7 +48,12 @@ export const bark: EcBySample = { drain: barkRunoff, "pour-through": barkRunoff,
  * Crops on mineral wool are fed strongly: the heavy limits take in what growers' drains read [hemming-2019] [contest-
  * tomato-2020].
  */
-const woolDrain = classes("upper [hemming-2019], [contest-tomato-2020], lower common practice", [1.0, 2.5], [1.5, 4.0], [2.0, 5.5]);
+const woolDrain = classes(
+  "upper [hemming-2019], [contest-tomato-2020], lower common practice",
+  [1.0, 2.5],
+  [1.5, 4.0],
+  [2.0, 5.5],
+);
 export const mineralWool: EcBySample = { drain: woolDrain, "pour-through": woolDrain };
 
 const inertDrain = classes("common practice", [0.8, 2.0], [1.2, 2.8], [1.8, 3.5]);

@@ -3,7 +3,25 @@ import { type LogUnit } from "./units";
 
 /** Every unit that a column of a log can be in; pH is one of them, for it has no other. */
 export const logUnits = [
-  "mS/cm", "uS/cm", "dS/m", "mS/m", "S/m", "CF", "ppm 500", "ppm 640", "ppm 700", "pH", "L", "mL", "gal", "qt", "fl oz", "C", "F", "%", "share",
+  "mS/cm",
+  "uS/cm",
+  "dS/m",
+  "mS/m",
+  "S/m",
+  "CF",
+  "ppm 500",
+  "ppm 640",
+  "ppm 700",
+  "pH",
+  "L",
+  "mL",
+  "gal",
+  "qt",
+  "fl oz",
+  "C",
+  "F",
+  "%",
+  "share",
 ] as const;
 export type NamedLogUnit = Exclude<LogUnit, `ppm ${number}` | ""> | "ppm 500" | "ppm 640" | "ppm 700" | "pH";
 

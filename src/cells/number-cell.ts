@@ -11,7 +11,8 @@ const quantityNames: Readonly<Record<string, NamedQuantity>> = {
   ph: "pH", ec: "EC", ce: "EC", rh: "humidity", rlf: "humidity", temp: "temperature", t: "temperature",
 };
 /** Whether it rises or falls, drawn beside the figure: nothing that changes it. */
-const arrows = /^(?:[\u2190-\u2193\u2196-\u2199\u25b2\u25bc]|-?->|<-)\s*|\s*(?:[\u2190-\u2193\u2196-\u2199\u25b2\u25bc]|-?->|<-)$/g;
+const arrows =
+  /^(?:[\u2190-\u2193\u2196-\u2199\u25b2\u25bc]|-?->|<-)\s*|\s*(?:[\u2190-\u2193\u2196-\u2199\u25b2\u25bc]|-?->|<-)$/g;
 
 /** A number as typed, perhaps with its own unit and a doubt; a reason why there is none; or nothing measured. */
 export type NumberCell =
@@ -35,8 +36,8 @@ const numberText = /^([+-]?(?:\d+(?:[ ']\d{3})+|\d+)?(?:[.,]\d+)*(?:e[+-]?\d+)?)
 /**
  * Reads one cell that should hold a number: "1,8", "1.8 mS", "~6.2".
  *
- * A bound (">5") and a range ("5.8-6.0") are no readings. A comma before exactly three digits divides thousands where the
- * unit runs in hundreds (`thousands`), and is a decimal comma elsewhere.
+ * A bound (">5") and a range ("5.8-6.0") are no readings. A comma before exactly three digits divides thousands where
+ * the unit runs in hundreds (`thousands`), and is a decimal comma elsewhere.
  */
 export function numberCell(cell: unknown, thousands: boolean): NumberCell {
   if (typeof cell === "number") return Number.isFinite(cell) ? { value: cell } : undefined;
@@ -53,7 +54,8 @@ export function numberCell(cell: unknown, thousands: boolean): NumberCell {
   const [, figure = "", rest = ""] = numberText.exec(bare) ?? [];
   const value = figureValue(figure, thousands);
   if (value === undefined || figure === "") return { reason: `${quoted(cell)} is not a number` };
-  if (/\d/.test(rest.replace(/cm-1|m-1|m2/g, "")) && !/ppm|tds/.test(rest)) return { reason: `${quoted(cell)} holds more than one number` };
+  if (/\d/.test(rest.replace(/cm-1|m-1|m2/g, "")) && !/ppm|tds/.test(rest))
+    return { reason: `${quoted(cell)} holds more than one number` };
   const behind = quantityBehind.exec(rest.trim());
   const names = quantityNames[before?.[1] ?? behind?.[1] ?? ""];
   const read = withRest(cell, value, behind === null ? rest.trim() : "", bare !== named);
@@ -80,7 +82,8 @@ function figureValue(figure: string, thousands: boolean): number | undefined {
   const others = marks.slice(0, -1);
   const repeats = others.includes(last);
   if (repeats && !/^[+-]?\d{1,3}(?:[.,]\d{3})+$/.test(joined)) return undefined;
-  const divides = repeats || (last === "," && others.length === 0 && thousands && /^[+-]?[1-9]\d{0,2},\d{3}$/.test(joined));
+  const divides =
+    repeats || (last === "," && others.length === 0 && thousands && /^[+-]?[1-9]\d{0,2},\d{3}$/.test(joined));
   if (divides) return finite(joined.replace(/[.,]/g, ""));
   if (others.length > 0 && !/^[+-]?\d{1,3}(?:[.,]\d{3})+[.,]\d+$/.test(joined)) return undefined;
   const at = joined.lastIndexOf(last);

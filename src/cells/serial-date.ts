@@ -28,4 +28,5 @@ export function serialOf(year: number, month: number, day: number): number {
 }
 
 /** A time of day as a part of a day. */
-export const partOfDay = (hours: number, minutes: number, seconds = 0): number => (hours * 60 + minutes + seconds / 60) / minutesPerDay;
+export const partOfDay = (hours: number, minutes: number, seconds = 0): number =>
+  (hours * 60 + minutes + seconds / 60) / minutesPerDay;

@@ -12,8 +12,8 @@ export type HumidityLogUnit = "%" | "share";
 export type LogUnit = EcLogUnit | VolumeLogUnit | TemperatureLogUnit | HumidityLogUnit | "";
 
 /**
- * A unit as written: `ppm` may still lack its scale; `mV`, doses and what else the log does not read (`per`) are units of
- * nothing in it; `each` is a volume of one plant or one area.
+ * A unit as written: `ppm` may still lack its scale; `mV`, doses and what else the log does not read (`per`) are units
+ * of nothing in it; `each` is a volume of one plant or one area.
  */
 export type WrittenUnit = Exclude<LogUnit, `ppm ${number}`> | "ppm" | "mV" | "per" | "each";
 
@@ -21,7 +21,12 @@ const free = (pattern: string): RegExp => new RegExp(`(?<![a-z])(?:${pattern})(?
 
 /** In this order: the longer spelling first. Works on text made plain. */
 const patterns: readonly (readonly [RegExp, WrittenUnit])[] = [
-  [free(`(?:ml|l|lit(?:er|re)s?|gal)\\s?(?:/|per|a|pro|par|por|je)\\s?(?:plants?|pots?|pflanze|topf|planta?e?|m2|sqm|maceta)`), "each"],
+  [
+    free(
+      `(?:ml|l|lit(?:er|re)s?|gal)\\s?(?:/|per|a|pro|par|por|je)\\s?(?:plants?|pots?|pflanze|topf|planta?e?|m2|sqm|maceta)`,
+    ),
+    "each",
+  ],
   [free("(?:ml|l|g|mg|gal|tsp)\\s?/\\s?(?:gal|h|hr|min|day|d|m3|kg|plants?)|(?:ml|g|tsp)\\s?/\\s?l"), "per"],
   [free("(?:mmol|meq|umol|mol)(?:\\s?/\\s?(?:l|m2.*|s|kg))?|g\\s?/\\s?m3|(?:g|mg)\\s?/\\s?kg"), "per"],
   [free("umhos?\\s?/\\s?cm"), "uS/cm"],
@@ -71,8 +76,10 @@ export function findUnit(text: string): FoundUnits {
     unit ??= found;
     rest = rest.replace(pattern, " § ");
   }
-  if (unit === undefined && timesTen.test(rest)) return { unit: "CF", scale: undefined, rest: rest.replace(timesTen, " § ") };
-  if (unit === undefined && timesThousand.test(rest)) return { unit: "uS/cm", scale: undefined, rest: rest.replace(timesThousand, " § ") };
+  if (unit === undefined && timesTen.test(rest))
+    return { unit: "CF", scale: undefined, rest: rest.replace(timesTen, " § ") };
+  if (unit === undefined && timesThousand.test(rest))
+    return { unit: "uS/cm", scale: undefined, rest: rest.replace(timesThousand, " § ") };
   if (unit !== "ppm" && !/\btds/.test(rest)) return { unit, scale: undefined, rest };
   const scale = scalePattern.exec(rest);
   if (!scale) return { unit, scale: undefined, rest };

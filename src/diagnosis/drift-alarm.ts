@@ -11,7 +11,10 @@ export type DriftAlarm = "steady" | "drifting up" | "drifting down";
 /** k and h in scatters of the baseline: [montgomery-2009] gives h as 4 or 5; the larger rings falsely less often. */
 const slackScatters = 0.5;
 const alarmScatters = 5;
-/** A reading counts as at most this far off, so that one odd reading adds 3.5 of the 5 it takes; after [lucas-crosier-1982]. */
+/**
+ * A reading counts as at most this far off, so that one odd reading adds 3.5 of the 5 it takes; after
+ * [lucas-crosier-1982].
+ */
 const mostScatters = 4;
 /** How much the latest reading weighs in the level that is told: the example's weight [nist-handbook] 6.3.2.4. */
 const levelWeight = 0.3;
@@ -22,15 +25,16 @@ const usualBaseline = 5;
 /**
  * Drift alarm: do the readings still stand where the first ones stood?
  *
- * Feeds the weekly look at a pot that is doing well. It errs to ringing: within 20 more steady readings it rings falsely at some
- * time in 39 of 100 logs with a baseline of 5 readings, in 24 with 10, in 13 with 20, and still rings at the 20th in 27, 14 and 6
- * (simulated for normal scatter beyond the meter's tolerance; within it, less).
+ * Feeds the weekly look at a pot that is doing well. It errs to ringing: within 20 more steady readings it rings
+ * falsely at some time in 39 of 100 logs with a baseline of 5 readings, in 24 with 10, in 13 with 20, and still rings
+ * at the 20th in 27, 14 and 6 (simulated for normal scatter beyond the meter's tolerance; within it, less).
  *
- * Formula:  tabular CUSUM about the baseline's mean, k = 0.5 s, h = 5 s; s = the baseline's standard deviation, at least the
- *           meter's tolerance (2 %, at least 0.05); each reading counted as at most 4 s off; it rings while the last sum is above h
+ * Formula:  tabular CUSUM about the baseline's mean, k = 0.5 s, h = 5 s; s = the baseline's standard deviation, at
+ *           least the meter's tolerance (2 %, at least 0.05); each reading counted as at most 4 s off; it rings while
+ *           the last sum is above h
  * Valid:    pH, or EC in mS/cm, uS/cm or ppm, one reading after the other; a step or a slide, not a slow swing
- * Source:   [nist-handbook] 6.3.2.3; h [montgomery-2009]; the cap after [lucas-crosier-1982]; the level told [nist-handbook]
- *           6.3.2.4
+ * Source:   [nist-handbook] 6.3.2.3; h [montgomery-2009]; the cap after [lucas-crosier-1982]; the level told
+ *           [nist-handbook] 6.3.2.4
  *
  * @param baselineCount how many of the first readings are the baseline: 3 or more
  * @throws {Refusal} `impossible` when the baseline is not a whole number of 3 or more

@@ -10,15 +10,17 @@ const driftChance = 0.05;
 /**
  * Days until the drift of a reading takes it out of the band.
  *
- * Feeds when to act in a quiet week. It says nothing rather than guess: without a drift that stands out of the scatter (5 or
- * more readings) there is no date.
+ * Feeds when to act in a quiet week. It says nothing rather than guess: without a drift that stands out of the scatter
+ * (5 or more readings) there is no date.
  *
- * Formula:  days = (limit ahead - level) / drift; level = the Theil-Sen line on the last day; 0 when it already stands outside
+ * Formula:  days = (limit ahead - level) / drift; level = the Theil-Sen line on the last day; 0 when it already stands
+ *           outside
  * Valid:    while the pot goes on as it did; Mann-Kendall chance below 5 %, two-sided
  * Source:   [sen-1968], [mann-1945]
  *
  * @returns days from the last reading, 0 or more; `undefined` when the drift is not told from chance, or leads nowhere
- * @throws {Refusal} `order` when low is not below high, `wrong-unit` for readings a hundredfold beyond their limits, `not-enough-readings` as `drift`
+ * @throws {Refusal} `order` when low is not below high, `wrong-unit` for readings a hundredfold beyond their limits,
+ *   `not-enough-readings` as `drift`
  * @example driftLeft([1, 2, 3, 4, 5].map((value) => ({ day: value, value })), 0, 7) // 2
  */
 export function driftLeft(readings: readonly Dated[], low: number, high: number): number | undefined {

@@ -3,8 +3,8 @@ import { type Ph } from "../quantities";
 /**
  * pH shift: how far the runoff's pH stands from what was poured in, in pH units.
  *
- * Feeds the look at a drifting pH. Below 0 the root zone pulls pH down (ammonium feed, acid medium), above 0 it pushes up
- * (alkaline water, nitrate feed).
+ * Feeds the look at a drifting pH. Below 0 the root zone pulls pH down (ammonium feed, acid medium), above 0 it pushes
+ * up (alkaline water, nitrate feed).
  *
  * Formula:  shift = runoff pH - input pH
  * Source:   common practice

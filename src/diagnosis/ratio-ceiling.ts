@@ -5,7 +5,8 @@ import { Refusal } from "../refusal";
  * Ratio ceiling: the salt ratio that a bed settles at when it leaches this share and the roots take up no salt.
  *
  * Feeds the reading of a high salt ratio: near or above this line the feed is stronger than the plant takes; well below
- * it the roots are using what is there. A reference line, never a prediction: Ku & Hershey recovered 0.71 to 1.14 of it.
+ * it the roots are using what is there. A reference line, never a prediction: Ku & Hershey recovered 0.71 to 1.14 of
+ * it.
  *
  * Formula:  ceiling = 1 / LF
  * Valid:    steady feeding; 0 < LF <= 1
@@ -17,5 +18,9 @@ import { Refusal } from "../refusal";
  */
 export function ratioCeiling(fraction: Share): number {
   if (fraction > 0) return 1 / fraction;
-  throw new Refusal("outside-validity", { quantity: "leaching fraction", given: fraction, allowed: "a pot that drains: above 0" });
+  throw new Refusal("outside-validity", {
+    quantity: "leaching fraction",
+    given: fraction,
+    allowed: "a pot that drains: above 0",
+  });
 }

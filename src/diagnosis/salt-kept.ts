@@ -15,8 +15,8 @@ export interface SaltySolution {
 /**
  * Grams of salt that one irrigation left behind in the pot.
  *
- * Feeds the question how to keep a buildup from coming back: the sum over the irrigations of a week is what the plant took up
- * plus what stays. It counts the roots' uptake as kept, so it errs to too much.
+ * Feeds the question how to keep a buildup from coming back: the sum over the irrigations of a week is what the plant
+ * took up plus what stays. It counts the roots' uptake as kept, so it errs to too much.
  *
  * Formula:  grams = scale (ECin Vin - ECout Vout) / 1000
  * Valid:    both at 25 C; mixed salts: the scale is good to a tenth

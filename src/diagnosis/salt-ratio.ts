@@ -4,8 +4,8 @@ import { Refusal } from "../refusal";
 /**
  * Salt ratio: how many times saltier the runoff is than what was poured in.
  *
- * Feeds the first look at salt buildup. A high ratio alone is no injury: a bed that leaches little settles at 3 to 7, so
- * read it beside the leaching fraction (`ratioCeiling`).
+ * Feeds the first look at salt buildup. A high ratio alone is no injury: a bed that leaches little settles at 3 to 7,
+ * so read it beside the leaching fraction (`ratioCeiling`).
  *
  * Formula:  ratio = runoff EC / input EC
  * Valid:    both readings at 25 C and on one scale; above 100 one of them is in another unit: refuses
@@ -18,7 +18,8 @@ import { Refusal } from "../refusal";
  * @example saltRatio(ec25(2.4), ec25(1.5)) // 1.6
  */
 export function saltRatio(runoffEc: Ec25, inputEc: Ec25): number {
-  if (!(inputEc > 0)) throw new Refusal("impossible", { quantity: "input EC", given: inputEc, unit: "mS/cm", allowed: "above 0" });
+  if (!(inputEc > 0))
+    throw new Refusal("impossible", { quantity: "input EC", given: inputEc, unit: "mS/cm", allowed: "above 0" });
   const ratio = runoffEc / inputEc;
   const [, highest] = quantities.saltRatio.physical;
   if (ratio <= highest) return ratio;

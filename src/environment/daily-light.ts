@@ -17,7 +17,8 @@ const micromolesPerMole = 1_000_000;
  * @param hours h a day
  * @example dailyLight(photonFlux(400), hours(12)) // 17.28
  */
-export const dailyLight = (ppfd: PhotonFlux, hours: Hours): number => (ppfd * hours * secondsPerHour) / micromolesPerMole;
+export const dailyLight = (ppfd: PhotonFlux, hours: Hours): number =>
+  (ppfd * hours * secondsPerHour) / micromolesPerMole;
 
 const hoursInADay = 24;
 
@@ -27,8 +28,8 @@ const roundOff = 1e-9;
 /**
  * Hours a day that a lamp must burn to give a daily light integral: the inverse of `dailyLight`.
  *
- * Feeds easing the load of a plant whose roots are in trouble: fewer moles a day for some days. Light that comes in from
- * outside is not taken off.
+ * Feeds easing the load of a plant whose roots are in trouble: fewer moles a day for some days. Light that comes in
+ * from outside is not taken off.
  *
  * Formula:  hours = DLI x 1 000 000 / (PPFD x 3600)
  * Valid:    up to 24 hours; beyond: refuses
@@ -41,10 +42,16 @@ const roundOff = 1e-9;
  * @example lightHours(photonFlux(400), dailyLightIntegral(17.28)) // 12
  */
 export function lightHours(ppfd: PhotonFlux, light: DailyLight): Hours {
-  if (!(ppfd > 0)) throw new Refusal("impossible", { quantity: "PPFD", given: ppfd, unit: "umol/m2 s", allowed: "above 0" });
+  if (!(ppfd > 0))
+    throw new Refusal("impossible", { quantity: "PPFD", given: ppfd, unit: "umol/m2 s", allowed: "above 0" });
   const hours = (light * micromolesPerMole) / (ppfd * secondsPerHour);
   if (hours <= hoursInADay * (1 + roundOff)) return Math.min(hours, hoursInADay) as Hours;
   const most = Number(((ppfd * hoursInADay * secondsPerHour) / micromolesPerMole).toFixed(2));
   const allowed = `a light integral of at most ${most} at this PPFD, all a day has`;
-  throw new Refusal("outside-validity", { quantity: "daily light integral", given: light, unit: "mol/m2 a day", allowed });
+  throw new Refusal("outside-validity", {
+    quantity: "daily light integral",
+    given: light,
+    unit: "mol/m2 a day",
+    allowed,
+  });
 }

@@ -1,7 +1,9 @@
 import { type Percent } from "../quantities";
 import { Refusal } from "../refusal";
 
-/** At or below this, %, a humidity is a share typed for a percentage: no room with plants is so dry. Common practice. */
+/**
+ * At or below this, %, a humidity is a share typed for a percentage: no room with plants is so dry. Common practice.
+ */
 export const driestPercent = 1;
 
 /**

@@ -22,6 +22,12 @@ const validCelsius: readonly [number, number] = [0, 50];
  */
 export function saturationPressure(celsius: Celsius, called = "air temperature"): number {
   const [low, high] = validCelsius;
-  if (celsius >= low && celsius <= high) return pressureAtZero * Math.exp((tetens.slope * celsius) / (celsius + tetens.celsius));
-  throw new Refusal("outside-validity", { quantity: called, given: celsius, unit: "C", allowed: `${low} to ${high} C` });
+  if (celsius >= low && celsius <= high)
+    return pressureAtZero * Math.exp((tetens.slope * celsius) / (celsius + tetens.celsius));
+  throw new Refusal("outside-validity", {
+    quantity: called,
+    given: celsius,
+    unit: "C",
+    allowed: `${low} to ${high} C`,
+  });
 }

@@ -5,7 +5,8 @@ import { saturationPressure } from "./saturation-pressure";
 /**
  * Vapour pressure deficit, in kPa: how hard the air pulls water out of a leaf.
  *
- * Feeds how fast pots dry and salts concentrate. Without a leaf temperature the leaf counts as being as warm as the air.
+ * Feeds how fast pots dry and salts concentrate. Without a leaf temperature the leaf counts as being as warm as the
+ * air.
  *
  * Formula:  VPD = e(leaf) - e(air) RH / 100
  * Valid:    0 to 50 C; outside: refuses

@@ -14,7 +14,8 @@ import { washingOf } from "./container-table";
  *
  * @param containerLitres the pot's own volume, L
  * @returns L
- * @throws {Refusal} `impossible` when the pot has no volume, `implausible` above 2000 L; `unknown-choice` for a tank without a drain
+ * @throws {Refusal} `impossible` when the pot has no volume, `implausible` above 2000 L; `unknown-choice` for a tank
+ *   without a drain
  * @example containerCapacity(litres(10), "coir") // 6.5
  */
 export function containerCapacity(containerLitres: Litres, medium: Medium): Litres {
@@ -42,5 +43,10 @@ export function potVolume(containerLitres: Litres): Litres {
     throw new Refusal("implausible", { quantity: "container volume", given: containerLitres, unit: "L", allowed });
   }
   if (containerLitres > 0) return containerLitres;
-  throw new Refusal("impossible", { quantity: "container volume", given: containerLitres, unit: "L", allowed: "above 0" });
+  throw new Refusal("impossible", {
+    quantity: "container volume",
+    given: containerLitres,
+    unit: "L",
+    allowed: "above 0",
+  });
 }

@@ -17,7 +17,10 @@ export interface Washing {
   readonly source: string;
 }
 
-/** Removal of the old solution falls off after 1 to 1.5 container capacities [kerr-1983]; past 3 the model gains under 5 %. */
+/**
+ * Removal of the old solution falls off after 1 to 1.5 container capacities [kerr-1983]; past 3 the model gains under 5
+ * %.
+ */
 const soillessCapacities = 3;
 
 /** Soil drains slowly and gives its salts back slowly, so the gentler course ends sooner. Common practice. */
@@ -26,8 +29,8 @@ const soilCapacities = 2;
 const soilless = { capacitiesLimit: soillessCapacities, standing: "judgement" } as const;
 
 /**
- * Water held follows published container capacities (43 to 65 % of volume in pots of soilless mix); mixing is a judgement
- * between the fully mixed pot (1) and water that runs down the walls (0).
+ * Water held follows published container capacities (43 to 65 % of volume in pots of soilless mix); mixing is a
+ * judgement between the fully mixed pot (1) and water that runs down the walls (0).
  */
 export const washingTable: Readonly<Record<DrainedMedium, Washing>> = {
   coir: { shareHeld: 0.65, mixing: 0.7, ...soilless, source: "common practice, no source" },
@@ -35,7 +38,13 @@ export const washingTable: Readonly<Record<DrainedMedium, Washing>> = {
   bark: { shareHeld: 0.5, mixing: 0.6, ...soilless, source: "[sna-bmp-1997] for water held; mixing common practice" },
   "mineral wool": { shareHeld: 0.8, mixing: 0.85, ...soilless, source: "common practice, no source" },
   inert: { shareHeld: 0.3, mixing: 0.6, ...soilless, source: "common practice, no source" },
-  soil: { shareHeld: 0.35, mixing: 0.4, capacitiesLimit: soilCapacities, standing: "judgement", source: "common practice, no source" },
+  soil: {
+    shareHeld: 0.35,
+    mixing: 0.4,
+    capacitiesLimit: soilCapacities,
+    standing: "judgement",
+    source: "common practice, no source",
+  },
 };
 
 export const drainedMedia = Object.keys(washingTable) as readonly DrainedMedium[];

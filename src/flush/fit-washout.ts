@@ -9,8 +9,8 @@ export interface WashPoint {
 /**
  * The washout rate of this very pot, per litre, from its own readings.
  *
- * A straight line through the logarithm of the excess over the water's EC. Each point weighs by its excess squared, because
- * a meter errs alike in EC at every reading, and the logarithm magnifies that near the water's own EC.
+ * A straight line through the logarithm of the excess over the water's EC. Each point weighs by its excess squared,
+ * because a meter errs alike in EC at every reading, and the logarithm magnifies that near the water's own EC.
  *
  * Formula:  ln(EC - ECw) = a - r L, weighted least squares, weight (EC - ECw)^2
  * Valid:    readings above the water's own EC, taken at two or more volumes; others are left out
@@ -23,7 +23,8 @@ export function fitWashout(points: readonly WashPoint[], waterEc: Ec25): number 
   const rows = points
     .filter(({ ec }) => ec > waterEc)
     .map(({ litresSoFar, ec }) => ({ x: litresSoFar, y: Math.log(ec - waterEc), weight: (ec - waterEc) ** 2 }));
-  const sum = (term: (row: (typeof rows)[number]) => number): number => rows.reduce((total, row) => total + term(row), 0);
+  const sum = (term: (row: (typeof rows)[number]) => number): number =>
+    rows.reduce((total, row) => total + term(row), 0);
   const weight = sum((row) => row.weight);
   const meanX = sum((row) => row.weight * row.x) / weight;
   const meanY = sum((row) => row.weight * row.y) / weight;

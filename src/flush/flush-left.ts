@@ -3,7 +3,14 @@ import { type Ec25, type Litres, quantities } from "../quantities";
 import { meterTolerance } from "../readings/series-unit";
 import { Refusal } from "../refusal";
 import { fitWashout } from "./fit-washout";
-import { believableEc, believableEcs, ecSetAside, type FlushReading, litresPoured, untilLastFilled } from "./flush-reading";
+import {
+  believableEc,
+  believableEcs,
+  ecSetAside,
+  type FlushReading,
+  litresPoured,
+  untilLastFilled,
+} from "./flush-reading";
 import { doubtfulPortions } from "./portions";
 import { washingCourse } from "./washing-course";
 import { reachable, washoutEc, washoutLitres } from "./washout";
@@ -12,7 +19,10 @@ import { inLitres, inMillisiemens } from "./words";
 /** Below three readings a curve is a guess: two always lie on one. */
 const fewestReadings = 3;
 
-/** A last portion that takes off less than half of what the fit expects is the bend of a flattening curve. Common practice. */
+/**
+ * A last portion that takes off less than half of what the fit expects is the bend of a flattening curve. Common
+ * practice.
+ */
 const leastOfExpected = 0.5;
 
 /** An amount of water still to pour, or an honest "cannot say", with the reasons for either. */
@@ -39,28 +49,38 @@ export function flushLeft(readings: readonly FlushReading[], targetEc: Ec25, wat
   const last = believableEc(filled.at(-1)?.ec);
   if (last instanceof Refusal) return cannotSay(last.message);
   const now = `runoff EC ${inMillisiemens(last)}, target ${inMillisiemens(target)}`;
-  if (!isAbove(last, target, quantities.ec.resolution)) return { litres: 0 as Litres, reasons: [`already there: ${now}`] };
+  if (!isAbove(last, target, quantities.ec.resolution))
+    return { litres: 0 as Litres, reasons: [`already there: ${now}`] };
   const doubt = doubtfulPortions(filled) ?? whyNot(filled);
   const ratePerLitre = doubt === undefined ? fittedRate(filled, waterEc) : undefined;
-  if (ratePerLitre === undefined) return cannotSay(doubt ?? "the readings draw no falling curve", now, ...ecSetAside(filled));
+  if (ratePerLitre === undefined)
+    return cannotSay(doubt ?? "the readings draw no falling curve", now, ...ecSetAside(filled));
   const slowing = fallsShort(filled, waterEc, ratePerLitre);
   if (slowing !== undefined) return cannotSay(slowing, now, ...ecSetAside(filled));
   const litres = washoutLitres(last, target, { waterEc, ratePerLitre });
-  const far = litres > litresPoured(filled) ? ["this looks further ahead than the readings reach: trust the next reading more"] : [];
+  const far =
+    litres > litresPoured(filled)
+      ? ["this looks further ahead than the readings reach: trust the next reading more"]
+      : [];
   const fit = `fitted to ${believableEcs(filled).length} readings: a litre carries off ${((1 - Math.exp(-ratePerLitre)) * 100).toFixed(1)} % of the excess`;
-  return { litres, reasons: [`${inLitres(litres)} more; ${now}`, fit, ...far, "measure after each portion", ...ecSetAside(filled)] };
+  return {
+    litres,
+    reasons: [`${inLitres(litres)} more; ${now}`, fit, ...far, "measure after each portion", ...ecSetAside(filled)],
+  };
 }
 
 const cannotSay = (...reasons: [string, ...string[]]): FlushLeft => ({ litres: "cannot say", reasons });
 
 function whyNot(filled: readonly FlushReading[]): string | undefined {
   const read = believableEcs(filled);
-  if (read.length < fewestReadings) return `runoff EC read ${read.length === 1 ? "once" : `${read.length} times`} is too few: at least ${fewestReadings} readings needed`;
+  if (read.length < fewestReadings)
+    return `runoff EC read ${read.length === 1 ? "once" : `${read.length} times`} is too few: at least ${fewestReadings} readings needed`;
   const course = washingCourse(read.map(({ ec }) => ec));
   if (course === "flat") return "the last three readings are level: more water no longer helps";
   if (course === "rising") return "the runoff EC is rising: wait, then measure again";
   const first = read[0];
-  if (first === undefined || litresPoured(filled.slice(first.row + 1)) === 0) return "no litres poured between the readings are written down";
+  if (first === undefined || litresPoured(filled.slice(first.row + 1)) === 0)
+    return "no litres poured between the readings are written down";
   return undefined;
 }
 
@@ -71,8 +91,11 @@ function fallsShort(filled: readonly FlushReading[], waterEc: Ec25, ratePerLitre
   const between = litresPoured(filled.slice(before.row + 1));
   const expected = before.ec - washoutEc(before.ec, waterEc, { litres: between, ratePerLitre });
   const fall = before.ec - last.ec;
-  const isShort = fall < leastOfExpected * expected && isAbove(expected, fall + meterTolerance(before.ec), quantities.ec.resolution);
-  return isShort ? `flattening: the last portion took off ${inMillisiemens(fall)} where the fit expects ${inMillisiemens(expected)}` : undefined;
+  const isShort =
+    fall < leastOfExpected * expected && isAbove(expected, fall + meterTolerance(before.ec), quantities.ec.resolution);
+  return isShort
+    ? `flattening: the last portion took off ${inMillisiemens(fall)} where the fit expects ${inMillisiemens(expected)}`
+    : undefined;
 }
 
 function fittedRate(filled: readonly FlushReading[], waterEc: Ec25): number | undefined {

@@ -7,7 +7,10 @@ import { washoutEc } from "./washout";
 /** A quarter of what the pot holds: small pulses wash out more than one slug of the same water. Common practice. */
 export const standardPortionShare = 0.25 as Share;
 
-/** Smaller portions than a twentieth never reach the bottom; larger ones than a capacity run past the roots. Common practice. */
+/**
+ * Smaller portions than a twentieth never reach the bottom; larger ones than a capacity run past the roots. Common
+ * practice.
+ */
 const portionShares: readonly [number, number] = [0.05, 1];
 
 /** So that 4.000000000000001 portions are four. */
@@ -32,7 +35,8 @@ export interface FlushPlan {
 }
 
 /**
- * A flush in equal portions, with the runoff EC expected after each, to be poured with a pause and a reading in between.
+ * A flush in equal portions, with the runoff EC expected after each, to be poured with a pause and a reading in
+ * between.
  *
  * Errs to less water: it ends at the over-flush limit and says that it falls short of the target.
  *
@@ -44,7 +48,11 @@ export interface FlushPlan {
  * @throws {Refusal} `outside-validity` for another portion share; `impossible` as `flushVolume`
  * @example flushPlan(ec25(6), ec25(3), { containerLitres: litres(10), waterEc: ec25(0.4), medium: "coir" }).portions.length // 5
  */
-export function flushPlan(runoffEc: Ec25, targetEc: Ec25, pot: FlushPot & { readonly portionShare?: Share }): FlushPlan {
+export function flushPlan(
+  runoffEc: Ec25,
+  targetEc: Ec25,
+  pot: FlushPot & { readonly portionShare?: Share },
+): FlushPlan {
   const share = portionShare(pot.portionShare ?? standardPortionShare);
   const { litres: volume, neededLitres, limitLitres, capped } = flushVolume(runoffEc, targetEc, pot);
   const count = Math.ceil(volume / (share * containerCapacity(pot.containerLitres, pot.medium)) - roundOff);
@@ -60,5 +68,9 @@ export function flushPlan(runoffEc: Ec25, targetEc: Ec25, pot: FlushPot & { read
 function portionShare(share: Share): Share {
   const [low, high] = portionShares;
   if (share >= low && share <= high) return share;
-  throw new Refusal("outside-validity", { quantity: "portion share", given: share, allowed: `${low} to ${high} of what the pot holds` });
+  throw new Refusal("outside-validity", {
+    quantity: "portion share",
+    given: share,
+    allowed: `${low} to ${high} of what the pot holds`,
+  });
 }

@@ -6,7 +6,9 @@ export interface FlushReading {
   readonly ph: number | undefined;
   /** mS/cm at 25 C. */
   readonly ec: number | undefined;
-  /** Litres of the portion poured before this reading; none for the reading before the flush and for one after a pause. */
+  /**
+   * Litres of the portion poured before this reading; none for the reading before the flush and for one after a pause.
+   */
   readonly litres: Litres | undefined;
 }
 
@@ -27,7 +29,9 @@ export const believablePh = (value: number | undefined): Ph | Refusal => believa
 export const believableEc = (value: number | undefined): Ec25 | Refusal => believable(value, "ec", "runoff EC", ec25);
 
 /** The EC readings that can be believed, each with its place among the rows. */
-export const believableEcs = (readings: readonly FlushReading[]): readonly { readonly row: number; readonly ec: Ec25 }[] =>
+export const believableEcs = (
+  readings: readonly FlushReading[],
+): readonly { readonly row: number; readonly ec: Ec25 }[] =>
   readings.flatMap((reading, row) => {
     const ec = believableEc(reading.ec);
     return ec instanceof Refusal ? [] : [{ row, ec }];
@@ -55,5 +59,10 @@ function believable<T extends number>(
     throw problem;
   }
   const { plausible, unit } = quantities[name];
-  return new Refusal("implausible", { quantity: called, given: value, unit, allowed: `${plausible[0]} to ${plausible[1]}` });
+  return new Refusal("implausible", {
+    quantity: called,
+    given: value,
+    unit,
+    allowed: `${plausible[0]} to ${plausible[1]}`,
+  });
 }

@@ -28,8 +28,9 @@ interface FlushAim {
 /**
  * The next portion of a flush under way, in litres, with what the stop check says.
  *
- * Feeds the top of the flush sheet and of the pane. The stop check rules; where it says "in band" and the last reading is not
- * yet at the target, one portion more is poured. Errs to less: never more than the litres that the pot's own readings ask for.
+ * Feeds the top of the flush sheet and of the pane. The stop check rules; where it says "in band" and the last reading
+ * is not yet at the target, one portion more is poured. Errs to less: never more than the litres that the pot's own
+ * readings ask for.
  *
  * Formula:  next = min(a portion of the plan, litres left by `flushLeft` where it can say)
  * Valid:    as `flushStop`

@@ -2,7 +2,14 @@ import { type Band } from "../bands/band";
 import { isBelow, standing } from "../maths/compare";
 import { type Ec25, type Litres, type Ph, quantities } from "../quantities";
 import { Refusal } from "../refusal";
-import { believableEc, believablePh, ecSetAside, type FlushReading, litresPoured, untilLastFilled } from "./flush-reading";
+import {
+  believableEc,
+  believablePh,
+  ecSetAside,
+  type FlushReading,
+  litresPoured,
+  untilLastFilled,
+} from "./flush-reading";
 import { type FlushVerdict } from "./flush-verdict";
 import { overFlushLimit } from "./over-flush-limit";
 import { doubtfulPortions } from "./portions";
@@ -12,11 +19,12 @@ import { inLitres, inMillisiemens, inPh } from "./words";
 /**
  * The stop check of a flush: pour on, pause, or stop, from the readings taken while washing.
  *
- * Errs to less water: the water limit ends a flush whatever the runoff reads; no believable last reading, no advice to pour.
- * Soil is taken slower: a pause after each portion, and a smaller limit.
+ * Errs to less water: the water limit ends a flush whatever the runoff reads; no believable last reading, no advice to
+ * pour. Soil is taken slower: a pause after each portion, and a smaller limit.
  *
- * Formula:  in this order: last reading not believable; litres that are no portions; water limit reached; EC below the band; EC in band (pH in: stop, pH
- *           out: pause, for water does not cure pH); EC above it: by its course (`whileSalty`)
+ * Formula:  in this order: last reading not believable; litres that are no portions; water limit reached; EC below the
+ *           band; EC in band (pH in: stop, pH out: pause, for water does not cure pH); EC above it: by its course
+ *           (`whileSalty`)
  * Valid:    readings in order, one row each; rows below the last filled one are left out
  * Source:   common practice; [kerr-1983] for the flattening
  *
@@ -30,7 +38,8 @@ export function flushStop(readings: readonly FlushReading[], band: Band, contain
   const last = filled.at(-1);
   const ph = believablePh(last?.ph);
   const ec = believableEc(last?.ec);
-  if (ph instanceof Refusal || ec instanceof Refusal) return cannotSay([ec, ph], water, filled.length < readings.length);
+  if (ph instanceof Refusal || ec instanceof Refusal)
+    return cannotSay([ec, ph], water, filled.length < readings.length);
   const doubt = doubtfulPortions(filled, containerLitres);
   if (doubt !== undefined) return { answer: "cannot say", reasons: [doubt, "pour no more until the litres are right"] };
   const verdict = water.reached ? enoughWater(ec, band) : byBand(filled, { ph, ec }, { band, containerLitres });
@@ -45,7 +54,8 @@ interface Water {
 
 function waterSoFar(readings: readonly FlushReading[], { medium }: Band, containerLitres: Litres | undefined): Water {
   const poured = litresPoured(readings);
-  if (containerLitres === undefined) return { reached: false, said: "no container volume given: the water limit is not checked" };
+  if (containerLitres === undefined)
+    return { reached: false, said: "no container volume given: the water limit is not checked" };
   const limit = overFlushLimit(containerLitres, medium);
   const whose = medium === undefined ? "medium unknown, so the gentlest limit" : `limit for ${medium}`;
   const said = `${inLitres(poured)} poured; ${whose} ${inLitres(limit)} in a pot of ${inLitres(containerLitres)}`;
@@ -55,8 +65,13 @@ function waterSoFar(readings: readonly FlushReading[], { medium }: Band, contain
 function cannotSay(readings: readonly (number | Refusal)[], water: Water, unfilled: boolean): FlushVerdict {
   const faults = readings.filter((reading) => reading instanceof Refusal).map(({ message }) => message);
   const stale = unfilled ? ["judged at the last row that holds anything"] : [];
-  const limit = water.reached ? "the water limit is reached: pour no more" : "pour no more until the last row can be read";
-  return { answer: "cannot say", reasons: [faults[0] ?? "the last row cannot be read", ...faults.slice(1), limit, ...stale, water.said] };
+  const limit = water.reached
+    ? "the water limit is reached: pour no more"
+    : "pour no more until the last row can be read";
+  return {
+    answer: "cannot say",
+    reasons: [faults[0] ?? "the last row cannot be read", ...faults.slice(1), limit, ...stale, water.said],
+  };
 }
 
 const whereEc = { low: "below", inside: "within", high: "above" } as const;
@@ -78,7 +93,11 @@ interface Last {
   readonly ec: Ec25;
 }
 
-function byBand(filled: readonly FlushReading[], last: Last, pot: { band: Band; containerLitres: Litres | undefined }): FlushVerdict {
+function byBand(
+  filled: readonly FlushReading[],
+  last: Last,
+  pot: { band: Band; containerLitres: Litres | undefined },
+): FlushVerdict {
   const { band } = pot;
   switch (standing(last.ec, band.ec, quantities.ec.resolution)) {
     case "low":

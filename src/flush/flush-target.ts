@@ -1,6 +1,9 @@
 import { type Ec25 } from "../quantities";
 
-/** A flush ends this share of the limit: washed only just to it, a pot is above it again by the next day. Common practice. */
+/**
+ * A flush ends this share of the limit: washed only just to it, a pot is above it again by the next day. Common
+ * practice.
+ */
 export const insideShare = 0.9;
 
 /** Closer than this to the water's own EC, in mS/cm, washing hardly moves the runoff any more. Common practice. */
@@ -19,4 +22,5 @@ export const aboveWater = 0.3;
  * @param waterEc mS/cm at 25 C of what is poured
  * @example flushTarget(ec25(3.5), ec25(0.4)) // 3.15
  */
-export const flushTarget = (ecHigh: Ec25, waterEc: Ec25): Ec25 => Math.max(insideShare * ecHigh, waterEc + aboveWater) as Ec25;
+export const flushTarget = (ecHigh: Ec25, waterEc: Ec25): Ec25 =>
+  Math.max(insideShare * ecHigh, waterEc + aboveWater) as Ec25;

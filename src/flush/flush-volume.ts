@@ -29,8 +29,8 @@ export interface FlushVolume {
 /**
  * Litres of water expected to bring a pot's runoff down to a target, by medium, never above the over-flush limit.
  *
- * A first guess from tables of judgement, for carrying water; `flushLeft` replaces it by the pot's own readings. Errs to less
- * water: beyond the limit it says how far the limit reaches.
+ * A first guess from tables of judgement, for carrying water; `flushLeft` replaces it by the pot's own readings. Errs
+ * to less water: beyond the limit it says how far the limit reaches.
  *
  * Formula:  L = min(ln((EC0 - ECw) / (ECt - ECw)) x container capacity / f, over-flush limit)
  * Valid:    a pot already wet through; a target above the water's own EC
@@ -40,7 +40,11 @@ export interface FlushVolume {
  * @throws {Refusal} `impossible` when the target does not lie above the water's EC, or the pot has no volume
  * @example flushVolume(ec25(6), ec25(3), { containerLitres: litres(10), waterEc: ec25(0.4), medium: "coir" }).litres // 7.125
  */
-export function flushVolume(runoffEc: Ec25, targetEc: Ec25, { containerLitres, waterEc, medium }: FlushPot): FlushVolume {
+export function flushVolume(
+  runoffEc: Ec25,
+  targetEc: Ec25,
+  { containerLitres, waterEc, medium }: FlushPot,
+): FlushVolume {
   const ratePerLitre = washoutRate(containerLitres, medium);
   const neededLitres = washoutLitres(runoffEc, targetEc, { waterEc, ratePerLitre });
   const limitLitres = overFlushLimit(containerLitres, medium);
@@ -49,8 +53,17 @@ export function flushVolume(runoffEc: Ec25, targetEc: Ec25, { containerLitres, w
   const capped = neededLitres > limitLitres;
   const limit = `the over-flush limit of ${inLitres(limitLitres)}`;
   const reasons: FlushVolume["reasons"] = capped
-    ? [`ends at ${limit}: the runoff is expected at ${inMillisiemens(expectedEc)}, not at ${inMillisiemens(targetEc)}`,
-        `by the model the target needs ${inLitres(neededLitres)}: stop at the limit, let it drain, and judge again in some days`]
+    ? [
+        `ends at ${limit}: the runoff is expected at ${inMillisiemens(expectedEc)}, not at ${inMillisiemens(targetEc)}`,
+        `by the model the target needs ${inLitres(neededLitres)}: stop at the limit, let it drain, and judge again in some days`,
+      ]
     : [`${inLitres(litres)} of ${limit}: the runoff is expected at ${inMillisiemens(expectedEc)}`];
-  return { litres, neededLitres, limitLitres, capped, expectedEc, reasons: [...reasons, "in portions, with a reading after each"] };
+  return {
+    litres,
+    neededLitres,
+    limitLitres,
+    capped,
+    expectedEc,
+    reasons: [...reasons, "in portions, with a reading after each"],
+  };
 }

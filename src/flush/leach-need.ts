@@ -1,13 +1,18 @@
 import { type Ec25, type Share } from "../quantities";
 import { Refusal } from "../refusal";
 
-/** ECe to drainage EC in the Rhoades relation: the lower root zone may hold five times the tolerated mean. [rhoades-1974] */
+/**
+ * ECe to drainage EC in the Rhoades relation: the lower root zone may hold five times the tolerated mean.
+ * [rhoades-1974]
+ */
 const drainageFactor = 5;
 
 /**
- * Leaching requirement: the share of each irrigation that must drain so that salt does not build up past what the crop bears.
+ * Leaching requirement: the share of each irrigation that must drain so that salt does not build up past what the crop
+ * bears.
  *
- * Feeds the routine after a recovery. Made for field soil; in pots it is a floor, for pots are watered in fuller portions.
+ * Feeds the routine after a recovery. Made for field soil; in pots it is a floor, for pots are watered in fuller
+ * portions.
  *
  * Formula:  LR = ECw / (5 ECe - ECw)
  * Valid:    a tolerated ECe that leaves a share below 1; otherwise: refuses

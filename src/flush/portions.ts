@@ -11,7 +11,8 @@ const stepTolerance = 0.25;
 /** Why the litres of a flush cannot be portions in litres, in words; `undefined` when they can. */
 export function doubtfulPortions(readings: readonly FlushReading[], containerLitres?: Litres): string | undefined {
   const portions = readings.map(({ litres }) => litres ?? 0).filter((litres) => litres > 0);
-  const huge = containerLitres === undefined ? undefined : portions.find((litres) => litres > mostPotVolumes * containerLitres);
+  const huge =
+    containerLitres === undefined ? undefined : portions.find((litres) => litres > mostPotVolumes * containerLitres);
   if (huge !== undefined) {
     return `a portion of ${huge} L beside a pot of ${containerLitres} L: are these mL? Give both in litres`;
   }
@@ -23,5 +24,7 @@ export function doubtfulPortions(readings: readonly FlushReading[], containerLit
 function areTotals(portions: readonly number[]): boolean {
   const [first] = portions;
   if (first === undefined || portions.length < fewestPortions) return false;
-  return portions.slice(1).every((litres, at) => Math.abs(litres - (portions[at] ?? 0) - first) <= stepTolerance * first);
+  return portions
+    .slice(1)
+    .every((litres, at) => Math.abs(litres - (portions[at] ?? 0) - first) <= stepTolerance * first);
 }

@@ -6,7 +6,8 @@ import { type FlushVerdict } from "./flush-verdict";
 /**
  * The stop check held to the target of a flush: in the band, but not yet so far inside it that it stays there, goes on.
  *
- * Errs to one portion more now rather than to a second flush; the water limit, a pause and a level reading rule as before.
+ * Errs to one portion more now rather than to a second flush; the water limit, a pause and a level reading rule as
+ * before.
  *
  * Source:   common practice
  *

@@ -8,8 +8,8 @@ export type WashingCourse = "too few" | "falling" | "flat" | "rising";
 /**
  * Whether the last readings of a flush still fall, from the readings that were taken, in order.
  *
- * Feeds the stop check and the litres left. Errs to measuring again: only a fall beyond the meter's tolerance is a fall,
- * and only three readings within it are flat.
+ * Feeds the stop check and the litres left. Errs to measuring again: only a fall beyond the meter's tolerance is a
+ * fall, and only three readings within it are flat.
  *
  * Formula:  against the previous reading first; where that says nothing, against the one before it
  * Source:   common practice

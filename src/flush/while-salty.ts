@@ -32,11 +32,17 @@ export function whileSalty(filled: readonly FlushReading[], pot: Pot): FlushVerd
     falling: () => pourOn(filled, pot, [`still falling: ${lastThree}`, above]),
     rising: () => ({
       answer: "pause and measure again",
-      reasons: [`rising: ${lastThree}`, above, "salts are still dissolving or the sample was not mixed: wait, then measure again"],
+      reasons: [
+        `rising: ${lastThree}`,
+        above,
+        "salts are still dissolving or the sample was not mixed: wait, then measure again",
+      ],
     }),
     flat: () => {
       const unproven = tooLittleWater(filled, read, pot);
-      return unproven === undefined ? noLongerFalling(lastThree, above, ecs) : pourOn(filled, pot, [`level: ${lastThree}`, unproven, above]);
+      return unproven === undefined
+        ? noLongerFalling(lastThree, above, ecs)
+        : pourOn(filled, pot, [`level: ${lastThree}`, unproven, above]);
     },
   };
   return answers[washingCourse(ecs)]();
@@ -62,14 +68,19 @@ function tooLittleWater(
   const between = litresPoured(filled.slice(third.row + 1));
   if (between === 0) return "no water was poured between these readings";
   if (containerLitres === undefined) return undefined;
-  const rates = (band.medium === undefined ? drainedMedia : [band.medium]).map((medium) => washoutRate(containerLitres, medium));
+  const rates = (band.medium === undefined ? drainedMedia : [band.medium]).map((medium) =>
+    washoutRate(containerLitres, medium),
+  );
   const mostItCouldFall = third.ec * (1 - Math.exp(-Math.max(...rates) * between));
-  return mostItCouldFall > meterTolerance(third.ec) ? undefined : `${inLitres(between)} between these readings is too little to show a fall`;
+  return mostItCouldFall > meterTolerance(third.ec)
+    ? undefined
+    : `${inLitres(between)} between these readings is too little to show a fall`;
 }
 
 /** Pour the next portion; in soil only after a pause, which shows as a row with a reading and no litres. */
 function pourOn(filled: readonly FlushReading[], { band }: Pot, reasons: readonly [string, ...string[]]): FlushVerdict {
-  if (band.medium !== "soil") return { answer: "keep going", reasons: [...reasons, "pour one portion, let it drip, measure"] };
+  if (band.medium !== "soil")
+    return { answer: "keep going", reasons: [...reasons, "pour one portion, let it drip, measure"] };
   const litresUnknown = litresPoured(filled) === 0 && filled.length > 1;
   const justPoured = litresUnknown || (filled.at(-1)?.litres ?? 0) > 0;
   return justPoured

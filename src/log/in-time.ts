@@ -22,6 +22,11 @@ export interface LogInTime {
 export function logInTime(rows: readonly LogRow[], vessel?: string): LogInTime {
   const chosen = vessel === undefined ? rows : rows.filter((row) => row.vessel === vessel);
   const dated = chosen.filter((row): row is PlacedRow => row.day !== undefined);
-  if (dated.length === 0) return { axis: "readings", rows: chosen.map((row, place) => ({ ...row, day: place + 1 })), undated: 0 };
-  return { axis: "dates", rows: dated.sort((a, b) => a.day - b.day || a.row - b.row), undated: chosen.length - dated.length };
+  if (dated.length === 0)
+    return { axis: "readings", rows: chosen.map((row, place) => ({ ...row, day: place + 1 })), undated: 0 };
+  return {
+    axis: "dates",
+    rows: dated.sort((a, b) => a.day - b.day || a.row - b.row),
+    undated: chosen.length - dated.length,
+  };
 }

@@ -42,13 +42,15 @@ const waits = ({ columns, questions }: LogReading): boolean =>
     columns.some((column) => isOfWater(column) && column.unit === undefined));
 
 /**
- * Whether logs tell of the same days: then each is a pot's own, and the worst of them counts. Logs of days that follow each
- * other are one log in parts, and a log of a single day may be that of a flush.
+ * Whether logs tell of the same days: then each is a pot's own, and the worst of them counts. Logs of days that follow
+ * each other are one log in parts, and a log of a single day may be that of a flush.
  */
 export function shareDays(readings: readonly LogReading[]): boolean {
   const spans = readings.map(({ rows }) => rows.flatMap(({ day }) => day ?? [])).map(spanOf);
   if (spans.some(({ first, last }) => !(last > first))) return false;
-  return spans.every((span, at) => spans.every((other, place) => place === at || (span.first <= other.last && other.first <= span.last)));
+  return spans.every((span, at) =>
+    spans.every((other, place) => place === at || (span.first <= other.last && other.first <= span.last)),
+  );
 }
 
 /** Whole days; by a loop, for a log can hold more days than a call can take arguments. */

@@ -2,22 +2,67 @@ import { type Celsius, type Ec25, type Litres, type Percent, type Ph } from "../
 
 /** What a column of a grower's log can hold, in the order in which it is offered. */
 export const logQuantities = [
-  "date", "time", "vessel", "input EC", "input pH", "runoff EC", "runoff pH", "input volume", "runoff volume",
-  "solution temperature", "air temperature", "humidity", "new growth", "posture", "spread of symptoms", "roots", "notes", "other",
+  "date",
+  "time",
+  "vessel",
+  "input EC",
+  "input pH",
+  "runoff EC",
+  "runoff pH",
+  "input volume",
+  "runoff volume",
+  "solution temperature",
+  "air temperature",
+  "humidity",
+  "new growth",
+  "posture",
+  "spread of symptoms",
+  "roots",
+  "notes",
+  "other",
 ] as const;
 export type LogQuantity = (typeof logQuantities)[number];
 
 /** What a note says was done to the pot. */
 export const deeds = [
-  "flush", "pH reset", "drench", "feed change", "plain water", "tank diluted", "tank changed", "topped up", "calibration", "repotting",
+  "flush",
+  "pH reset",
+  "drench",
+  "feed change",
+  "plain water",
+  "tank diluted",
+  "tank changed",
+  "topped up",
+  "calibration",
+  "repotting",
   "light change",
 ] as const;
 
 /** What a note says was seen at the plant, its roots or its pot. */
 export const sights = [
-  "wilting", "drooping", "not drinking", "tip burn", "leaf spots", "interveinal yellowing", "pale new growth", "pale old leaves",
-  "pale leaves", "purple leaves", "dying leaves", "blossom end rot", "stunted", "clean new growth", "brown roots", "bad smell", "pests", "light pot", "heavy pot", "crust",
-  "slow-release mixed in", "slow-release on top", "slow-release",
+  "wilting",
+  "drooping",
+  "not drinking",
+  "tip burn",
+  "leaf spots",
+  "interveinal yellowing",
+  "pale new growth",
+  "pale old leaves",
+  "pale leaves",
+  "purple leaves",
+  "dying leaves",
+  "blossom end rot",
+  "stunted",
+  "clean new growth",
+  "brown roots",
+  "bad smell",
+  "pests",
+  "light pot",
+  "heavy pot",
+  "crust",
+  "slow-release mixed in",
+  "slow-release on top",
+  "slow-release",
 ] as const;
 
 export type LogEventKind = (typeof deeds)[number] | (typeof sights)[number];

@@ -4,13 +4,17 @@ import { rowIn } from "./sheet-place";
 const ecUnits = ["mS/cm", "uS/cm", "ppm 500", "ppm 640", "ppm 700", "CF"];
 
 /** The questions that several columns can wait for together. */
-const unitQuestions: Partial<Record<LogQuestionKind, { readonly text: string; readonly choices: readonly string[] }>> = {
-  "ppm scale": { text: "Which ppm scale does the meter show?", choices: ["500", "640", "700"] },
-  "EC unit": { text: "Which unit are these EC figures in?", choices: ecUnits },
-  "volume unit": { text: "Which unit are these volumes in?", choices: ["L", "mL", "gal", "qt", "fl oz"] },
-  "temperature unit": { text: "Are these temperatures in C or F?", choices: ["C", "F"] },
-  "date order": { text: "Which comes first in these dates, the day or the month?", choices: ["day first", "month first"] },
-};
+const unitQuestions: Partial<Record<LogQuestionKind, { readonly text: string; readonly choices: readonly string[] }>> =
+  {
+    "ppm scale": { text: "Which ppm scale does the meter show?", choices: ["500", "640", "700"] },
+    "EC unit": { text: "Which unit are these EC figures in?", choices: ecUnits },
+    "volume unit": { text: "Which unit are these volumes in?", choices: ["L", "mL", "gal", "qt", "fl oz"] },
+    "temperature unit": { text: "Are these temperatures in C or F?", choices: ["C", "F"] },
+    "date order": {
+      text: "Which comes first in these dates, the day or the month?",
+      choices: ["day first", "month first"],
+    },
+  };
 
 export interface Asked {
   readonly column: number;
@@ -26,9 +30,18 @@ export function unitQuestion(kind: LogQuestionKind, columns: readonly Asked[]): 
 }
 
 /** What one column holds. */
-export function columnQuestion({ column, letters, header }: Asked, why: string, choices: readonly string[]): LogQuestion {
+export function columnQuestion(
+  { column, letters, header }: Asked,
+  why: string,
+  choices: readonly string[],
+): LogQuestion {
   const named = header === "" ? `Column ${letters}` : `Column ${letters} "${header}"`;
-  return { kind: "what is this column", text: `${named}: what does it hold? ${why}.`, choices: [...choices, "other"], columns: [column] };
+  return {
+    kind: "what is this column",
+    text: `${named}: what does it hold? ${why}.`,
+    choices: [...choices, "other"],
+    columns: [column],
+  };
 }
 
 /** No row names the columns. */

@@ -38,8 +38,12 @@ export function readLog(grid: LogGrid, answers: LogAnswers = {}): LogReading {
 function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswers): LogReading {
   const firstRow = Math.max(-1, ...(header?.rows ?? [])) + 1;
   const width = widthOf(grid);
-  const headers: ColumnHeader[] = Array.from({ length: width }, (_, column) => header === undefined ? noHeader(grid, column) : columnHeader(grid, header, column));
-  const samples = headers.map(({ meaning }, column) => sampleColumn(grid, column, firstRow, dividesThousands(meaning.unit)));
+  const headers: ColumnHeader[] = Array.from({ length: width }, (_, column) =>
+    header === undefined ? noHeader(grid, column) : columnHeader(grid, header, column),
+  );
+  const samples = headers.map(({ meaning }, column) =>
+    sampleColumn(grid, column, firstRow, dividesThousands(meaning.unit)),
+  );
   const { columns, questions } = readColumns({ headers, samples, answers, grid, firstRow });
   const date = columns.find(({ quantity, read }) => read && quantity === "date");
   const statedOrder = date === undefined ? undefined : headers[date.column]?.meaning.dateOrder;
@@ -52,9 +56,14 @@ function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswer
 }
 
 /** Units in which figures run in hundreds: a comma before three digits divides thousands there. */
-const dividesThousands = (unit: WrittenUnit | undefined): boolean => unit === "uS/cm" || unit === "ppm" || unit === "mL";
+const dividesThousands = (unit: WrittenUnit | undefined): boolean =>
+  unit === "uS/cm" || unit === "ppm" || unit === "mL";
 
-const noHeader = (grid: LogGrid, column: number): ColumnHeader => ({ text: "", letters: lettersIn(grid, column), meaning: headerMeaning("") });
+const noHeader = (grid: LogGrid, column: number): ColumnHeader => ({
+  text: "",
+  letters: lettersIn(grid, column),
+  meaning: headerMeaning(""),
+});
 
 /** By a loop: a sheet can hold more rows than a call can take arguments. */
 function widthOf(grid: LogGrid): number {
@@ -68,15 +77,32 @@ function unread(grid: LogGrid, questions: readonly LogQuestion[], reason: string
   const setAside = grid.cells.flatMap((cells, row) => (cells.every(isBlank) ? [] : [{ row, reason }]));
   const blankRows = grid.cells.length - setAside.length;
   const columns = Array.from({ length: widthOf(grid) }, (_, column) => ({
-    column, letters: lettersIn(grid, column), header: "", quantity: "other" as const, unit: "" as const, why: reason, read: false,
+    column,
+    letters: lettersIn(grid, column),
+    header: "",
+    quantity: "other" as const,
+    unit: "" as const,
+    why: reason,
+    read: false,
   }));
   return { headerRows: [], columns, rows: [], setAside, problems: [], blankRows, questions, remarks: [], vessels: [] };
 }
 
 /** Asks for the header row, or, when there is none, what each filled column holds. */
 function withoutHeader(grid: LogGrid, answers: LogAnswers): LogQuestion[] {
-  const filled = Array.from({ length: widthOf(grid) }, (_, column) => column).filter((column) => sampleColumn(grid, column, 0).filled > 0);
+  const filled = Array.from({ length: widthOf(grid) }, (_, column) => column).filter(
+    (column) => sampleColumn(grid, column, 0).filled > 0,
+  );
   if (filled.length === 0) return [];
   const ask = answers.headerRow === undefined ? [headerQuestion(grid)] : [];
-  return [...ask, ...filled.map((column) => columnQuestion({ column, letters: lettersIn(grid, column), header: "" }, "No row names it", logQuantities.slice(0, -1)))];
+  return [
+    ...ask,
+    ...filled.map((column) =>
+      columnQuestion(
+        { column, letters: lettersIn(grid, column), header: "" },
+        "No row names it",
+        logQuantities.slice(0, -1),
+      ),
+    ),
+  ];
 }

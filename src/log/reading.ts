@@ -106,7 +106,10 @@ export interface LogReading {
   readonly problems: readonly CellProblem[];
   readonly blankRows: number;
   readonly questions: readonly LogQuestion[];
-  /** Sentences on the log as a whole, to stand where the judgement stands: rows without a date, columns that wait, hidden rows. */
+  /**
+   * Sentences on the log as a whole, to stand where the judgement stands: rows without a date, columns that wait,
+   * hidden rows.
+   */
   readonly remarks: readonly string[];
   /** In the order of their first appearance. */
   readonly vessels: readonly string[];

@@ -17,7 +17,10 @@ const mostAlike = 3;
 /** What differs between two reasons in the same words: what the cell holds, and figures. */
 const particulars = /"[^"]*"|-?\d+(?:\.\d+)?/g;
 
-/** Rows set aside and cells doubted, in the order of the sheet; where many are said in the same words, they are one line. */
+/**
+ * Rows set aside and cells doubted, in the order of the sheet; where many are said in the same words, they are one
+ * line.
+ */
 export function saidOfRows({ setAside, problems }: Pick<LogReading, "setAside" | "problems">): SaidOfRows[] {
   const lines: SaidOfRows[] = [
     ...setAside.map(({ row, column, reason }) => ({ row, column, rows: [row], reason, used: false })),

@@ -1,17 +1,23 @@
 /** While a step is looked for, a rest smaller than this share of it is what rounding leaves. */
 const restOfRounding = 1e-3;
-/** In the end every value has to stand this near to a whole number of steps: a millionth of a pen's step, of a logger's pause. */
+/**
+ * In the end every value has to stand this near to a whole number of steps: a millionth of a pen's step, of a logger's
+ * pause.
+ */
 const nearEnough = 1e-6;
-/** As many steps from the first value to the last: products of two such counts are still exact in a number's 53 bits. */
+/**
+ * As many steps from the first value to the last: products of two such counts are still exact in a number's 53 bits.
+ */
 const mostSteps = 2 ** 26;
 
 /**
- * The one step that all values are whole numbers of apart: 0.1 for a pen that shows one decimal, 1/288 day for a logger that
- * reads every five minutes. `undefined` where there is none that coarse, or all values are equal.
+ * The one step that all values are whole numbers of apart: 0.1 for a pen that shows one decimal, 1/288 day for a logger
+ * that reads every five minutes. `undefined` where there is none that coarse, or all values are equal.
  *
  * Feeds the median of slopes: counted in steps, equal slopes are equal and not almost so.
  *
- * Formula:  the greatest common divisor of the distances from the first value, by Euclid's algorithm with rests rounded off
+ * Formula:  the greatest common divisor of the distances from the first value, by Euclid's algorithm with rests rounded
+ *           off
  * Source:   [knuth-1997] 4.5.2
  *
  * @param sorted rising
@@ -25,7 +31,8 @@ export function commonStep(sorted: Float64Array): number | undefined {
     if (value > first) step = step > 0 ? common(value - first, step) : value - first;
     if (step * mostSteps < range) return undefined;
   }
-  const isOnStep = (value: number): boolean => Math.abs((value - first) / step - Math.round((value - first) / step)) <= nearEnough;
+  const isOnStep = (value: number): boolean =>
+    Math.abs((value - first) / step - Math.round((value - first) / step)) <= nearEnough;
   return step > 0 && sorted.every(isOnStep) ? step : undefined;
 }
 

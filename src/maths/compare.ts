@@ -11,7 +11,11 @@ export const isAbove = (value: number, limit: number, resolution: number): boole
 export const isBelow = (value: number, limit: number, resolution: number): boolean => limit - value > resolution / 2;
 
 /** Where a value stands against a pair of limits, both of which still belong to the inside. */
-export function standing(value: number, [low, high]: readonly [number, number], resolution: number): "low" | "inside" | "high" {
+export function standing(
+  value: number,
+  [low, high]: readonly [number, number],
+  resolution: number,
+): "low" | "inside" | "high" {
   if (isBelow(value, low, resolution)) return "low";
   if (isAbove(value, high, resolution)) return "high";
   return "inside";

@@ -4,8 +4,8 @@ export type Chances = Float64Array;
 /**
  * How likely each number of inversions is in a shuffled row, of which some values are equal.
  *
- * Formula:  place the values group by group; a group of t equal values among m others makes Mann-Whitney's U inversions with
- *           them, independent of the groups before: the chances fold together
+ * Formula:  place the values group by group; a group of t equal values among m others makes Mann-Whitney's U inversions
+ *           with them, independent of the groups before: the chances fold together
  * Source:   [kendall-1975]; the fold for ties is the q-multinomial [stanley-2011] 1.7.1
  *
  * @param count how many values
@@ -51,7 +51,12 @@ function crossings(m: number, t: number): Chances {
   return fewer[m] ?? Float64Array.of(1);
 }
 
-function mixed(lastIsRight: Chances | undefined, lastIsLeft: Chances | undefined, left: number, right: number): Chances {
+function mixed(
+  lastIsRight: Chances | undefined,
+  lastIsLeft: Chances | undefined,
+  left: number,
+  right: number,
+): Chances {
   return Float64Array.from({ length: left * right + 1 }, (_, u) => {
     const fromRight = (right * (lastIsRight?.[u - left] ?? 0)) / (left + right);
     return fromRight + (left * (lastIsLeft?.[u] ?? 0)) / (left + right);

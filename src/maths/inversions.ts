@@ -1,6 +1,6 @@
 /**
- * Told of one run of pairs in the wrong order: the places `run[start]` to `run[end - 1]` all stand before `after`, although
- * their values are greater.
+ * Told of one run of pairs in the wrong order: the places `run[start]` to `run[end - 1]` all stand before `after`,
+ * although their values are greater.
  */
 export type OnInversions = (run: Int32Array, start: number, end: number, after: number) => void;
 
@@ -12,12 +12,13 @@ export interface Inversions {
 }
 
 /**
- * How many pairs stand in the wrong order: an earlier value strictly greater than a later one. Equal values are in order.
+ * How many pairs stand in the wrong order: an earlier value strictly greater than a later one. Equal values are in
+ * order.
  *
  * Feeds the Mann-Kendall statistic and the Theil-Sen slope, both sums over all pairs, in n log n instead of n squared.
  *
- * Formula:  merge sort from the bottom; each time a value of the right half comes first, it passes all that is left of the
- *           left half
+ * Formula:  merge sort from the bottom; each time a value of the right half comes first, it passes all that is left of
+ *           the left half
  * Source:   [knight-1966]
  *
  * @param onInversions is told of every such pair
@@ -44,7 +45,14 @@ interface Ranked {
   readonly places: Int32Array;
 }
 
-function merge(from: Ranked, to: Ranked, start: number, middle: number, end: number, onInversions?: OnInversions): number {
+function merge(
+  from: Ranked,
+  to: Ranked,
+  start: number,
+  middle: number,
+  end: number,
+  onInversions?: OnInversions,
+): number {
   let left = start;
   let right = middle;
   let count = 0;

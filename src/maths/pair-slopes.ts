@@ -8,7 +8,10 @@ export interface RankedSlopes {
   readonly slopeAt: (rank: number) => Slope;
 }
 
-/** So many slopes are looked at in one go: a sample of an interval, or all of it. Larger samples cost more and narrow more. */
+/**
+ * So many slopes are looked at in one go: a sample of an interval, or all of it. Larger samples cost more and narrow
+ * more.
+ */
 const sampleSize = 32_768;
 /** Standard deviations of a rank in a sample that the next interval spans on each side: 3 miss once in 370. */
 const spanned = 3;
@@ -21,8 +24,8 @@ const slopesIn = ([low, high]: Interval): number => high.rank - low.rank;
  * The slopes near a rank among the slopes of all pairs of readings, without listing all pairs.
  *
  * Formula:  a sample of the slopes between two edges gives two slopes close around the rank; the slopes below each are
- *           counted, and the two become the edges, until so few are left between them that all can be listed. A slope that
- *           thousands of pairs share is met as soon as the sample holds it
+ *           counted, and the two become the edges, until so few are left between them that all can be listed. A slope
+ *           that thousands of pairs share is met as soon as the sample holds it
  * Source:   [dillencourt-1992]
  *
  * @param rank counted from 0, below the number of pairs on different days
@@ -80,7 +83,10 @@ function sampled(points: SlopePoints, [low, high]: Interval, uniform: () => numb
 }
 
 function slopeOf({ days, values }: SlopePoints, earlier = 0, later = 0): Slope {
-  return { rise: (values[later] ?? NaN) - (values[earlier] ?? NaN), run: (days[later] ?? NaN) - (days[earlier] ?? NaN) };
+  return {
+    rise: (values[later] ?? NaN) - (values[earlier] ?? NaN),
+    run: (days[later] ?? NaN) - (days[earlier] ?? NaN),
+  };
 }
 
 /** The pairs turned round at the high edge and not yet at the low one, by their places in the low edge's order. */
@@ -103,7 +109,10 @@ function rising(slopes: readonly Slope[]): Rising {
   return { count: sizes.length, at: (place) => slopes.find((slope) => size(slope) === sizes[place]) ?? level };
 }
 
-/** Numbers from 0 to 1 by the minimal standard generator [park-miller-1988]: the same log gives the same answer everywhere. */
+/**
+ * Numbers from 0 to 1 by the minimal standard generator [park-miller-1988]: the same log gives the same answer
+ * everywhere.
+ */
 function minimalStandard(): () => number {
   const [multiplier, modulus] = [48_271, 2_147_483_647];
   let state = 1;

@@ -44,16 +44,22 @@ export function pairsOfDifferentDays(days: Float64Array): number {
 /**
  * The edges just below and just above a slope; between them lie the pairs of exactly this slope.
  *
- * Formula:  a pair is less steep than rise / run where its later v run - rise d is the smaller one, equally steep where both
- *           are equal: a count of inversions
+ * Formula:  a pair is less steep than rise / run where its later v run - rise d is the smaller one, equally steep where
+ *           both are equal: a count of inversions
  * Source:   [cole-1989]
  */
-export function edgesAt({ days, values }: SlopePoints, { rise, run }: Slope): readonly [below: SlopeEdge, above: SlopeEdge] {
+export function edgesAt(
+  { days, values }: SlopePoints,
+  { rise, run }: Slope,
+): readonly [below: SlopeEdge, above: SlopeEdge] {
   const heights = values.map((value, place) => value * run - rise * (days[place] ?? 0));
   const { count, order } = inversions(heights);
   const equal = tied(order, heights, days);
   const above = equal === 0 ? order : tiesTurned(order, heights, days);
-  return [{ rank: count, order }, { rank: count + equal, order: above }];
+  return [
+    { rank: count, order },
+    { rank: count + equal, order: above },
+  ];
 }
 
 /** Pairs of equal height on different days. */

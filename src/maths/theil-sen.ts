@@ -13,13 +13,13 @@ export interface RobustLine {
 }
 
 /**
- * Theil-Sen line: its slope is the median of the slopes of all pairs of readings, so more than a quarter of the readings
- * may be wrong before it follows them.
+ * Theil-Sen line: its slope is the median of the slopes of all pairs of readings, so more than a quarter of the
+ * readings may be wrong before it follows them.
  *
  * Feeds the drift of a log, where one mistyped reading must not turn the direction.
  *
- * Formula:  slope = median of (vj - vi) / (dj - di) over pairs on different days; an even number: mean of the middle two
- *           line  = median(v) + slope (d - median(d))
+ * Formula:  slope = median of (vj - vi) / (dj - di) over pairs on different days; an even number: mean of the middle
+ *           two line = median(v) + slope (d - median(d))
  * Valid:    rows in any order, several readings on one day; work grows as n log n
  * Source:   [sen-1968]; the line's height as in SciPy's theilslopes [scipy-1.10.1]
  *

@@ -15,8 +15,8 @@ type Ties = readonly [days: readonly number[], values: readonly number[]];
 /**
  * The chance, 0 to 1, that shuffled values reach a Mann-Kendall S of this size or more.
  *
- * Formula:  ties in days only, or in values only, up to 50 readings: exact, by the chances of inversions; ties in both, up to 8:
- *           exact, by all orders; else the tail beyond z = (S - 1) / sqrt(var S)
+ * Formula:  ties in days only, or in values only, up to 50 readings: exact, by the chances of inversions; ties in both,
+ *           up to 8: exact, by all orders; else the tail beyond z = (S - 1) / sqrt(var S)
  * Source:   [kendall-1975]
  *
  * @param s at least 0
@@ -38,11 +38,12 @@ function chanceByInversions(s: number, count: number, ties: readonly number[]): 
 }
 
 /**
- * Formula:  var S = (v0 - vt - vu) / 18 + sum t(t-1)(t-2) sum u(u-1)(u-2) / (9 n(n-1)(n-2)) + sum t(t-1) sum u(u-1) / (2 n(n-1));
- *           v0 = n(n-1)(2n+5), vt = sum t(t-1)(2t+5), vu likewise
+ * Formula:  var S = (v0 - vt - vu) / 18 + sum t(t-1)(t-2) sum u(u-1)(u-2) / (9 n(n-1)(n-2)) + sum t(t-1) sum u(u-1) /
+ *           (2 n(n-1)); v0 = n(n-1)(2n+5), vt = sum t(t-1)(2t+5), vu likewise
  */
 function chanceByNormal(s: number, n: number, [days, values]: Ties): number {
-  const sum = (sizes: readonly number[], f: (size: number) => number): number => sizes.reduce((total, size) => total + f(size), 0);
+  const sum = (sizes: readonly number[], f: (size: number) => number): number =>
+    sizes.reduce((total, size) => total + f(size), 0);
   const spread = (k: number): number => k * (k - 1) * (2 * k + spreadOffset);
   const pairs = (k: number): number => k * (k - 1);
   const triples = (k: number): number => k * (k - 1) * (k - 2);
@@ -63,7 +64,10 @@ function chanceByAllOrders(s: number, ordered: readonly Dated[]): number {
     }
     const day = ordered[chosen.length]?.day ?? 0;
     for (const [skip, value] of rest.entries()) {
-      const added = chosen.reduce((sum, before, at) => (ordered[at]?.day === day ? sum : sum + Math.sign(value - before)), 0);
+      const added = chosen.reduce(
+        (sum, before, at) => (ordered[at]?.day === day ? sum : sum + Math.sign(value - before)),
+        0,
+      );
       place([...chosen, value], rest.filter((_, at) => at !== skip), soFar + added);
     }
   };

@@ -10,8 +10,8 @@ export interface BlendPart {
 /**
  * EC of waters and feeds poured together, in mS/cm.
  *
- * Feeds mixing and topping up a tank. Diluting reads above this line: KCl of 2.77 halved reads 2 % above it, of 12.9 thinned
- * tenfold 10 %. Measure the mix.
+ * Feeds mixing and topping up a tank. Diluting reads above this line: KCl of 2.77 halved reads 2 % above it, of 12.9
+ * thinned tenfold 10 %. Measure the mix.
  *
  * Formula:  EC = sum of V E / sum of V
  * Valid:    parts that do not react or settle out; outside: no check is possible

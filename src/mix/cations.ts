@@ -14,9 +14,10 @@ interface Pair {
 }
 
 /**
- * K : Ca : Mg of 3 to 5 : 2 to 3 : 1 [producegrower-cations] gives K/Ca 1 to 2.5, K/Mg 3 to 5, Ca/Mg 2 to 3. Widened where
- * other published figures reach further: Ca/Mg to 5 [producegrower-hardness]; the extract optimum of K 150 to 249, Ca above
- * 200, Mg above 70 [warncke-sme] takes K/Ca to 0.75 and K/Mg to 2; tomato feeds take K/Mg to 7 (common practice).
+ * K : Ca : Mg of 3 to 5 : 2 to 3 : 1 [producegrower-cations] gives K/Ca 1 to 2.5, K/Mg 3 to 5, Ca/Mg 2 to 3. Widened
+ * where other published figures reach further: Ca/Mg to 5 [producegrower-hardness]; the extract optimum of K 150 to
+ * 249, Ca above 200, Mg above 70 [warncke-sme] takes K/Ca to 0.75 and K/Mg to 2; tomato feeds take K/Mg to 7 (common
+ * practice).
  */
 const pairs: readonly Pair[] = [
   { over: "K", under: "Ca", low: 0.75, high: 2.5, source: "[producegrower-cations] [warncke-sme]" },
@@ -34,8 +35,9 @@ export type CationWord = string;
 /**
  * Whether potassium, calcium and magnesium of a feed stand in each other's way.
  *
- * Feeds the choice of the recovery feed: high K holds Ca and Mg back, high Ca holds Mg back, whatever the EC says. It judges
- * ratios, not amounts: a weak feed can be balanced. When unsure it errs to "balanced", for adding salts does more harm.
+ * Feeds the choice of the recovery feed: high K holds Ca and Mg back, high Ca holds Mg back, whatever the EC says. It
+ * judges ratios, not amounts: a weak feed can be balanced. When unsure it errs to "balanced", for adding salts does
+ * more harm.
  *
  * Formula:  K / Ca, K / Mg, Ca / Mg, each against its limits
  * Valid:    ppm of the elements (not of oxides) in one feed; a missing one: "cannot say"

@@ -11,8 +11,9 @@ export interface Tank {
 /**
  * Litres of water that bring a tank's feed down to a target EC.
  *
- * Feeds weakening a feed that turned out too strong. EC does not fall quite as fast as the salt is thinned (KCl halved from
- * 0.02 mol/L reads 2 % above the line), so the mix comes out slightly above the target: measure it and add a little more.
+ * Feeds weakening a feed that turned out too strong. EC does not fall quite as fast as the salt is thinned (KCl halved
+ * from 0.02 mol/L reads 2 % above the line), so the mix comes out slightly above the target: measure it and add a
+ * little more.
  *
  * Formula:  water = V (E - T) / (T - W); V litres now, E their EC, T target, W the water's EC
  * Valid:    water EC < target <= EC now, at the meter's resolution; outside: refuses

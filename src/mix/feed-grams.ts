@@ -3,7 +3,10 @@ import { Refusal } from "../refusal";
 import { type Analyte, elementShare } from "./analyte";
 
 const milligramsPerGram = 1000;
-/** g/L: what is stated at 1 % or less are traces, of which no feed takes so much; a share was typed for a percentage. Common practice. */
+/**
+ * g/L: what is stated at 1 % or less are traces, of which no feed takes so much; a share was typed for a percentage.
+ * Common practice.
+ */
 const mostForTraces = 10;
 
 /** A fertiliser by what its label says. */
@@ -23,7 +26,8 @@ export interface LabelAnalysis {
  * Source:   as `labelPpm`
  *
  * @param target mg/L of the element
- * @throws {Refusal} `wrong-unit` for a share typed as a percentage; `impossible` when the label holds none of it, or more would be needed than the water's own weight
+ * @throws {Refusal} `wrong-unit` for a share typed as a percentage; `impossible` when the label holds none of it, or
+ *   more would be needed than the water's own weight
  * @example feedGrams(litres(100), ppm(200), { percent: labelPercent(20), analyte: "N" }) // 100
  */
 export function feedGrams(volume: Litres, target: Ppm, { percent, analyte }: LabelAnalysis): number {

@@ -9,7 +9,8 @@ const mostMillilitres = 250;
 /**
  * Millilitres of concentrate that bring a tank of water up to a target EC.
  *
- * Feeds mixing the recovery feed. The water the concentrate itself brings is left out: the feed comes out a trace weaker.
+ * Feeds mixing the recovery feed. The water the concentrate itself brings is left out: the feed comes out a trace
+ * weaker.
  *
  * Formula:  dose = V (T - W) / k; V litres, T target, W the water's EC, k mS/cm that 1 mL adds to 1 L
  * Valid:    target from the water's own EC up; outside: refuses

@@ -5,7 +5,8 @@ import { aboveTheWater, notAboveTheMix } from "./target";
 /**
  * Litres to drain from a full tank and replace with water, so that its feed comes down to a target EC.
  *
- * Feeds weakening a feed where the tank has no room for more. It comes out slightly above the target, as `dilution` does.
+ * Feeds weakening a feed where the tank has no room for more. It comes out slightly above the target, as `dilution`
+ * does.
  *
  * Formula:  swap = V (E - T) / (E - W); V litres there, E their EC, T target, W the water's EC
  * Valid:    water EC < target <= EC now, at the meter's resolution; outside: refuses

@@ -4,8 +4,8 @@ import { type AlkalinityUnit, alkalinityUnits } from "./alkalinity-units";
 /**
  * One alkalinity in another unit, as water reports print it.
  *
- * Feeds the acid dose, which reckons in mg/L as CaCO3. 122 mg/L of bicarbonate is 100 mg/L as CaCO3: taken for each other, a
- * dose is a fifth too strong.
+ * Feeds the acid dose, which reckons in mg/L as CaCO3. 122 mg/L of bicarbonate is 100 mg/L as CaCO3: taken for each
+ * other, a dose is a fifth too strong.
  *
  * Formula:  alkalinity(to) = alkalinity(from) x units of `to` in a meq/L / units of `from` in a meq/L
  * Valid:    alkalinity that is carbonate's, up to 5000 mg/L as CaCO3; outside: refuses

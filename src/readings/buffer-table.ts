@@ -4,13 +4,16 @@ export const bufferCelsius = [0, 5, 10, 15, 20, 25, 30, 37, 40, 50] as const;
 /** The technical buffer labelled 7.00, as instrument makers print it [technical-buffers]. */
 const technical = [7.118, 7.087, 7.059, 7.036, 7.016, 7.0, 6.987, 6.974, 6.97, 6.964] as const;
 
-/** By how much the bottles labelled 7.01 stand above those labelled 7.00, at every temperature within 0.01. From memory of their labels. */
+/**
+ * By how much the bottles labelled 7.01 stand above those labelled 7.00, at every temperature within 0.01. From memory
+ * of their labels.
+ */
 const labelStep = 0.01;
 
 /**
- * pH of the buffers, by the pH on their label, at the temperatures above. IUPAC 2002, table 2 [iupac-ph-2002]: phthalate,
- * phosphate 1:1, borax, carbonate; the two technical ones as above. A bottle labelled 4.00 is the phthalate buffer within
- * 0.005.
+ * pH of the buffers, by the pH on their label, at the temperatures above. IUPAC 2002, table 2 [iupac-ph-2002]:
+ * phthalate, phosphate 1:1, borax, carbonate; the two technical ones as above. A bottle labelled 4.00 is the phthalate
+ * buffer within 0.005.
  */
 export const buffers = {
   "4.01": [4.0, 3.998, 3.997, 3.998, 4.001, 4.005, 4.011, 4.022, 4.027, 4.05],

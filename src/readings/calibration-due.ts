@@ -17,7 +17,8 @@ const longestInterval = 366;
  * @param every days between calibrations, at least 1
  * @param today sheet date
  * @returns whole days when `every` is whole
- * @throws {Refusal} `order` when the last calibration lies after today; `impossible` for an interval below a day, `implausible` above a year
+ * @throws {Refusal} `order` when the last calibration lies after today; `impossible` for an interval below a day,
+ *   `implausible` above a year
  * @example calibrationDue(sheetDate(45000), days(14), sheetDate(45010)) // 4
  */
 export function calibrationDue(last: SheetDate, every: Days, today: SheetDate): number {
@@ -29,6 +30,7 @@ export function calibrationDue(last: SheetDate, every: Days, today: SheetDate): 
     });
   }
   if (!(every >= 1)) throw new Refusal("impossible", { quantity: called, given: every, allowed: "1 or more" });
-  if (every > longestInterval) throw new Refusal("implausible", { quantity: called, given: every, allowed: "7 to 30, at most a year" });
+  if (every > longestInterval)
+    throw new Refusal("implausible", { quantity: called, given: every, allowed: "7 to 30, at most a year" });
   return every - since;
 }

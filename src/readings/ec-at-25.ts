@@ -7,7 +7,9 @@ export const standardPercentPerCelsius = 1.91 as Percent;
 /** The temperature that every EC is brought to, C. [standard-methods-2510] */
 export const referenceCelsius = 25;
 
-/** The linear rule follows KCl within 0.7 % from 15 to 35 C, 1.6 % at 10 C, 3.3 % at 5 C and 2.1 % at 50 C [pratt2001]. */
+/**
+ * The linear rule follows KCl within 0.7 % from 15 to 35 C, 1.6 % at 10 C, 3.3 % at 5 C and 2.1 % at 50 C [pratt2001].
+ */
 const validCelsius: readonly [number, number] = [0, 50];
 
 /**

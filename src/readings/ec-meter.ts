@@ -27,19 +27,30 @@ const resolution = 0.1;
 /**
  * How far an EC meter is off, in % of the KCl standard it was held into.
  *
- * Feeds the trust in every EC of the log. A meter that shows too little makes the feed too strong: clean and calibrate first.
+ * Feeds the trust in every EC of the log. A meter that shows too little makes the feed too strong: clean and calibrate
+ * first.
  *
- * Formula:  error = (shown - expected) / expected; expected = the standard's EC at 25 C for a compensating meter, what the
- *           standard conducts at its temperature for one that does not compensate
+ * Formula:  error = (shown - expected) / expected; expected = the standard's EC at 25 C for a compensating meter, what
+ *           the standard conducts at its temperature for one that does not compensate
  * Valid:    KCl standards at 0 to 50 C; outside: refuses
  * Source:   [pratt2001]; the 2 % tolerance is our judgement
  *
- * @throws {Refusal} `outside-validity` as `kclStandardAt`; `impossible` for a standard of 0; `wrong-unit` for less than half or more than twice of it
+ * @throws {Refusal} `outside-validity` as `kclStandardAt`; `impossible` for a standard of 0; `wrong-unit` for less than
+ *   half or more than twice of it
  * @example ecMeter(ecAsRead(1.3), ec25(1.413), { celsius: solutionCelsius(20), compensating: false }).errorPercent // 1.77
  */
-export function ecMeter(shown: Ec25 | EcAsRead, standard: Ec25, { celsius, compensating }: MeterConditions): MeterCheck {
+export function ecMeter(
+  shown: Ec25 | EcAsRead,
+  standard: Ec25,
+  { celsius, compensating }: MeterConditions,
+): MeterCheck {
   if (!(standard > 0)) {
-    throw new Refusal("impossible", { quantity: "standard EC", given: standard, unit: quantities.ec.unit, allowed: "above 0" });
+    throw new Refusal("impossible", {
+      quantity: "standard EC",
+      given: standard,
+      unit: quantities.ec.unit,
+      allowed: "above 0",
+    });
   }
   const uncompensated = kclStandardAt(standard, celsius);
   const expected = compensating ? standard : uncompensated;
@@ -61,6 +72,7 @@ function advice(errorPercent: number): string {
   const size = Math.abs(errorPercent);
   const off = `${errorPercent.toFixed(1)} % off`;
   if (isAbove(size, anotherStandard, resolution)) return `${off}: check that it is this standard and this unit`;
-  if (isAbove(size, trustedErrorPercent, resolution)) return `${off}, beyond ${trustedErrorPercent} %: clean, rinse, calibrate and repeat`;
+  if (isAbove(size, trustedErrorPercent, resolution))
+    return `${off}, beyond ${trustedErrorPercent} %: clean, rinse, calibrate and repeat`;
   return `${off}, within ${trustedErrorPercent} %`;
 }

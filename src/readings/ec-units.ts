@@ -1,8 +1,8 @@
 import { unitNamed } from "./unit-named";
 
 /**
- * How much of each unit makes one mS/cm; dS/m = mS/cm = the older mmho/cm. CF is the trade's conductivity factor, tenths of a mS/cm.
- * Source: definition of the siemens, [si-brochure]; CF common practice.
+ * How much of each unit makes one mS/cm; dS/m = mS/cm = the older mmho/cm. CF is the trade's conductivity factor,
+ * tenths of a mS/cm. Source: definition of the siemens, [si-brochure]; CF common practice.
  */
 export const ecUnits = { "mS/cm": 1, "uS/cm": 1000, "dS/m": 1, "mS/m": 100, "S/m": 0.1, CF: 10 } as const;
 export type EcUnit = keyof typeof ecUnits;

@@ -21,7 +21,12 @@ import { bufferCelsius, type BufferName, buffers } from "./buffer-table";
 export function phBuffer(buffer: BufferName, celsius: Celsius): Ph {
   const ph = interpolated(bufferCelsius, buffers[buffer], celsius);
   if (ph !== undefined) return ph as Ph;
-  throw new Refusal("outside-validity", { quantity: "buffer temperature", given: celsius, unit: "C", allowed: "0 to 50 C" });
+  throw new Refusal("outside-validity", {
+    quantity: "buffer temperature",
+    given: celsius,
+    unit: "C",
+    allowed: "0 to 50 C",
+  });
 }
 
 /**

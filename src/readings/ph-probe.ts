@@ -28,14 +28,15 @@ const neutralPh = 7;
 /**
  * Slope (% of Nernst) and offset (mV at pH 7) of a pH electrode from its readings in two buffers.
  *
- * Feeds the trust in every pH of the log. The temperature corrects the electrode's slope and the buffers' own pH; it does not
- * correct a sample's pH.
+ * Feeds the trust in every pH of the log. The temperature corrects the electrode's slope and the buffers' own pH; it
+ * does not correct a sample's pH.
  *
  * Formula:  slope = (mVa - mVb) / (pHb - pHa) / Nernst slope; offset = mVa + mV per pH (pHa - 7)
  * Valid:    buffers at least 1 pH apart, both at one temperature from 0 to 50 C; outside: refuses
  * Source:   Nernst's equation; buffers [iupac-ph-2002]
  *
- * @throws {Refusal} `impossible` when the buffers are too close; `order` for mV that look exchanged; `outside-validity` as `phBuffer`
+ * @throws {Refusal} `impossible` when the buffers are too close; `order` for mV that look exchanged; `outside-validity`
+ *   as `phBuffer`
  * @example probeLine({ buffer: "7.00", millivolts: millivolts(-15) }, { buffer: "4.01", millivolts: millivolts(160) }, solutionCelsius(25)).offsetMillivolts // -15
  */
 export function probeLine(a: BufferReading, b: BufferReading, celsius: Celsius): ProbeLine {

@@ -15,7 +15,10 @@ const knownScales = `500 (EC x 0.5), 640 (EC x 0.64), 700 (EC x 0.7), or your me
  */
 export function ppmScaleNamed(given: string | number | undefined): PpmScale {
   if (given === undefined || given === "") {
-    throw new Refusal("missing", { quantity: "ppm scale", next: `a ppm without its scale means nothing; choose ${knownScales}` });
+    throw new Refusal("missing", {
+      quantity: "ppm scale",
+      next: `a ppm without its scale means nothing; choose ${knownScales}`,
+    });
   }
   const value = Number(given);
   if (value >= lowest && value <= highest) return ppmScale(value);

@@ -3,8 +3,8 @@ import { type Ec25, ec25, type Ppm, type PpmScale } from "../quantities";
 /**
  * What a ppm meter of the given scale shows, in ppm, for an EC.
  *
- * Feeds reading other people's numbers. It is a scale's figure, not grams of salt: the true factor runs from 0.47 to 0.9
- * with the salt and its strength.
+ * Feeds reading other people's numbers. It is a scale's figure, not grams of salt: the true factor runs from 0.47 to
+ * 0.9 with the salt and its strength.
  *
  * Formula:  ppm = EC x scale
  * Valid:    EC at 25 C

@@ -5,13 +5,19 @@ import { acceptedSlope, type ProbeLine } from "./ph-probe";
 export const probeWords = ["good", "clean and repeat", "usable, watch it", "reject"] as const;
 export type ProbeWord = (typeof probeWords)[number];
 
-/** Slope, % of Nernst. 95 to 102: [electrode-notes]; 85 to 105 as the outer limits: [probe-acceptance]; between: our judgement. */
+/**
+ * Slope, % of Nernst. 95 to 102: [electrode-notes]; 85 to 105 as the outer limits: [probe-acceptance]; between: our
+ * judgement.
+ */
 const slopeTiers: readonly { readonly limits: readonly [number, number]; readonly word: ProbeWord }[] = [
   { limits: [95, 102], word: "good" },
   { limits: [90, 105], word: "clean and repeat" },
   { limits: [85, 105], word: "usable, watch it" },
 ];
-/** mV at pH 7. 30 as the outer limit: [probe-acceptance]; 15, and 60 (one pH) beyond which cleaning does not help: our judgement. */
+/**
+ * mV at pH 7. 30 as the outer limit: [probe-acceptance]; 15, and 60 (one pH) beyond which cleaning does not help: our
+ * judgement.
+ */
 const goodOffset = 15;
 const acceptedOffset = 30;
 const mostOffset = 60;
@@ -25,8 +31,8 @@ const mostCarefulFirst: readonly ProbeWord[] = ["reject", "clean and repeat", "u
 /**
  * Whether a pH electrode can be trusted, from its slope and its offset.
  *
- * Feeds the trust in every pH of the log; when unsure it errs to cleaning and repeating, which harms no plant. 90 to 95 %
- * is mostly a dirty junction, which cleaning brings back; 85 to 90 % is accepted, but the electrode is near its end.
+ * Feeds the trust in every pH of the log; when unsure it errs to cleaning and repeating, which harms no plant. 90 to 95
+ * % is mostly a dirty junction, which cleaning brings back; 85 to 90 % is accepted, but the electrode is near its end.
  *
  * Source:   [probe-acceptance], [electrode-notes]; tiers between are our judgement
  *

@@ -2,7 +2,13 @@ import { Refusal } from "../refusal";
 
 /** Lower case without blanks, dots and the word "as"; either micro sign is a u, and small figures are figures. */
 const tidy = (text: string): string =>
-  text.normalize("NFKC").toLowerCase().replaceAll(/\bas\b/g, "").replaceAll(/[\s.]+/g, "").replaceAll("\u03BC", "u").replace(/^ppm/, "mg/l");
+  text
+    .normalize("NFKC")
+    .toLowerCase()
+    .replaceAll(/\bas\b/g, "")
+    .replaceAll(/[\s.]+/g, "")
+    .replaceAll("\u03BC", "u")
+    .replace(/^ppm/, "mg/l");
 
 /**
  * The unit that a text names, however it is written.
@@ -14,7 +20,11 @@ const tidy = (text: string): string =>
  */
 export function unitNamed<Unit extends string>(
   text: string,
-  { table, spellings, called }: { table: Readonly<Record<Unit, number>>; spellings: ReadonlyMap<string, Unit>; called: string },
+  {
+    table,
+    spellings,
+    called,
+  }: { table: Readonly<Record<Unit, number>>; spellings: ReadonlyMap<string, Unit>; called: string },
 ): Unit {
   const word = tidy(text);
   const names = Object.keys(table) as Unit[];

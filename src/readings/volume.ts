@@ -20,7 +20,8 @@ export type VolumeUnit = keyof typeof litresPerUnit;
 /**
  * Litres from a volume in another unit.
  *
- * Feeds the leaching fraction, the salt kept and the flush plan. An imperial gallon is a fifth larger: give litres then.
+ * Feeds the leaching fraction, the salt kept and the flush plan. An imperial gallon is a fifth larger: give litres
+ * then.
  *
  * Formula:  L = volume x litres per unit
  * Source:   [nist-handbook-44] appendix C

@@ -28,16 +28,19 @@ interface Course {
 }
 
 /**
- * Is the pot recovering? Each reading counts by how far it stands outside the band, so that it works from above and below.
+ * Is the pot recovering? Each reading counts by how far it stands outside the band, so that it works from above and
+ * below.
  *
- * Feeds the watch after a flush and the days after. It errs to patience: "recovered" needs the last two readings in band,
- * "recovering" and "worsening" a trend that chance would show less than once in 20, "holding" a change within the scatter.
+ * Feeds the watch after a flush and the days after. It errs to patience: "recovered" needs the last two readings in
+ * band, "recovering" and "worsening" a trend that chance would show less than once in 20, "holding" a change within the
+ * scatter.
  *
- * Formula:  d = steps of the meter outside the band; last two d = 0: recovered; last two outside after one inside: relapsed, but
- *           for a trend back; 2 or 3 readings, each nearer by more than the meter can be off: likely recovering; Mann-Kendall on
- *           d at 5 %, one-sided: falling, recovering; rising, worsening; else |Theil-Sen slope of d| x days <= 2 scatters of d
- *           about its line: holding
- * Valid:    readings since the flush or the change, in any order of rows; pH, or EC in mS/cm, uS/cm or ppm as its limits are
+ * Formula:  d = steps of the meter outside the band; last two d = 0: recovered; last two outside after one inside:
+ *           relapsed, but for a trend back; 2 or 3 readings, each nearer by more than the meter can be off: likely
+ *           recovering; Mann-Kendall on d at 5 %, one-sided: falling, recovering; rising, worsening; else |Theil-Sen
+ *           slope of d| x days <= 2 scatters of d about its line: holding
+ * Valid:    readings since the flush or the change, in any order of rows; pH, or EC in mS/cm, uS/cm or ppm as its
+ *           limits are
  * Source:   [mann-1945], [sen-1968]; the band's membership and the other rules: common practice
  *
  * @throws {Refusal} `order` when low is not below high; `wrong-unit` for readings a hundredfold beyond their limits
@@ -60,18 +63,27 @@ export function recoveryTrend(readings: readonly Dated[], low: number, high: num
 
 function courseOf(readings: readonly Dated[], low: number, high: number): Course {
   const step = meterStep(high);
-  const outside = (value: number): number => Math.max(0, Math.round(Math.max(low - value, value - high) / step - roundOff));
+  const outside = (value: number): number =>
+    Math.max(0, Math.round(Math.max(low - value, value - high) / step - roundOff));
   const steps = inOrder(inOrder(readings).map(({ day, value }) => ({ day, value: outside(value) })));
   const last = steps.at(-1)?.value ?? 0;
   const band = `the band ${low} to ${high}`;
-  return { steps, step, high, now: last === 0 ? `the last reading is in ${band}` : `the last reading is ${rounded(last * step)} outside ${band}` };
+  return {
+    steps,
+    step,
+    high,
+    now: last === 0 ? `the last reading is in ${band}` : `the last reading is ${rounded(last * step)} outside ${band}`,
+  };
 }
 
 /** Back in the band once and out again: a trend back is told, otherwise the relapse. */
 function afterRelapse(course: Course): Judgement<RecoveryTrend> {
   const back = course.steps.length < fewestForTrend ? undefined : byTrend(course);
   if (back?.answer === "recovering") return back;
-  return { answer: "relapsed", reasons: [course.now, `out of the band ${course.steps.length} times in a row after it was back in`] };
+  return {
+    answer: "relapsed",
+    reasons: [course.now, `out of the band ${course.steps.length} times in a row after it was back in`],
+  };
 }
 
 /** Two or three readings make no trend; each nearer to the band by more than its meter can be off is a good sign. */
@@ -82,18 +94,24 @@ function fewReadings({ steps, step, high, now }: Course): Judgement<RecoveryTren
   });
   if (steps.length >= 2 && nearer) {
     const said = "each reading nearer to the band by more than the meter can be off";
-    return { answer: "likely recovering", reasons: [now, said, `${fewestForTrend} readings would tell it from chance`] };
+    return {
+      answer: "likely recovering",
+      reasons: [now, said, `${fewestForTrend} readings would tell it from chance`],
+    };
   }
   return { answer: "cannot say", reasons: [now, `${steps.length} of the ${fewestForTrend} readings a trend needs`] };
 }
 
-const inAHundred = (share: number): string => (share < 0.01 ? "fewer than 1 of 100 such logs" : `about ${Math.round(100 * share)} of 100 such logs`);
+const inAHundred = (share: number): string =>
+  share < 0.01 ? "fewer than 1 of 100 such logs" : `about ${Math.round(100 * share)} of 100 such logs`;
 
 function byTrend({ steps, step, now }: Course): Judgement<RecoveryTrend> {
   const { s, oneSided } = mannKendall(steps);
   const chance = `chance alone shows as much in ${inAHundred(oneSided)}`;
-  if (oneSided <= trendChance && s < 0) return { answer: "recovering", reasons: [now, `the distance to the band falls: ${chance}`] };
-  if (oneSided <= trendChance && s > 0) return { answer: "worsening", reasons: [now, `the distance to the band grows: ${chance}`] };
+  if (oneSided <= trendChance && s < 0)
+    return { answer: "recovering", reasons: [now, `the distance to the band falls: ${chance}`] };
+  if (oneSided <= trendChance && s > 0)
+    return { answer: "worsening", reasons: [now, `the distance to the band grows: ${chance}`] };
   const days = (steps.at(-1)?.day ?? 0) - (steps[0]?.day ?? 0);
   if (!(days > 0)) return { answer: "cannot say", reasons: [now, "all readings are of one moment"] };
   const { slope, at } = theilSen(steps);

@@ -10,20 +10,46 @@ export interface WatchStep {
 }
 
 const hoursPerDay = 24;
-const day = (count: number, lightShare: number, look: string): WatchStep => ({ name: `day ${count}`, hours: count * hoursPerDay, lightShare, look });
+const day = (count: number, lightShare: number, look: string): WatchStep => ({
+  name: `day ${count}`,
+  hours: count * hoursPerDay,
+  lightShare,
+  look,
+});
 
 /**
- * The looks at a pot after a flush, a pH reset, a weaker feed or a diluted tank: at once, after 1, 24 and 48 hours, then daily to a week.
+ * The looks at a pot after a flush, a pH reset, a weaker feed or a diluted tank: at once, after 1, 24 and 48 hours,
+ * then daily to a week.
  *
  * Feeds the watch on the flush sheet and the sheet of its own. Errs to less light and to looking once more.
  *
  * Source:   common practice
  */
 export const watchPlan: readonly WatchStep[] = [
-  { name: "0 h", hours: 0, lightShare: 0.6, look: "runoff pH and EC of the last drain; the saucer empty, the surface free of crust" },
-  { name: "1 h", hours: 1, lightShare: 0.6, look: "one more small sample: a rise says that pockets were missed. Leaves no limper than before" },
-  { name: "24 h", hours: hoursPerDay, lightShare: 0.6, look: "runoff pH and EC before anything else is done. Posture: upright again in the morning?" },
-  { name: "48 h", hours: 2 * hoursPerDay, lightShare: 0.7, look: "runoff pH and EC: inside the limits, or say so. New growth: no fresh burn, no paler tip" },
+  {
+    name: "0 h",
+    hours: 0,
+    lightShare: 0.6,
+    look: "runoff pH and EC of the last drain; the saucer empty, the surface free of crust",
+  },
+  {
+    name: "1 h",
+    hours: 1,
+    lightShare: 0.6,
+    look: "one more small sample: a rise says that pockets were missed. Leaves no limper than before",
+  },
+  {
+    name: "24 h",
+    hours: hoursPerDay,
+    lightShare: 0.6,
+    look: "runoff pH and EC before anything else is done. Posture: upright again in the morning?",
+  },
+  {
+    name: "48 h",
+    hours: 2 * hoursPerDay,
+    lightShare: 0.7,
+    look: "runoff pH and EC: inside the limits, or say so. New growth: no fresh burn, no paler tip",
+  },
   day(3, 0.7, "new growth and spread; the pot as heavy as usual before a watering"),
   day(4, 0.8, "runoff EC against the day before: a rise means salt from pockets or from the medium"),
   day(5, 0.8, "roots at the wall of the pot: white tips, no smell"),

@@ -6,8 +6,8 @@ const [, mostDrained] = quantities.leachingFraction.plausible;
 /**
  * Litres to pour each time, so that the plant has what it takes up and the wanted share drains.
  *
- * Feeds the routine after a recovery: with too little runoff salt builds up again, with too much the roots stand wet. Follow
- * the uptake as the plant grows.
+ * Feeds the routine after a recovery: with too little runoff salt builds up again, with too much the roots stand wet.
+ * Follow the uptake as the plant grows.
  *
  * Formula:  litres = uptake / (1 - LF) / waterings a day
  * Valid:    a leaching fraction up to 0.6; a pot whose uptake was measured at the same weather
@@ -23,7 +23,11 @@ const [, mostDrained] = quantities.leachingFraction.plausible;
 export function watering(uptake: Litres, fraction: Share, waterings = 1): Litres {
   const [fewest, most] = quantities.waterings.physical;
   if (!(waterings > fewest && waterings <= most)) {
-    throw new Refusal("impossible", { quantity: "waterings a day", given: waterings, allowed: `above ${fewest}, up to ${most}` });
+    throw new Refusal("impossible", {
+      quantity: "waterings a day",
+      given: waterings,
+      allowed: `above ${fewest}, up to ${most}`,
+    });
   }
   if (fraction <= mostDrained) return (uptake / (1 - fraction) / waterings) as Litres;
   const allowed = `0 to ${mostDrained}; more runoff only washes feed away and keeps the roots wet`;

@@ -26,13 +26,30 @@ function header({ lane, headerTop }: PlacedLane, { right }: Layout, theme: Drawi
   );
 }
 
-/** The target band: a tint between two dashed edges, so that it is there without colour too; its numbers stand in the lane's header. */
+/**
+ * The target band: a tint between two dashed edges, so that it is there without colour too; its numbers stand in the
+ * lane's header.
+ */
 function bandMarkup({ lane, y }: PlacedLane, { left, right }: Layout, theme: DrawingTheme): string {
   if (lane.limits === undefined) return "";
   const [low, high] = lane.limits;
-  const tint = element("rect", { x: left, y: y(high), width: right - left, height: y(low) - y(high), fill: theme.band });
+  const tint = element("rect", {
+    x: left,
+    y: y(high),
+    width: right - left,
+    height: y(low) - y(high),
+    fill: theme.band,
+  });
   const edges = [low, high].map((limit) =>
-    element("line", { x1: left, x2: right, y1: y(limit), y2: y(limit), stroke: theme.bandEdge, "stroke-width": 1, "stroke-dasharray": "2 3" }),
+    element("line", {
+      x1: left,
+      x2: right,
+      y1: y(limit),
+      y2: y(limit),
+      stroke: theme.bandEdge,
+      "stroke-width": 1,
+      "stroke-dasharray": "2 3",
+    }),
   );
   return tint + edges.join("");
 }
@@ -40,10 +57,27 @@ function bandMarkup({ lane, y }: PlacedLane, { left, right }: Layout, theme: Dra
 function valueAxis({ y, top, bottom }: PlacedLane, { left, right }: Layout, theme: DrawingTheme): string {
   const ticks = y.ticks(3);
   const format = y.tickFormat(3);
-  const lines = ticks.map((tick) => element("line", { x1: left, x2: right, y1: y(tick), y2: y(tick), stroke: theme.grid, "stroke-width": 0.7 }));
+  const lines = ticks.map((tick) =>
+    element("line", { x1: left, x2: right, y1: y(tick), y2: y(tick), stroke: theme.grid, "stroke-width": 0.7 }),
+  );
   const labels = ticks
     .filter((tick) => widthOf(format(tick), sizes.text) < left)
-    .map((tick) => words(format(tick), { x: left - 4, y: y(tick) + 4, fill: theme.faintInk, "font-size": sizes.text, "text-anchor": "end" }));
-  const edge = element("line", { x1: left, x2: left, y1: top, y2: bottom, stroke: theme.faintInk, "stroke-width": 0.8 });
+    .map((tick) =>
+      words(format(tick), {
+        x: left - 4,
+        y: y(tick) + 4,
+        fill: theme.faintInk,
+        "font-size": sizes.text,
+        "text-anchor": "end",
+      }),
+    );
+  const edge = element("line", {
+    x1: left,
+    x2: left,
+    y1: top,
+    y2: bottom,
+    stroke: theme.faintInk,
+    "stroke-width": 0.8,
+  });
   return lines.join("") + labels.join("") + edge;
 }

@@ -76,7 +76,10 @@ function timeScale({ axis, span }: Timeline, range: [number, number]): Layout["t
 }
 
 /** All readings and the band, and never less than the lane's least span, so that noise stays small. */
-function valueScale({ series, limits, leastSpan }: TimelineLane, [top, bottom]: readonly [number, number]): ScaleLinear<number, number> {
+function valueScale(
+  { series, limits, leastSpan }: TimelineLane,
+  [top, bottom]: readonly [number, number],
+): ScaleLinear<number, number> {
   const ends = series.flatMap(({ segments }) => segments.flatMap((segment) => extent(segment, ({ value }) => value)));
   const [low = 0, high = 1] = extent([...ends, ...(limits ?? [])].filter((end) => end !== undefined));
   const padding = Math.max(0, (leastSpan - (high - low)) / 2);

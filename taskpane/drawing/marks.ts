@@ -13,7 +13,8 @@ interface Look {
 
 const circle = (x: number, y: number, r: number): string =>
   `M${px(x - r)} ${px(y)}a${px(r)} ${px(r)} 0 1 0 ${px(2 * r)} 0a${px(r)} ${px(r)} 0 1 0 ${px(-2 * r)} 0z`;
-const square = (x: number, y: number, r: number): string => `M${px(x - r)} ${px(y - r)}h${px(2 * r)}v${px(2 * r)}h${px(-2 * r)}z`;
+const square = (x: number, y: number, r: number): string =>
+  `M${px(x - r)} ${px(y - r)}h${px(2 * r)}v${px(2 * r)}h${px(-2 * r)}z`;
 
 const lookOf = (role: SeriesRole, theme: DrawingTheme): Look =>
   role === "input"
@@ -40,7 +41,9 @@ const countOf = ({ segments }: TimelineSeries): number => segments.reduce((sum, 
 /** Whether readings stand too close for lines: a zigzag of them would fill the lane. */
 export const isDense = (series: TimelineSeries, width: number): boolean => width / countOf(series) < apart;
 
-/** One series of a lane: lines, or where readings stand too close what lies between lowest and highest, with the median. */
+/**
+ * One series of a lane: lines, or where readings stand too close what lies between lowest and highest, with the median.
+ */
 export const seriesMarkup = (series: TimelineSeries, plot: Plot): string =>
   isDense(series, plot.width) ? spreadMarkup(series, plot) : linesMarkup(series, plot);
 
@@ -53,7 +56,12 @@ function spreadMarkup(series: TimelineSeries, { x, y, width, theme }: Plot): str
   const middles = line<SliceSpread>(({ day }) => x(day), ({ middle }) => y(middle)).digits(1);
   return (
     pathMarkup(slices.map((each) => between(each) ?? "").join(""), { fill: colour, "fill-opacity": "0.25" }) +
-    pathMarkup(slices.map((each) => middles(each) ?? "").join(""), { fill: "none", stroke: colour, "stroke-width": 1.5, "stroke-dasharray": dashes })
+    pathMarkup(slices.map((each) => middles(each) ?? "").join(""), {
+      fill: "none",
+      stroke: colour,
+      "stroke-width": 1.5,
+      "stroke-dasharray": dashes,
+    })
   );
 }
 
@@ -70,8 +78,17 @@ function linesMarkup(series: TimelineSeries, { x, y, width, theme }: Plot): stri
   const marked = segments.flatMap((segment) => (radius > 0 || segment.length === 1 ? segment : []));
   const marks = marked.map(({ day, value }) => look.mark(x(day), y(value), Math.max(radius, 1.5)));
   return (
-    pathMarkup(lines.join(""), { fill: "none", stroke: look.colour, "stroke-width": 1.5, "stroke-dasharray": look.dashes }) +
-    pathMarkup(marks.join(""), { fill: look.hollow ? theme.paper : look.colour, stroke: look.colour, "stroke-width": 1.3 })
+    pathMarkup(lines.join(""), {
+      fill: "none",
+      stroke: look.colour,
+      "stroke-width": 1.5,
+      "stroke-dasharray": look.dashes,
+    }) +
+    pathMarkup(marks.join(""), {
+      fill: look.hollow ? theme.paper : look.colour,
+      stroke: look.colour,
+      "stroke-width": 1.3,
+    })
   );
 }
 
@@ -79,8 +96,17 @@ function linesMarkup(series: TimelineSeries, { x, y, width, theme }: Plot): stri
 export function sample(role: SeriesRole, x: number, y: number, theme: DrawingTheme): string {
   const look = lookOf(role, theme);
   return (
-    pathMarkup(`M${px(x)} ${px(y)}h24`, { fill: "none", stroke: look.colour, "stroke-width": 1.5, "stroke-dasharray": look.dashes }) +
-    pathMarkup(look.mark(x + 12, y, 2.8), { fill: look.hollow ? theme.paper : look.colour, stroke: look.colour, "stroke-width": 1.3 })
+    pathMarkup(`M${px(x)} ${px(y)}h24`, {
+      fill: "none",
+      stroke: look.colour,
+      "stroke-width": 1.5,
+      "stroke-dasharray": look.dashes,
+    }) +
+    pathMarkup(look.mark(x + 12, y, 2.8), {
+      fill: look.hollow ? theme.paper : look.colour,
+      stroke: look.colour,
+      "stroke-width": 1.3,
+    })
   );
 }
 

@@ -16,13 +16,21 @@ const sizes = { height: 58, edge: 4, top: 18, text: 11, mark: 3 } as const;
 export function sharedScale(lanes: readonly TimelineLane[]): SharedScale {
   const points = lanes.flatMap(({ series }) => series.flatMap(({ segments }) => segments.flat()));
   const ends = (values: readonly number[]): readonly [number, number] =>
-    values.reduce<readonly [number, number]>(([low, high], value) => [Math.min(low, value), Math.max(high, value)], [Infinity, -Infinity]);
-  return { days: ends(points.map(({ day }) => day)), values: ends([...points.map(({ value }) => value), ...lanes.flatMap(({ limits = [] }) => limits)]) };
+    values.reduce<readonly [number, number]>(
+      ([low, high], value) => [Math.min(low, value), Math.max(high, value)],
+      [Infinity, -Infinity],
+    );
+  return {
+    days: ends(points.map(({ day }) => day)),
+    values: ends([...points.map(({ value }) => value), ...lanes.flatMap(({ limits = [] }) => limits)]),
+  };
 }
 
 /** One pot of many: the runoff of a lane within its limits, and its last figure. */
 export function drawSmallPot(
-  lane: TimelineLane, { days, values }: SharedScale, { width, theme: look, title }: { readonly width: number; readonly theme: ThemeName; readonly title: string },
+  lane: TimelineLane,
+  { days, values }: SharedScale,
+  { width, theme: look, title }: { readonly width: number; readonly theme: ThemeName; readonly title: string },
 ): string {
   const theme = themes[look];
   const x = scaleLinear([...days], [sizes.edge, width - sizes.edge]);
@@ -33,13 +41,37 @@ export function drawSmallPot(
     element("rect", { x: 0, y: 0, width, height: sizes.height, fill: theme.paper }),
     band(lane, { y, width, theme }),
     ...series.map((each) => seriesMarkup(each, { x, y, width: width - 2 * sizes.edge, theme })),
-    last === undefined ? "" : element("rect", { x: x(last.day) - sizes.mark, y: y(last.value) - sizes.mark, width: 2 * sizes.mark, height: 2 * sizes.mark, fill: theme.runoff }),
-    last === undefined ? "" : words(last.value.toFixed(lane.decimals), { x: width - sizes.edge, y: 12, fill: theme.ink, "font-size": sizes.text, "text-anchor": "end" }),
+    last === undefined
+      ? ""
+      : element("rect", {
+          x: x(last.day) - sizes.mark,
+          y: y(last.value) - sizes.mark,
+          width: 2 * sizes.mark,
+          height: 2 * sizes.mark,
+          fill: theme.runoff,
+        }),
+    last === undefined
+      ? ""
+      : words(last.value.toFixed(lane.decimals), {
+          x: width - sizes.edge,
+          y: 12,
+          fill: theme.ink,
+          "font-size": sizes.text,
+          "text-anchor": "end",
+        }),
   ].join("");
-  return element("svg", {
-    xmlns: "http://www.w3.org/2000/svg", width, height: sizes.height, viewBox: `0 0 ${Math.round(width)} ${sizes.height}`, role: "img",
-    "font-family": "system-ui, 'Segoe UI', sans-serif",
-  }, `<title>${escaped(title)}</title>${body}`);
+  return element(
+    "svg",
+    {
+      xmlns: "http://www.w3.org/2000/svg",
+      width,
+      height: sizes.height,
+      viewBox: `0 0 ${Math.round(width)} ${sizes.height}`,
+      role: "img",
+      "font-family": "system-ui, 'Segoe UI', sans-serif",
+    },
+    `<title>${escaped(title)}</title>${body}`,
+  );
 }
 
 interface BandPlace {
@@ -52,6 +84,20 @@ interface BandPlace {
 function band({ limits }: TimelineLane, { y, width, theme }: BandPlace): string {
   if (limits === undefined) return "";
   const [low, high] = limits;
-  return element("rect", { x: 0, y: y(high), width, height: y(low) - y(high), fill: theme.band }) + limits.map((limit) =>
-    element("line", { x1: 0, x2: width, y1: y(limit), y2: y(limit), stroke: theme.bandEdge, "stroke-width": 1, "stroke-dasharray": "2 3" })).join("");
+  return (
+    element("rect", { x: 0, y: y(high), width, height: y(low) - y(high), fill: theme.band }) +
+    limits
+      .map((limit) =>
+        element("line", {
+          x1: 0,
+          x2: width,
+          y1: y(limit),
+          y2: y(limit),
+          stroke: theme.bandEdge,
+          "stroke-width": 1,
+          "stroke-dasharray": "2 3",
+        }),
+      )
+      .join("")
+  );
 }

@@ -16,7 +16,8 @@ export type ThemeName = "light" | "dark" | "contrast";
 
 /**
  * Blue and vermilion (light), sky blue and orange (dark) stay apart for colour-blind eyes: M. Okabe and K. Ito, Color
- * Universal Design, 2008. Text keeps 4.5:1 and marks 3:1 against the paper. `contrast` leaves every colour to the system.
+ * Universal Design, 2008. Text keeps 4.5:1 and marks 3:1 against the paper. `contrast` leaves every colour to the
+ * system.
  */
 export const themes: Readonly<Record<ThemeName, DrawingTheme>> = {
   light: {

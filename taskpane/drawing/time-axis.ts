@@ -16,9 +16,13 @@ const grains = [
 /** Pixels between two dates. */
 const apart = 10;
 
-/** The time axis under each group of lanes: dates at the grain that the span asks for, or the readings' numbers; none meets another. */
+/**
+ * The time axis under each group of lanes: dates at the grain that the span asks for, or the readings' numbers; none
+ * meets another.
+ */
 export function timeAxis(model: Timeline, { time, right, left, axes, lanes }: Layout, theme: DrawingTheme): string {
-  const format = model.axis === "dates" ? dateFormat(grainOf(model.span).pattern) : (tick: Date | number) => `no. ${Number(tick)}`;
+  const format =
+    model.axis === "dates" ? dateFormat(grainOf(model.span).pattern) : (tick: Date | number) => `no. ${Number(tick)}`;
   const ticks = ticksOf(model, time, Math.max(2, Math.floor((right - left) / (sizes.text * 4))));
   const labelled = apartFrom(ticks.map((tick) => labelAt(format(tick), time(tick), [left, right])));
   const rules = labelled.map(({ x }) => {
@@ -61,7 +65,8 @@ function apartFrom(labels: readonly Label[]): Label[] {
 
 const spanInDays = (span: Timeline["span"]): number => (span === undefined ? 0 : span[1] - span[0]);
 
-const grainOf = (span: Timeline["span"]): (typeof grains)[number] => grains.find(({ days }) => spanInDays(span) <= days) ?? grains[3];
+const grainOf = (span: Timeline["span"]): (typeof grains)[number] =>
+  grains.find(({ days }) => spanInDays(span) <= days) ?? grains[3];
 
 /** A log of one moment has one label, its own; where no hours are written, days are named at their beginning, once. */
 function ticksOf({ axis, span }: Timeline, time: Layout["time"], count: number): (Date | number)[] {

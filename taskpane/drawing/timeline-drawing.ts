@@ -56,32 +56,59 @@ export function drawTimeline(model: Timeline, { width, theme: name, title }: Dra
   return { svg, width, height: layout.height, description, x: layout.x, plot: plotOf(layout) };
 }
 
-const plotOf = ({ left, right, plotTop: top, plotBottom: bottom }: Layout): Drawing["plot"] => ({ left, right, top, bottom });
+const plotOf = ({ left, right, plotTop: top, plotBottom: bottom }: Layout): Drawing["plot"] => ({
+  left,
+  right,
+  top,
+  bottom,
+});
 
 /** A second row where both the watch and the shades have to be told. */
 const legendRows = ({ lanes, watches }: Timeline, dense: boolean): number =>
-  dense && watches.length > 0 ? 2 : lanes.some(({ series }) => series.length > 1) || watches.length > 0 || dense ? 1 : 0;
+  dense && watches.length > 0
+    ? 2
+    : lanes.some(({ series }) => series.length > 1) || watches.length > 0 || dense
+      ? 1
+      : 0;
 
 function legendMarkup({ watches }: Timeline, dense: boolean, theme: DrawingTheme): string {
   const y = sizes.top + 8;
   const text = { y: y + 4, fill: theme.ink, "font-size": sizes.text };
-  const swatch = { x: 136, y: y - 5, width: 12, height: 10, fill: theme.watch, stroke: theme.event, "stroke-width": 0.5, "stroke-dasharray": "3 2" };
+  const swatch = {
+    x: 136,
+    y: y - 5,
+    width: 12,
+    height: 10,
+    fill: theme.watch,
+    stroke: theme.event,
+    "stroke-width": 0.5,
+    "stroke-dasharray": "3 2",
+  };
   return (
     sample("input", 4, y, theme) +
     words("in", { x: 32, ...text }) +
     sample("runoff", 56, y, theme) +
     words("runoff", { x: 84, ...text }) +
     (watches.length > 0 ? element("rect", swatch) + words("24 to 48 h after flush", { x: 152, ...text }) : "") +
-    (dense ? words("shaded: lowest to highest", watches.length > 0 ? { ...text, x: 4, y: text.y + sizes.legend } : { x: 144, ...text }) : "")
+    (dense
+      ? words(
+          "shaded: lowest to highest",
+          watches.length > 0 ? { ...text, x: 4, y: text.y + sizes.legend } : { x: 144, ...text },
+        )
+      : "")
   );
 }
 
 /** What a sighted person takes from the picture at a glance. */
 function inWords({ axis, span, lanes, events, readings }: Timeline): string {
   if (span === undefined) return "No readings to draw.";
-  const when = axis === "dates" ? `from ${dayInWords(span[0])} to ${dayInWords(span[1])}` : "in the order of the sheet, without dates";
+  const when =
+    axis === "dates"
+      ? `from ${dayInWords(span[0])} to ${dayInWords(span[1])}`
+      : "in the order of the sheet, without dates";
   const trends = lanes.map(({ name, trend }) => `${name}: ${trend.words}`);
   const said = events.map(({ kind, day }) => (axis === "dates" ? `${kind} on ${dayInWords(day)}` : kind));
-  const happened = said.length === 0 ? "" : ` Events: ${said.slice(0, 12).join(", ")}${said.length > 12 ? " and more" : ""}.`;
+  const happened =
+    said.length === 0 ? "" : ` Events: ${said.slice(0, 12).join(", ")}${said.length > 12 ? " and more" : ""}.`;
   return `${readings.length} readings ${when}. ${trends.join(". ")}.${happened}`;
 }

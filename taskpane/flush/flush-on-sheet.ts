@@ -1,6 +1,20 @@
 import {
-  type Band, bandFor, ec25, feeders, type FlushPlan, flushPlan, type FlushReading, flushStanding, type FlushStanding, flushTarget, litres,
-  type DrainedMedium, drainedMedia, ownBand, ph, Refusal,
+  type Band,
+  bandFor,
+  ec25,
+  feeders,
+  type FlushPlan,
+  flushPlan,
+  type FlushReading,
+  flushStanding,
+  type FlushStanding,
+  flushTarget,
+  litres,
+  type DrainedMedium,
+  drainedMedia,
+  ownBand,
+  ph,
+  Refusal,
 } from "../../src/index";
 import { flushLabels as labels, mostPortions } from "../templates/flush/labels";
 
@@ -36,7 +50,8 @@ export function flushOnSheet(cells: Cells): FlushOnSheet {
   const portionRows = Array.from({ length: mostPortions }, (_, i) => rowOf(cells, labels.portion(i + 1)));
   const before: FlushReading = { ph: figure(labels.phNow), ec: figure(labels.ecNow), litres: undefined };
   const portions = portionRows.map((row) => readingAt(cells[row]));
-  const filled = portions.map((reading) => Object.values(reading).some((value) => value !== undefined)).lastIndexOf(true) + 1;
+  const filled =
+    portions.map((reading) => Object.values(reading).some((value) => value !== undefined)).lastIndexOf(true) + 1;
   const pot = beside(labels.pot);
   return {
     pot: typeof pot === "string" || typeof pot === "number" ? String(pot) : "",
@@ -60,15 +75,27 @@ export interface FlushView {
 }
 
 /** `undefined` while something is missing; a Refusal where the figures do not go together. */
-export function flushView({ medium, band, containerLitres, waterEc, typedEc, readings }: FlushOnSheet): FlushView | Refusal | undefined {
+export function flushView({
+  medium,
+  band,
+  containerLitres,
+  waterEc,
+  typedEc,
+  readings,
+}: FlushOnSheet): FlushView | Refusal | undefined {
   const [first] = readings;
-  if (medium === undefined || band === undefined || containerLitres === undefined || waterEc === undefined) return undefined;
+  if (medium === undefined || band === undefined || containerLitres === undefined || waterEc === undefined)
+    return undefined;
   if (first?.ec === undefined || first.ph === undefined) return undefined;
   try {
     const [container, water] = [litres(containerLitres), ec25(waterEc)];
     const targetEc = typedEc === undefined ? flushTarget(ec25(band.ec[1]), water) : ec25(typedEc);
     const plan = flushPlan(ec25(first.ec), targetEc, { containerLitres: container, waterEc: water, medium });
-    return { targetEc, plan, standing: flushStanding(readings, { band, containerLitres: container, waterEc: water, targetEc, plan }) };
+    return {
+      targetEc,
+      plan,
+      standing: flushStanding(readings, { band, containerLitres: container, waterEc: water, targetEc, plan }),
+    };
   } catch (problem) {
     if (problem instanceof Refusal) return problem;
     throw problem;
@@ -77,7 +104,8 @@ export function flushView({ medium, band, containerLitres, waterEc, typedEc, rea
 
 const rowOf = (cells: Cells, label: string): number => cells.findIndex(([first]) => first === label);
 
-const number = (cell: unknown): number | undefined => (typeof cell === "number" && Number.isFinite(cell) ? cell : undefined);
+const number = (cell: unknown): number | undefined =>
+  typeof cell === "number" && Number.isFinite(cell) ? cell : undefined;
 
 function readingAt(row: readonly unknown[] | undefined): FlushReading {
   const [poured, runoffPh, runoffEc] = [row?.[2], row?.[3], row?.[4]].map(number);
@@ -85,7 +113,11 @@ function readingAt(row: readonly unknown[] | undefined): FlushReading {
 }
 
 /** The medium's limits, unless the sheet holds others: then those are the grower's own. */
-function bandOf(medium: DrainedMedium | undefined, feeder: unknown, shown: readonly (number | undefined)[]): Band | undefined {
+function bandOf(
+  medium: DrainedMedium | undefined,
+  feeder: unknown,
+  shown: readonly (number | undefined)[],
+): Band | undefined {
   const table = medium === undefined ? undefined : bandFor(medium, feeders.find((each) => each === feeder) ?? "medium");
   const [phLow, phHigh, ecLow, ecHigh] = shown;
   if (phLow === undefined || phHigh === undefined || ecLow === undefined || ecHigh === undefined) return table;

@@ -13,11 +13,26 @@ export function washoutOf({ readings, waterEc = 0, band }: FlushOnSheet, { plan,
     return ec === undefined ? [] : [{ litres: poured, ec }];
   });
   const [first] = measured;
-  const planned = first === undefined ? [] : [{ litres: 0, ec: first.ec }, ...plan.portions.map(({ litresSoFar, expectedEc }) => ({ litres: litresSoFar, ec: expectedEc }))];
-  return { measured, planned, fitted: fittedCurve(measured, waterEc, planned.at(-1)?.litres ?? poured), targetEc, limitEc: band?.ec[1] ?? targetEc };
+  const planned =
+    first === undefined
+      ? []
+      : [
+          { litres: 0, ec: first.ec },
+          ...plan.portions.map(({ litresSoFar, expectedEc }) => ({ litres: litresSoFar, ec: expectedEc })),
+        ];
+  return {
+    measured,
+    planned,
+    fitted: fittedCurve(measured, waterEc, planned.at(-1)?.litres ?? poured),
+    targetEc,
+    limitEc: band?.ec[1] ?? targetEc,
+  };
 }
 
-/** The washout model through the pot's own readings, from the first of them on; none where no falling curve can be drawn. */
+/**
+ * The washout model through the pot's own readings, from the first of them on; none where no falling curve can be
+ * drawn.
+ */
 function fittedCurve(measured: readonly WashedPoint[], waterEc: number, upTo: number): WashedPoint[] {
   const [first] = measured;
   if (first === undefined || measured.length < 3) return [];
@@ -32,8 +47,14 @@ function fittedCurve(measured: readonly WashedPoint[], waterEc: number, upTo: nu
   });
 }
 
-/** Where the fitted curve begins: the excess at no water that fits the readings best, weighted as the fit weighs them. */
-function startOf(points: readonly { readonly litresSoFar: Litres; readonly ec: Ec25 }[], waterEc: number, rate: number): Ec25 {
+/**
+ * Where the fitted curve begins: the excess at no water that fits the readings best, weighted as the fit weighs them.
+ */
+function startOf(
+  points: readonly { readonly litresSoFar: Litres; readonly ec: Ec25 }[],
+  waterEc: number,
+  rate: number,
+): Ec25 {
   let [above, below] = [0, 0];
   for (const { litresSoFar, ec } of points) {
     const falls = Math.exp(-rate * litresSoFar);

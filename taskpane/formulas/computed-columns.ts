@@ -49,7 +49,9 @@ const plain = (formula: (...readings: Readings) => string, ...names: readonly Lo
     return readings.length === names.length ? formula(...readings as Readings) : undefined;
   };
 
-/** Readings of a meter that does not compensate, brought to 25 C; the log reader takes these columns for the EC ones. */
+/**
+ * Readings of a meter that does not compensate, brought to 25 C; the log reader takes these columns for the EC ones.
+ */
 export const compensatedColumns = {
   "input EC": {
     header: "Input EC at 25 C (mS/cm)", about: "feed EC, brought to 25 C", numberFormat: "0.00",
@@ -67,39 +69,59 @@ export const flagHeader = "Row flags";
 
 export const computedColumns: readonly ComputedColumn[] = [
   {
-    header: "Salt ratio", about: "runoff EC over feed EC", numberFormat: "0.00",
-    needs: ["runoff EC", "input EC"], formula: call("SALTRATIO", "runoff EC", "input EC"),
+    header: "Salt ratio",
+    about: "runoff EC over feed EC",
+    numberFormat: "0.00",
+    needs: ["runoff EC", "input EC"],
+    formula: call("SALTRATIO", "runoff EC", "input EC"),
     plain: plain(plainRatio, "runoff EC", "input EC"),
   },
   {
-    header: "pH shift", about: "runoff pH less feed pH", numberFormat: "+0.00;-0.00;0.00",
-    needs: ["runoff pH", "input pH"], formula: call("PHSHIFT", "runoff pH", "input pH"),
+    header: "pH shift",
+    about: "runoff pH less feed pH",
+    numberFormat: "+0.00;-0.00;0.00",
+    needs: ["runoff pH", "input pH"],
+    formula: call("PHSHIFT", "runoff pH", "input pH"),
     plain: plain(plainShift, "runoff pH", "input pH"),
   },
   {
-    header: "Leaching fraction", about: "share of what was poured that drained", numberFormat: "0%",
-    needs: ["runoff volume", "input volume"], formula: call("LEACHFRACTION", "runoff volume", "input volume"),
+    header: "Leaching fraction",
+    about: "share of what was poured that drained",
+    numberFormat: "0%",
+    needs: ["runoff volume", "input volume"],
+    formula: call("LEACHFRACTION", "runoff volume", "input volume"),
     plain: plain(plainLeaching, "runoff volume", "input volume"),
   },
   {
-    header: "Salt kept (g)", about: "salt that this watering left in the pot", numberFormat: "0.00",
+    header: "Salt kept (g)",
+    about: "salt that this watering left in the pot",
+    numberFormat: "0.00",
     needs: ["input EC", "input volume", "runoff EC", "runoff volume"],
     formula: call("SALTKEPT", "input EC", "input volume", "runoff EC", "runoff volume"),
     plain: plain(plainSaltKept, "input EC", "input volume", "runoff EC", "runoff volume"),
   },
   {
-    header: "Taken up per watering (L)", about: "poured less drained: the plant's and the air's share", numberFormat: "0.00",
-    needs: ["input volume", "runoff volume"], formula: call("UPTAKE", "input volume", "runoff volume"),
+    header: "Taken up per watering (L)",
+    about: "poured less drained: the plant's and the air's share",
+    numberFormat: "0.00",
+    needs: ["input volume", "runoff volume"],
+    formula: call("UPTAKE", "input volume", "runoff volume"),
     plain: plain(plainUptake, "input volume", "runoff volume"),
   },
   {
-    header: "VPD (kPa)", about: "how hard the air pulls water out of the leaf", numberFormat: "0.00",
-    needs: ["air temperature", "humidity"], formula: call("VPD", "air temperature", "humidity"),
+    header: "VPD (kPa)",
+    about: "how hard the air pulls water out of the leaf",
+    numberFormat: "0.00",
+    needs: ["air temperature", "humidity"],
+    formula: call("VPD", "air temperature", "humidity"),
     plain: plain(plainVpd, "air temperature", "humidity"),
   },
   {
-    header: flagHeader, about: "what of the row lies outside the limits", numberFormat: "General",
-    needs: [], formula: call("ROWFLAG", "input pH", "input EC", "runoff pH", "runoff EC", "band"),
+    header: flagHeader,
+    about: "what of the row lies outside the limits",
+    numberFormat: "General",
+    needs: [],
+    formula: call("ROWFLAG", "input pH", "input EC", "runoff pH", "runoff EC", "band"),
     plain: (row, limits) => (limits === undefined ? undefined : plainFlags(row, limits)),
   },
 ];
@@ -131,9 +153,14 @@ function plainRow(cells: LogCells, { uncompensated }: FormulaOptions): PlainRow<
 }
 
 /** Why a column cannot be made from this log; `undefined` when it can. */
-export function whatIsMissing(column: ComputedColumn, cells: LogCells, { band, uncompensated }: FormulaOptions): string | undefined {
+export function whatIsMissing(
+  column: ComputedColumn,
+  cells: LogCells,
+  { band, uncompensated }: FormulaOptions,
+): string | undefined {
   const needs = new Set(column.needs);
-  if (column.header === flagHeader && !cells.has("runoff pH") && !cells.has("runoff EC")) return "needs a column of runoff pH or runoff EC";
+  if (column.header === flagHeader && !cells.has("runoff pH") && !cells.has("runoff EC"))
+    return "needs a column of runoff pH or runoff EC";
   if (column.header === flagHeader && band === undefined) return "choose the medium first";
   const usesEc = column.header === flagHeader || column.needs.some((quantity) => quantity.endsWith("EC"));
   if (usesEc && uncompensated) needs.add("solution temperature");

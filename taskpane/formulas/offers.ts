@@ -1,7 +1,13 @@
 import { type Choices, headerKeys } from "../choices";
 import { type RootZone } from "../root-zone";
 import { bandText } from "./band-text";
-import { compensatedColumns, type ComputedColumn, computedColumns, type FormulaOptions, whatIsMissing } from "./computed-columns";
+import {
+  compensatedColumns,
+  type ComputedColumn,
+  computedColumns,
+  type FormulaOptions,
+  whatIsMissing,
+} from "./computed-columns";
 import { logCells } from "./log-cell";
 
 /** A column that can be put beside the log, or what the log lacks for it. */
@@ -33,7 +39,10 @@ export const optionsFor = ({ band }: RootZone, uncompensated: boolean): FormulaO
 export function ecFromNewColumns({ reading: { columns } }: RootZone): Partial<Choices> {
   const keys = headerKeys(columns.map(({ header }) => header));
   const answers: Record<string, Choices["columns"][string]> = {};
-  for (const [quantity, { header }] of Object.entries(compensatedColumns) as ["input EC" | "runoff EC", ComputedColumn][]) {
+  for (const [quantity, { header }] of Object.entries(compensatedColumns) as [
+    "input EC" | "runoff EC",
+    ComputedColumn,
+  ][]) {
     const made = columns.find((column) => column.header === header);
     if (made === undefined) continue;
     const from = columns.find((column) => column !== made && column.quantity === quantity);

@@ -10,11 +10,16 @@ const looks: readonly { readonly quantity: LogQuantity; readonly look: keyof Pla
 ];
 
 /** What may be chosen: the figure, its word beside it. */
-export const plantChoices = (look: keyof PlantLook): string[] => plantScale[look].map((word, figure) => `${figure} ${word}`);
+export const plantChoices = (look: keyof PlantLook): string[] =>
+  plantScale[look].map((word, figure) => `${figure} ${word}`);
 
 /** The plant columns that this log does not have yet, empty and with a pick list. */
 export const plantColumns = ({ columns }: Pick<LogReading, "columns">): NewColumn[] =>
-  looks.filter(({ quantity }) => !columns.some((column) => column.read && column.quantity === quantity)).map(({ look, header }) => ({
-    header, numberFormat: "General", formula: () => "",
-    accepts: { words: plantChoices(look), hint: `${plantChoices(look).join(", ")}; empty: not looked at` },
-  }));
+  looks
+    .filter(({ quantity }) => !columns.some((column) => column.read && column.quantity === quantity))
+    .map(({ look, header }) => ({
+      header,
+      numberFormat: "General",
+      formula: () => "",
+      accepts: { words: plantChoices(look), hint: `${plantChoices(look).join(", ")}; empty: not looked at` },
+    }));

@@ -13,8 +13,11 @@ import { assertNew, headerCells, type LogPlace, logPlace, usedCorner } from "./l
 import { picksOf } from "./looks";
 
 /** Puts computed columns beside a log: into its Table, or into empty columns to its right. */
-export const addColumns = (zone: RootZone, columns: readonly ComputedColumn[], options: FormulaOptions): Promise<Done> =>
-  putColumns(zone, computedAs(columns, options));
+export const addColumns = (
+  zone: RootZone,
+  columns: readonly ComputedColumn[],
+  options: FormulaOptions,
+): Promise<Done> => putColumns(zone, computedAs(columns, options));
 
 /** Puts columns beside a log, computed ones or empty ones to be filled in. */
 export const putColumns = (zone: RootZone, columns: readonly NewColumn[]): Promise<Done> =>
@@ -23,7 +26,9 @@ export const putColumns = (zone: RootZone, columns: readonly NewColumn[]): Promi
 /** So many rows after the last one read have the pick lists too. */
 const rowsAhead = 200;
 
-/** Formulas row by row, down to the last row that was read, in the columns after the log or after all that is filled. */
+/**
+ * Formulas row by row, down to the last row that was read, in the columns after the log or after all that is filled.
+ */
 const addBeside = (zone: RootZone, columns: readonly NewColumn[]): Promise<Done> =>
   writingInExcel(async (context) => {
     const { sheetId, sheetName } = zone.selection;
@@ -34,11 +39,18 @@ const addBeside = (zone: RootZone, columns: readonly NewColumn[]): Promise<Done>
     const there = await headerCells(context, sheet, { row, column, rows: 1, columns: corner.column - column + 1 });
     assertNew(columns.map(({ header }) => header), there, row);
     const height = Math.max(corner.row, place.lastRow) - row + 1;
-    const free = await freeColumn(context, sheet, { row, column: place.lastColumn + 1, rows: height, columns: columns.length }, corner.column + 1);
+    const free = await freeColumn(
+      context,
+      sheet,
+      { row, column: place.lastColumn + 1, rows: height, columns: columns.length },
+      corner.column + 1,
+    );
     const block = { row, column: free, rows: place.lastRow - row + 1, columns: columns.length };
     const formulas = formulasOf(zone, place, columns);
     const numberFormat = formulas.map((_, i) => columns.map((each) => (i === 0 ? "General" : each.numberFormat)));
-    const written = await fillEmpty(context, sheet, [{ block, formulas, numberFormat, boldTop: true, picks: picksOf(columns, rowsAhead) }]);
+    const written = await fillEmpty(context, sheet, [
+      { block, formulas, numberFormat, boldTop: true, picks: picksOf(columns, rowsAhead) },
+    ]);
     const names = columns.map(({ header }) => header).join(", ");
     return {
       words: `Put ${columns.length === 1 ? "one column" : `${columns.length} columns`} on ${sheetName} at ${blockAddress(block)}: ${names}.${leftOutInWords(zone)}`,
@@ -47,7 +59,12 @@ const addBeside = (zone: RootZone, columns: readonly NewColumn[]): Promise<Done>
   });
 
 /** The column right after the log when all its height is empty there, else the one after everything on the sheet. */
-async function freeColumn(context: Excel.RequestContext, sheet: Excel.Worksheet, beside: Block, afterAll: number): Promise<number> {
+async function freeColumn(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  beside: Block,
+  afterAll: number,
+): Promise<number> {
   try {
     await assertFree(context, sheet, beside);
     return beside.column;

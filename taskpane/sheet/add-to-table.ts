@@ -15,8 +15,8 @@ import { wholly } from "./wholly";
 const resizeSet = "1.13";
 
 /**
- * Widens the log's Table over the empty cells beside it and fills the new columns with structured references, so that the
- * Table carries them on into new rows. (Inserting columns would push aside what stands to the right of the Table.)
+ * Widens the log's Table over the empty cells beside it and fills the new columns with structured references, so that
+ * the Table carries them on into new rows. (Inserting columns would push aside what stands to the right of the Table.)
  */
 export const addToTable = (zone: RootZone, columns: readonly NewColumn[]): Promise<Done> =>
   writingInExcel(async (context) => {
@@ -31,10 +31,18 @@ export const addToTable = (zone: RootZone, columns: readonly NewColumn[]): Promi
     const names = await columnNames(context, table);
     const cells = logCells(zone.reading.columns, (column) => {
       const name = names[(zone.selection.columnNumbers[column] ?? 0) - whole.column];
-      if (name === undefined) throw new SheetProblem("selection", `Select cells of the Table ${tableName} only, then read the selection again.`);
+      if (name === undefined)
+        throw new SheetProblem(
+          "selection",
+          `Select cells of the Table ${tableName} only, then read the selection again.`,
+        );
       return inThisRow(tableName, name);
     });
-    const written = await widen(context, { sheet, table, tableName, place, whole }, columns.map((column) => ({ column, formula: column.formula(cells) })));
+    const written = await widen(
+      context,
+      { sheet, table, tableName, place, whole },
+      columns.map((column) => ({ column, formula: column.formula(cells) })),
+    );
     return {
       words: `Put ${columns.map(({ header }) => header).join(", ")} into the Table ${tableName} on ${sheetName}, at ${blockAddress(place)}. New rows take them on.${leftOutInWords(zone)}`,
       takeBack: () => narrow({ sheetId, tableName, whole }, written),
@@ -91,7 +99,10 @@ async function widen(
 }
 
 /** Queues that a Table covers a block of its sheet. */
-function resized(context: Excel.RequestContext, { tableName, block }: { readonly tableName: string; readonly block: Block }): void {
+function resized(
+  context: Excel.RequestContext,
+  { tableName, block }: { readonly tableName: string; readonly block: Block },
+): void {
   const table = context.workbook.tables.getItem(tableName);
   table.resize(rangeOf(table.worksheet, block));
 }
@@ -107,7 +118,8 @@ const narrow = ({ sheetId, tableName, whole }: Narrowing, written: readonly Writ
     const now = await tableBlock(context, context.workbook.tables.getItem(tableName));
     const added = written[0]?.block.columns ?? 0;
     const isNarrow = now.columns === whole.columns;
-    if (now.rows !== whole.rows || !(isNarrow || now.columns === whole.columns + added)) throw new SheetProblem("changed");
+    if (now.rows !== whole.rows || !(isNarrow || now.columns === whole.columns + added))
+      throw new SheetProblem("changed");
     await assertUnchanged(context, sheet, written);
     const wide = { ...whole, columns: whole.columns + added };
     const write = (): void => {

@@ -11,7 +11,9 @@ export function rowsInWords(rows: readonly number[]): string {
     if (run !== undefined && row === run[1] + 1) run[1] = row;
     else runs.push([row, row]);
   }
-  const said = runs.slice(0, 4).map(([first, last]) => (first === last ? `${first + 1}` : `${first + 1} to ${last + 1}`));
+  const said = runs
+    .slice(0, 4)
+    .map(([first, last]) => (first === last ? `${first + 1}` : `${first + 1} to ${last + 1}`));
   return `${rows.length === 1 ? "row" : "rows"} ${said.join(", ")}${runs.length > 4 ? " and more" : ""}`;
 }
 
@@ -34,7 +36,9 @@ export function overlap(a: Block, b: Block): Block | undefined {
 /** Every row, or column, that the blocks cover, in order. */
 export function covered(blocks: readonly Block[], along: "row" | "column"): number[] {
   const size = along === "row" ? "rows" : "columns";
-  const all = new Set(blocks.flatMap((block) => Array.from({ length: block[size] }, (_, place) => block[along] + place)));
+  const all = new Set(
+    blocks.flatMap((block) => Array.from({ length: block[size] }, (_, place) => block[along] + place)),
+  );
   return [...all].sort((a, b) => a - b);
 }
 

@@ -37,7 +37,9 @@ export const takeBackCells = (sheets: readonly WrittenSheet[]): Promise<string> 
     const where = open.map(({ sheet, written }) => `${addresses(written)} of ${sheet.name}`).join(", ");
     const write = (): void => { for (const { sheet, written } of open) asBefore(sheet, written); };
     await wholly(context, { where, write, putBack: (again) => asAfter(again, sheets) });
-    const wasBlank = sheets.every(({ written }) => written.every(({ before }) => before.flat().every((cell) => cell === "")));
+    const wasBlank = sheets.every(({ written }) =>
+      written.every(({ before }) => before.flat().every((cell) => cell === "")),
+    );
     return `Taken back: ${where} ${wasBlank ? "is empty again" : "as before"}.`;
   });
 

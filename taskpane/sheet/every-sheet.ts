@@ -33,7 +33,8 @@ export async function formulasOfWorkbook(
     if (used.isNullObject) continue;
     const whole = { row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount };
     const cells: FormulaCell[] = [];
-    for (const part of parts(whole)) cells.push(...(await formulasIn(context, sheet, part)).filter(({ formula, shows }) => isWanted(formula, shows)));
+    for (const part of parts(whole))
+      cells.push(...(await formulasIn(context, sheet, part)).filter(({ formula, shows }) => isWanted(formula, shows)));
     if (cells.length > 0) found.push({ sheet, isProtected: sheet.protection.protected, cells });
   }
   return found;
@@ -58,7 +59,9 @@ async function formulasIn(context: Excel.RequestContext, sheet: Excel.Worksheet,
 }
 
 /** Cells that stand under one another as blocks of one column, so that a filled column is one write. */
-export function inBlocks<Cell extends { readonly row: number; readonly column: number }>(cells: readonly Cell[]): { readonly block: Block; readonly cells: readonly Cell[] }[] {
+export function inBlocks<Cell extends { readonly row: number; readonly column: number }>(
+  cells: readonly Cell[],
+): { readonly block: Block; readonly cells: readonly Cell[] }[] {
   const sorted = [...cells].sort((a, b) => a.column - b.column || a.row - b.row);
   const blocks: { block: Block; cells: Cell[] }[] = [];
   for (const cell of sorted) {

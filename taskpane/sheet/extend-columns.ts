@@ -21,7 +21,8 @@ export const extendColumns = (zone: RootZone): Promise<Done> =>
       const ours = columnHeaded(text);
       return ours === undefined ? [] : [{ column, ours }];
     });
-    if (columns.length === 0) throw new SheetProblem("selection", "There are no computed columns beside this log yet. Add them first.");
+    if (columns.length === 0)
+      throw new SheetProblem("selection", "There are no computed columns beside this log yet. Add them first.");
     const fillings: Filling[] = [];
     const find = finderFor(zone);
     for (const { column, ours } of columns) {
@@ -30,9 +31,16 @@ export const extendColumns = (zone: RootZone): Promise<Done> =>
       const filling = await extension(context, sheet, { place, column, isWritten });
       if (filling !== undefined) fillings.push(filling);
     }
-    if (fillings.length === 0) return { words: `The computed columns of ${sheetName} reach the last row already.`, takeBack: () => Promise.resolve("There was nothing to take back.") };
+    if (fillings.length === 0)
+      return {
+        words: `The computed columns of ${sheetName} reach the last row already.`,
+        takeBack: () => Promise.resolve("There was nothing to take back."),
+      };
     const written = await fillEmpty(context, sheet, fillings);
-    return { words: `Carried on into new rows of ${sheetName}: ${addresses(written)}.`, takeBack: () => takeBackCells([{ sheetId, written }]) };
+    return {
+      words: `Carried on into new rows of ${sheetName}: ${addresses(written)}.`,
+      takeBack: () => takeBackCells([{ sheetId, written }]),
+    };
   });
 
 /** Whether a cell of this row holds what is written there for its column. */
@@ -44,7 +52,10 @@ interface Extending {
   readonly isWritten: IsWritten;
 }
 
-/** One column: its last formula, written again for every row of readings below it; `undefined` where it reaches the last row. */
+/**
+ * One column: its last formula, written again for every row of readings below it; `undefined` where it reaches the last
+ * row.
+ */
 async function extension(
   context: Excel.RequestContext, sheet: Excel.Worksheet, { place, column, isWritten }: Extending,
 ): Promise<Filling | undefined> {

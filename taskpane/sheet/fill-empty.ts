@@ -49,11 +49,18 @@ export async function fillEmpty(
     after = ranges();
   };
   const { id, name } = sheet;
-  await wholly(context, { where: `${addresses(fillings)} of ${name}`, write, putBack: (again) => emptied(again, id, places, around) });
+  await wholly(context, {
+    where: `${addresses(fillings)} of ${name}`,
+    write,
+    putBack: (again) => emptied(again, id, places, around),
+  });
   const seen = (before ?? []).map(({ formulas }) => formulas as unknown[][]);
   await assertNobodyTyped(context, { sheet, places, around }, seen);
   return places.map(({ block, looks, numberFormat, boldTop, picks }, i) => ({
-    block, looks: { before: looks, after: { numberFormat, boldTop, picks } }, before: seen[i] ?? [], after: (after?.[i]?.formulas ?? []) as unknown[][],
+    block,
+    looks: { before: looks, after: { numberFormat, boldTop, picks } },
+    before: seen[i] ?? [],
+    after: (after?.[i]?.formulas ?? []) as unknown[][],
   }));
 }
 
@@ -61,14 +68,24 @@ type Place = Filling & { readonly looks: Looks };
 const noLooks: Looks = { numberFormat: [], bold: [], widths: [] };
 
 /** Empties what holds something of ours, and nothing else; the looks as before. */
-async function emptied(context: Excel.RequestContext, sheetId: string, places: readonly Place[], around?: Around): Promise<void> {
+async function emptied(
+  context: Excel.RequestContext,
+  sheetId: string,
+  places: readonly Place[],
+  around?: Around,
+): Promise<void> {
   const sheet = context.workbook.worksheets.getItem(sheetId);
   const now = places.map(({ block }) => rangeOf(sheet, block).load("formulas"));
   around?.back(context);
   await context.sync();
   for (const [i, { block, formulas, looks }] of places.entries()) {
     const kept = (now[i]?.formulas as unknown[][]).map((line, row) =>
-      line.map((cell, column) => ((row === 0 && around?.namesTops === true) || isOurs(cell) || holds(cell, formulas[row]?.[column] ?? "") ? "" : cell)));
+      line.map((cell, column) =>
+        (row === 0 && around?.namesTops === true) || isOurs(cell) || holds(cell, formulas[row]?.[column] ?? "")
+          ? ""
+          : cell,
+      ),
+    );
     rangeOf(sheet, block).formulas = kept;
     putLooksBack(sheet, block, looks);
   }
@@ -81,7 +98,11 @@ interface Filled {
   readonly around: Around | undefined;
 }
 
-async function assertNobodyTyped(context: Excel.RequestContext, { sheet, places, around }: Filled, seen: readonly unknown[][][]): Promise<void> {
+async function assertNobodyTyped(
+  context: Excel.RequestContext,
+  { sheet, places, around }: Filled,
+  seen: readonly unknown[][][],
+): Promise<void> {
   const typed = places.filter((_, i) => seen[i]?.some((line) => line.some((cell) => cell !== "")));
   const [first] = typed;
   if (first === undefined) return;
@@ -91,5 +112,8 @@ async function assertNobodyTyped(context: Excel.RequestContext, { sheet, places,
     putLooksBack(sheet, block, looks);
   }
   await context.sync();
-  throw new SheetProblem("filled", `Somebody typed into ${blockAddress(first.block)} meanwhile: what stands there stays, and nothing else was written.`);
+  throw new SheetProblem(
+    "filled",
+    `Somebody typed into ${blockAddress(first.block)} meanwhile: what stands there stays, and nothing else was written.`,
+  );
 }

@@ -16,19 +16,29 @@ export const followSelection = (onMove: () => void): Promise<Stop> =>
     });
   });
 
-/** Calls back with the sheet whose cells changed, or whose formulas were calculated; a cell being edited is waited for. */
-export const watchSheets = (onChange: (sheetId: string) => void, onCalculated: (sheetId: string) => void): Promise<void> =>
-  inExcel(async (context) => {
-    const { worksheets } = context.workbook;
-    worksheets.onChanged.add(({ worksheetId }) => settled(onChange, worksheetId));
-    worksheets.onCalculated.add(({ worksheetId }) => settled(onCalculated, worksheetId));
-    await context.sync();
-  }, { canWait: true });
+/**
+ * Calls back with the sheet whose cells changed, or whose formulas were calculated; a cell being edited is waited for.
+ */
+export const watchSheets = (
+  onChange: (sheetId: string) => void,
+  onCalculated: (sheetId: string) => void,
+): Promise<void> =>
+  inExcel(
+    async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.onChanged.add(({ worksheetId }) => settled(onChange, worksheetId));
+      worksheets.onCalculated.add(({ worksheetId }) => settled(onCalculated, worksheetId));
+      await context.sync();
+    },
+    { canWait: true },
+  );
 
 /** Calls back when the pane is closed and when it is shown again: its script runs on meanwhile. */
 export async function watchShown(onShown: (isShown: boolean) => void): Promise<void> {
   if (!Office.context.requirements.isSetSupported("SharedRuntime", "1.1")) return;
-  await Office.addin.onVisibilityModeChanged(({ visibilityMode }) => { onShown(visibilityMode === Office.VisibilityMode.taskpane); });
+  await Office.addin.onVisibilityModeChanged(({ visibilityMode }) => {
+    onShown(visibilityMode === Office.VisibilityMode.taskpane);
+  });
 }
 
 /** Calls back with the sheet that came into view. */

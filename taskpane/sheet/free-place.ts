@@ -3,7 +3,8 @@ import { type Block, blockAddress, rangeOf } from "./address";
 
 
 /**
- * Refuses a place in which anything stands: a value, a formula (even one that shows nothing), a spill, or part of a Table.
+ * Refuses a place in which anything stands: a value, a formula (even one that shows nothing), a spill, or part of a
+ * Table.
  *
  * @throws {SheetProblem} `filled`, naming the first filled cell
  */
@@ -15,11 +16,17 @@ export async function assertFree(context: Excel.RequestContext, sheet: Excel.Wor
   if (table !== undefined) throw filled(place, `the Table ${table.name} is there`);
   const at = firstFilled(range.formulas) ?? firstFilled(range.values);
   if (at === undefined) return;
-  throw filled(place, `${blockAddress({ row: place.row + at[0], column: place.column + at[1], rows: 1, columns: 1 })} is not empty`);
+  throw filled(
+    place,
+    `${blockAddress({ row: place.row + at[0], column: place.column + at[1], rows: 1, columns: 1 })} is not empty`,
+  );
 }
 
 const filled = (place: Block, what: string): SheetProblem =>
-  new SheetProblem("filled", `${blockAddress(place)} is needed for this, and ${what}. Nothing was written; make room there and try again.`);
+  new SheetProblem(
+    "filled",
+    `${blockAddress(place)} is needed for this, and ${what}. Nothing was written; make room there and try again.`,
+  );
 
 function firstFilled(cells: readonly (readonly unknown[])[]): readonly [number, number] | undefined {
   for (const [row, line] of cells.entries()) {

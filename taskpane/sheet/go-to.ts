@@ -2,7 +2,10 @@ import { inExcel } from "../workbook";
 import { type SheetSelection } from "./read-selection";
 import { type SheetPlace } from "./selected-place";
 
-/** Selects one cell of a sheet, or the columns of one of its rows; rows and columns counted from 0. Answers what is selected now. */
+/**
+ * Selects one cell of a sheet, or the columns of one of its rows; rows and columns counted from 0. Answers what is
+ * selected now.
+ */
 export const goTo = (sheetId: string, row: number, column: number, columns = 1): Promise<SheetPlace> =>
   inExcel(async (context) => {
     const sheet = context.workbook.worksheets.getItem(sheetId);
@@ -13,7 +16,10 @@ export const goTo = (sheetId: string, row: number, column: number, columns = 1):
   });
 
 /** The cells of one row of what was read, for `goTo`; the row counted from 0 within it. */
-export function cellsOfRow({ sheetId, rowNumbers, columnNumbers }: SheetSelection, row: number): Parameters<typeof goTo> {
+export function cellsOfRow(
+  { sheetId, rowNumbers, columnNumbers }: SheetSelection,
+  row: number,
+): Parameters<typeof goTo> {
   const [first = 0] = columnNumbers;
   return [sheetId, rowNumbers[row] ?? row, first, (columnNumbers.at(-1) ?? first) - first + 1];
 }

@@ -5,7 +5,10 @@ import { wholly } from "./wholly";
 /** The name under which a sheet, or else the workbook, keeps what a person answered; it travels with the file. */
 const keptName = "RunoffLedger.answers";
 
-/** Sheets keep texts of their own, and take them along when they are renamed, copied or moved, from this part of the interface on. */
+/**
+ * Sheets keep texts of their own, and take them along when they are renamed, copied or moved, from this part of the
+ * interface on.
+ */
 const sheetSet = "1.12";
 
 type Kept = Readonly<Record<string, unknown>>;
@@ -21,7 +24,10 @@ const parsed = (text: unknown): Kept => {
   }
 };
 
-/** Ids of sheets change from host to host and with each opening: where sheets keep nothing themselves, the name stands for the sheet. */
+/**
+ * Ids of sheets change from host to host and with each opening: where sheets keep nothing themselves, the name stands
+ * for the sheet.
+ */
 const keyIn = ({ sheetName }: Log, key: string): string => (offers(sheetSet) ? key : `${sheetName} ${key}`);
 
 function askKept(context: Excel.RequestContext, { sheetId }: Log): Excel.WorksheetCustomProperty | Excel.Setting {

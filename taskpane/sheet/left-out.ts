@@ -6,8 +6,8 @@ import { counted } from "./done";
 const noReadings: ReadonlySet<string> = new Set(["date", "time", "vessel", "notes", "other"]);
 
 /**
- * The cells that the pane leaves out (a ghost reading, 2.4 in a ppm column), by name: the formulas refuse what they can tell
- * from the cell alone, but a reading that only stands out from its neighbours they take. Empty when there is none.
+ * The cells that the pane leaves out (a ghost reading, 2.4 in a ppm column), by name: the formulas refuse what they can
+ * tell from the cell alone, but a reading that only stands out from its neighbours they take. Empty when there is none.
  */
 export function leftOutInWords({ selection, reading }: RootZone): string {
   const cells = reading.problems

@@ -23,8 +23,16 @@ export function logPlace({ selection, reading }: RootZone): LogPlace {
   const [firstRow, lastRow] = [Math.min(...rows), Math.max(...rows)];
   const header = reading.headerRows.at(-1);
   const headerRow = header === undefined ? firstRow - 1 : onSheet(header);
-  if (rows.length === 0) throw new SheetProblem("selection", "No row of readings was found in the selection, so that there is nothing to work on.");
-  if (headerRow < 0) throw new SheetProblem("selection", "There is no row above the readings for headers. Insert one, then read the selection again.");
+  if (rows.length === 0)
+    throw new SheetProblem(
+      "selection",
+      "No row of readings was found in the selection, so that there is nothing to work on.",
+    );
+  if (headerRow < 0)
+    throw new SheetProblem(
+      "selection",
+      "There is no row above the readings for headers. Insert one, then read the selection again.",
+    );
   return {
     headerRow,
     firstRow,
@@ -36,7 +44,10 @@ export function logPlace({ selection, reading }: RootZone): LogPlace {
 }
 
 /** The last row and column that anything stands in, values and formats. */
-export async function usedCorner(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<{ readonly row: number; readonly column: number }> {
+export async function usedCorner(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+): Promise<{ readonly row: number; readonly column: number }> {
   const used = sheet.getUsedRangeOrNullObject(false).load("rowIndex,columnIndex,rowCount,columnCount");
   await context.sync();
   if (used.isNullObject) throw new SheetProblem("empty");
@@ -50,7 +61,11 @@ export interface HeaderCell {
 }
 
 /** What stands in the header row, from the log's first column to the last used one. */
-export async function headerCells(context: Excel.RequestContext, sheet: Excel.Worksheet, place: Block): Promise<HeaderCell[]> {
+export async function headerCells(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  place: Block,
+): Promise<HeaderCell[]> {
   const row = rangeOf(sheet, { ...place, rows: 1 }).load("values");
   await context.sync();
   return (row.values[0] ?? []).map((value, i) => ({ text: String(value), column: place.column + i }));
@@ -60,5 +75,8 @@ export async function headerCells(context: Excel.RequestContext, sheet: Excel.Wo
 export function assertNew(headers: readonly string[], there: readonly HeaderCell[], row: number): void {
   const same = there.find(({ text }) => headers.some((header) => header.toLowerCase() === text.trim().toLowerCase()));
   if (same === undefined) return;
-  throw new SheetProblem("filled", `There is a column "${same.text}" already, at ${cellAddress(row, same.column)}. Nothing was written.`);
+  throw new SheetProblem(
+    "filled",
+    `There is a column "${same.text}" already, at ${cellAddress(row, same.column)}. Nothing was written.`,
+  );
 }

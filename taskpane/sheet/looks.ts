@@ -32,7 +32,11 @@ export function askLooks(sheet: Excel.Worksheet, block: Block, wanted?: Pick<Dre
 }
 
 /** Queues that a block looks as it did. */
-export function putLooksBack(sheet: Excel.Worksheet, block: Block, { numberFormat, bold, widths, unruled }: Looks): void {
+export function putLooksBack(
+  sheet: Excel.Worksheet,
+  block: Block,
+  { numberFormat, bold, widths, unruled }: Looks,
+): void {
   if (unruled !== undefined) rangeOf(sheet, unruled).dataValidation.clear();
   rangeOf(sheet, block).numberFormat = numberFormat as unknown[][];
   for (const [i, wasBold] of bold.entries()) {
@@ -58,9 +62,15 @@ export interface Picks {
 
 /** The pick lists of columns, if any has one. */
 export const picksOf = (columns: readonly { readonly accepts?: Accepts }[], ahead: number): Picks | undefined =>
-  columns.some(({ accepts }) => accepts !== undefined) ? { accepts: columns.map(({ accepts }) => accepts), ahead } : undefined;
+  columns.some(({ accepts }) => accepts !== undefined)
+    ? { accepts: columns.map(({ accepts }) => accepts), ahead }
+    : undefined;
 
-const pickBlock = (block: Block, { ahead }: Picks): Block => ({ ...block, row: block.row + 1, rows: block.rows - 1 + ahead });
+const pickBlock = (block: Block, { ahead }: Picks): Block => ({
+  ...block,
+  row: block.row + 1,
+  rows: block.rows - 1 + ahead,
+});
 
 /** Queues that a block looks as an action wants it, its columns as wide as what they hold. */
 export function dress(sheet: Excel.Worksheet, block: Block, { numberFormat, boldTop, picks }: Dress): void {
@@ -69,6 +79,7 @@ export function dress(sheet: Excel.Worksheet, block: Block, { numberFormat, bold
   if (boldTop) rangeOf(sheet, { ...block, rows: 1 }).format.font.bold = true;
   range.format.autofitColumns();
   picks?.accepts.forEach((accepts, i) => {
-    if (accepts !== undefined) restrict(rangeOf(sheet, { ...pickBlock(block, picks), column: block.column + i, columns: 1 }), accepts);
+    if (accepts !== undefined)
+      restrict(rangeOf(sheet, { ...pickBlock(block, picks), column: block.column + i, columns: 1 }), accepts);
   });
 }

@@ -7,7 +7,10 @@ import { restrict } from "./restrict";
 import { type Look, looks } from "./template-looks";
 import { wholly } from "./wholly";
 
-/** Points of a column so many characters wide, in the host's usual font: 7 pixels a character and 5 between columns, at 96 to the inch. */
+/**
+ * Points of a column so many characters wide, in the host's usual font: 7 pixels a character and 5 between columns, at
+ * 96 to the inch.
+ */
 const columnPoints = (characters: number): number => (characters * 7 + 5) * 0.75;
 
 /** Writes a template on a new sheet at the end of the workbook, under a name that is free; all of it in one sync. */
@@ -39,7 +42,9 @@ interface Made {
 function writeSheet(context: Excel.RequestContext, template: SheetTemplate, name: string): Made {
   const sheet = context.workbook.worksheets.add(name).load("id");
   const block = writeCells(sheet, template);
-  template.widths.forEach((width, column) => { sheet.getRange(`${columnLetters(column)}:${columnLetters(column)}`).format.columnWidth = columnPoints(width); });
+  template.widths.forEach((width, column) => {
+    sheet.getRange(`${columnLetters(column)}:${columnLetters(column)}`).format.columnWidth = columnPoints(width);
+  });
   template.heights.forEach((height, row) => { sheet.getRange(`${row + 1}:${row + 1}`).format.rowHeight = height; });
   block.format.verticalAlignment = "Center";
   sheet.showGridlines = false;
@@ -55,9 +60,14 @@ interface AsWritten {
   readonly isFilled: readonly (readonly boolean[])[];
 }
 
-function asMade(made: Made | undefined, { rows, widths }: SheetTemplate): { readonly id: string; readonly asWritten: AsWritten } {
+function asMade(
+  made: Made | undefined,
+  { rows, widths }: SheetTemplate,
+): { readonly id: string; readonly asWritten: AsWritten } {
   if (made === undefined) throw new SheetProblem("unknown");
-  const isFilled = rows.map((row) => widths.map((_, column) => row[column]?.value !== undefined || row[column]?.formula !== undefined));
+  const isFilled = rows.map((row) =>
+    widths.map((_, column) => row[column]?.value !== undefined || row[column]?.formula !== undefined),
+  );
   return { id: made.sheet.id, asWritten: { cells: made.block.formulas as unknown[][], isFilled } };
 }
 
@@ -75,7 +85,8 @@ async function freeName(context: Excel.RequestContext, wanted: string): Promise<
 function writeCells(sheet: Excel.Worksheet, { rows, widths }: SheetTemplate): Excel.Range {
   const columns = widths.map((_, column) => column);
   const range = sheet.getRangeByIndexes(0, 0, rows.length, columns.length);
-  const each = <T>(pick: (cell: TemplateCell | undefined) => T): T[][] => rows.map((row) => columns.map((column) => pick(row[column])));
+  const each = <T,>(pick: (cell: TemplateCell | undefined) => T): T[][] =>
+    rows.map((row) => columns.map((column) => pick(row[column])));
   range.numberFormat = each((cell) => cell?.numberFormat ?? "General");
   range.formulas = each((cell) => (cell?.formula === undefined ? (cell?.value ?? "") : `=${cell.formula}`));
   rows.forEach((row, r) => {
@@ -119,8 +130,8 @@ function addChart(sheet: Excel.Worksheet, { title, cells, over }: NonNullable<Sh
 }
 
 /**
- * Deletes the sheet if nothing was typed on it since: every cell that was filled holds what it held, every other is empty
- * or an answer that a formula of the sheet fills.
+ * Deletes the sheet if nothing was typed on it since: every cell that was filled holds what it held, every other is
+ * empty or an answer that a formula of the sheet fills.
  */
 const removeSheet = (sheetId: string, { cells, isFilled }: AsWritten): Promise<string> =>
   inExcel(async (context) => {
@@ -129,9 +140,14 @@ const removeSheet = (sheetId: string, { cells, isFilled }: AsWritten): Promise<s
     if (sheet.isNullObject) return "Taken back: the sheet is gone already.";
     const used = sheet.getUsedRange(true).load("rowIndex,columnIndex,rowCount,columnCount,formulas");
     await context.sync();
-    const typed = await typedSince(context, sheet, used, (row, column) => (isFilled[row]?.[column] === true ? cells[row]?.[column] : ""));
+    const typed = await typedSince(context, sheet, used, (row, column) =>
+      isFilled[row]?.[column] === true ? cells[row]?.[column] : "",
+    );
     if (typed !== undefined) {
-      throw new SheetProblem("changed", `The sheet ${sheet.name} was written on since, at ${typed}: it stays. Delete it by hand if you do not want it.`);
+      throw new SheetProblem(
+        "changed",
+        `The sheet ${sheet.name} was written on since, at ${typed}: it stays. Delete it by hand if you do not want it.`,
+      );
     }
     await deleted(context, sheet);
     return `Taken back: the sheet ${sheet.name} is gone.`;
@@ -156,22 +172,37 @@ const isThere = async (sheetId: string, name: string): Promise<boolean> => {
       return !sheet.isNullObject;
     });
   } catch {
-    const again = (): Promise<string> => Promise.resolve(`Look whether the sheet ${name} is still there, and delete it by hand.`);
-    throw new SheetProblem("stopped", `Excel does not answer: the sheet ${name} may be gone or still be there. Look before you press again.`, again);
+    const again = (): Promise<string> =>
+      Promise.resolve(`Look whether the sheet ${name} is still there, and delete it by hand.`);
+    throw new SheetProblem(
+      "stopped",
+      `Excel does not answer: the sheet ${name} may be gone or still be there. Look before you press again.`,
+      again,
+    );
   }
 };
 
-/** The address of a cell that holds something else than it did, answers of spilling formulas apart; `undefined` without one. */
+/**
+ * The address of a cell that holds something else than it did, answers of spilling formulas apart; `undefined` without
+ * one.
+ */
 async function typedSince(
-  context: Excel.RequestContext, sheet: Excel.Worksheet, used: Excel.Range, held: (row: number, column: number) => unknown,
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  used: Excel.Range,
+  held: (row: number, column: number) => unknown,
 ): Promise<string | undefined> {
-  const other = (used.formulas as unknown[][]).flatMap((line, i) => line.flatMap((cell, j) => {
-    const [row, column] = [used.rowIndex + i, used.columnIndex + j];
-    return cell === held(row, column) ? [] : [{ row, column }];
-  }));
+  const other = (used.formulas as unknown[][]).flatMap((line, i) =>
+    line.flatMap((cell, j) => {
+      const [row, column] = [used.rowIndex + i, used.columnIndex + j];
+      return cell === held(row, column) ? [] : [{ row, column }];
+    }),
+  );
   if (other.length === 0) return undefined;
   if (!offers(spillSet)) return other.map(({ row, column }) => cellAddress(row, column))[0];
-  const parents = other.map(({ row, column }) => sheet.getRangeByIndexes(row, column, 1, 1).getSpillParentOrNullObject().load("address"));
+  const parents = other.map(({ row, column }) =>
+    sheet.getRangeByIndexes(row, column, 1, 1).getSpillParentOrNullObject().load("address"),
+  );
   await context.sync();
   const typed = other.filter((_, i) => parents[i]?.isNullObject !== false);
   return typed.map(({ row, column }) => cellAddress(row, column))[0];

@@ -19,7 +19,8 @@ export interface NextRow {
 export async function nextRow(zone: RootZone): Promise<NextRow> {
   const { selection: { sheetId, columnNumbers }, reading } = zone;
   const { firstRow, lastRow, firstColumn: column, lastColumn } = logPlace(zone);
-  if (isNewestFirst(reading.rows.map(({ day }) => day))) return { row: firstRow, column, words: words.newestFirst(firstRow + 1) };
+  if (isNewestFirst(reading.rows.map(({ day }) => day)))
+    return { row: firstRow, column, words: words.newestFirst(firstRow + 1) };
   const row = lastRow + 1;
   const measured = reading.columns.flatMap((each) =>
     each.read && !written.has(each.quantity) ? [(columnNumbers[each.column] ?? each.column) - column] : []);

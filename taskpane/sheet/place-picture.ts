@@ -34,8 +34,8 @@ export interface Placed {
 }
 
 /**
- * Places the timeline to the right of all that is filled on the sheet, so that it covers no filled cell, and shows it; an
- * earlier timeline of the pane is removed once the new one stands.
+ * Places the timeline to the right of all that is filled on the sheet, so that it covers no filled cell, and shows it;
+ * an earlier timeline of the pane is removed once the new one stands.
  */
 export const placePicture = (sheetId: string, picture: Picture): Promise<Placed> =>
   writingInExcel(async (context) => {
@@ -48,13 +48,19 @@ export const placePicture = (sheetId: string, picture: Picture): Promise<Placed>
     await wholly(context, {
       where: `the picture at ${address} of ${sheet.name}`,
       write: () => {
-        addPicture(sheet, picture, used.isNullObject ? { left: 0, top: 0 } : { left: used.left + used.width + gapPoints, top: used.top });
+        addPicture(
+          sheet,
+          picture,
+          used.isNullObject ? { left: 0, top: 0 } : { left: used.left + used.width + gapPoints, top: used.top },
+        );
         sheet.getRange(address).select();
       },
       putBack: async (again) => {
         const ids = all.map(({ id }) => id);
         // It may have stopped before the new picture had its name.
-        const added = (await allShapes(again, again.workbook.worksheets.getItem(sheetId))).filter(({ id }) => !ids.includes(id));
+        const added = (await allShapes(again, again.workbook.worksheets.getItem(sheetId))).filter(
+          ({ id }) => !ids.includes(id),
+        );
         for (const shape of added) if (isOurs(shape) || shape.type === "Image") shape.delete();
         await again.sync();
       },
@@ -70,7 +76,11 @@ async function allShapes(context: Excel.RequestContext, sheet: Excel.Worksheet):
 
 const isOurs = ({ name }: Excel.Shape): boolean => name === pictureName;
 
-function addPicture(sheet: Excel.Worksheet, { png, description, width, height }: Picture, at: { readonly left: number; readonly top: number }): void {
+function addPicture(
+  sheet: Excel.Worksheet,
+  { png, description, width, height }: Picture,
+  at: { readonly left: number; readonly top: number },
+): void {
   const shape = sheet.shapes.addImage(png);
   shape.name = pictureName;
   shape.altTextTitle = pictureName;

@@ -13,7 +13,10 @@ export const mostCells = 1_000_000;
 /** So many cells are asked for at a time: far below what one answer of the host may hold (about 5 MB on the web). */
 const cellsAtATime = 100_000;
 
-/** The cells where rows and columns cross, without the hidden rows; long logs in parts, so that the host can do other work between them. */
+/**
+ * The cells where rows and columns cross, without the hidden rows; long logs in parts, so that the host can do other
+ * work between them.
+ */
 export async function readCells(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
@@ -43,15 +46,24 @@ export async function readCells(
 }
 
 /**
- * Which rows of a block, counted from its first, a filter or a person has hidden. The host tells for all rows at once, or
- * `null` where they differ: then each half is asked, and so on.
+ * Which rows of a block, counted from its first, a filter or a person has hidden. The host tells for all rows at once,
+ * or `null` where they differ: then each half is asked, and so on.
  */
-async function hiddenRows(context: Excel.RequestContext, sheet: Excel.Worksheet, block: Block, all: boolean | null): Promise<ReadonlySet<number>> {
+async function hiddenRows(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  block: Block,
+  all: boolean | null,
+): Promise<ReadonlySet<number>> {
   const hidden = new Set<number>();
   let open: { readonly block: Block; readonly isHidden: boolean | null }[] = [{ block, isHidden: all }];
   while (open.length > 0) {
-    for (const part of open) if (part.isHidden === true) for (let i = 0; i < part.block.rows; i += 1) hidden.add(part.block.row + i - block.row);
-    const asked = open.filter(({ isHidden }) => isHidden === null).flatMap((part) => halves(part.block))
+    for (const part of open)
+      if (part.isHidden === true)
+        for (let i = 0; i < part.block.rows; i += 1) hidden.add(part.block.row + i - block.row);
+    const asked = open
+      .filter(({ isHidden }) => isHidden === null)
+      .flatMap((part) => halves(part.block))
       .map((half) => ({ block: half, range: rangeOf(sheet, half).load("rowHidden") }));
     if (asked.length > 0) await context.sync();
     open = asked.map(({ block: half, range }) => ({ block: half, isHidden: range.rowHidden }));
@@ -61,12 +73,22 @@ async function hiddenRows(context: Excel.RequestContext, sheet: Excel.Worksheet,
 
 function halves(block: Block): Block[] {
   const upper = Math.ceil(block.rows / 2);
-  return [{ ...block, rows: upper }, { ...block, row: block.row + upper, rows: block.rows - upper }].filter(({ rows }) => rows > 0);
+  return [
+    { ...block, rows: upper },
+    { ...block, row: block.row + upper, rows: block.rows - upper },
+  ].filter(({ rows }) => rows > 0);
 }
 
 /** The columns among those given that are hidden on the sheet: they are read, and the person is told. */
-export async function hiddenColumns(context: Excel.RequestContext, sheet: Excel.Worksheet, columns: readonly number[]): Promise<number[]> {
-  const asked = columns.map((column) => ({ column, range: sheet.getRangeByIndexes(0, column, 1, 1).load("columnHidden") }));
+export async function hiddenColumns(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  columns: readonly number[],
+): Promise<number[]> {
+  const asked = columns.map((column) => ({
+    column,
+    range: sheet.getRangeByIndexes(0, column, 1, 1).load("columnHidden"),
+  }));
   await context.sync();
   return asked.filter(({ range }) => range.columnHidden).map(({ column }) => column);
 }

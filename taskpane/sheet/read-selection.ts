@@ -5,7 +5,10 @@ import { type Block, covered, overlap, rangeOf } from "./address";
 import { hiddenColumns, mostCells, type ReadCells, readCells } from "./read-cells";
 import { blockOf, type SheetPlace } from "./selected-place";
 
-/** Part of a sheet, as selected, with its way back: which row and column of the sheet each row and column of the grid is. */
+/**
+ * Part of a sheet, as selected, with its way back: which row and column of the sheet each row and column of the grid
+ * is.
+ */
 export interface SheetSelection {
   readonly sheetId: string;
   readonly sheetName: string;
@@ -41,7 +44,9 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
     const usedBlock = blockOf(used);
     const around = await surroundings(context, sheet, first);
     const isOneCell = asked.length === 1 && (await isOneThing(context, sheet, first, usedBlock));
-    const blocks = isOneCell ? [wholeLog(around.block, usedBlock)] : asked.flatMap((block) => overlap(block, usedBlock) ?? []);
+    const blocks = isOneCell
+      ? [wholeLog(around.block, usedBlock)]
+      : asked.flatMap((block) => overlap(block, usedBlock) ?? []);
     if (blocks.length === 0) throw new SheetProblem("empty");
     if (!(cellCount(blocks) <= mostCells)) throw new SheetProblem("too large");
     const rows = covered(blocks, "row");
@@ -67,8 +72,16 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
   }, options);
 
 /** The cells read, with their places on the sheet; `hidden` are columns of the sheet. */
-const gridOf = ({ cells, numberFormats, rows }: ReadCells, columns: readonly number[], hidden: readonly number[]): LogGrid => ({
-  cells, numberFormats, rowNumbers: rows, columnNumbers: columns, hiddenColumns: hidden.map((column) => columns.indexOf(column)),
+const gridOf = (
+  { cells, numberFormats, rows }: ReadCells,
+  columns: readonly number[],
+  hidden: readonly number[],
+): LogGrid => ({
+  cells,
+  numberFormats,
+  rowNumbers: rows,
+  columnNumbers: columns,
+  hiddenColumns: hidden.map((column) => columns.indexOf(column)),
 });
 
 /** What a cell shows while its function has not answered. */
@@ -78,7 +91,12 @@ const unanswered: ReadonlySet<unknown> = new Set(["#BUSY!", "#GETTING_DATA"]);
 const mostOfTitle = 200;
 
 /** Whether a person chose one cell: a single one, or a merged title, which holds something in its first cell only. */
-async function isOneThing(context: Excel.RequestContext, sheet: Excel.Worksheet, asked: Block, used: Block): Promise<boolean> {
+async function isOneThing(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  asked: Block,
+  used: Block,
+): Promise<boolean> {
   if (asked.rows === 1 && asked.columns === 1) return true;
   const block = overlap(asked, used);
   if (block === undefined || block.rows * block.columns > mostOfTitle) return false;
@@ -93,7 +111,8 @@ const wholeLog = (around: Block, used: Block): Block => {
   return block.rows > 1 ? block : used;
 };
 
-const cellCount = (blocks: readonly Block[]): number => blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
+const cellCount = (blocks: readonly Block[]): number =>
+  blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
 
 /** The Table that the selection begins in, or else the block of filled cells around it. */
 async function surroundings(
@@ -118,7 +137,11 @@ function withoutReadingsAbove(read: ReadCells, firstRow: number): ReadCells {
   if (above <= 0) return read;
   const headers = new Set(readLog({ cells: read.cells.slice(0, above + headerReach) }).headerRows);
   const keep = (_: unknown, place: number): boolean => place >= above || headers.has(place);
-  return { rows: read.rows.filter(keep), cells: read.cells.filter(keep), numberFormats: read.numberFormats.filter(keep) };
+  return {
+    rows: read.rows.filter(keep),
+    cells: read.cells.filter(keep),
+    numberFormats: read.numberFormats.filter(keep),
+  };
 }
 
 /** The top rows of the block of cells that the selection lies in, where the selection begins below them. */

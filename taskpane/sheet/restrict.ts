@@ -9,7 +9,8 @@ export function restrict({ dataValidation }: Excel.Range, accepts: Accepts): voi
 }
 
 function ruleOf(accepts: Accepts): Excel.DataValidationRule | undefined {
-  if ("between" in accepts) return { decimal: { formula1: accepts.between[0], formula2: accepts.between[1], operator: "Between" } };
+  if ("between" in accepts)
+    return { decimal: { formula1: accepts.between[0], formula2: accepts.between[1], operator: "Between" } };
   if ("date" in accepts) return { date: { formula1: "2000-01-01", operator: "GreaterThan" } };
   return accepts.words.length === 0 ? undefined : { list: { inCellDropDown: true, source: accepts.words.join(",") } };
 }

@@ -10,7 +10,9 @@ export interface SheetPlace {
 /** What is selected: one area or several, whole columns, or a single cell. */
 export const selectedPlace = (): Promise<SheetPlace> =>
   inExcel(async (context) => {
-    const areas = context.workbook.getSelectedRanges().areas.load("items/rowIndex,items/columnIndex,items/rowCount,items/columnCount");
+    const areas = context.workbook
+      .getSelectedRanges()
+      .areas.load("items/rowIndex,items/columnIndex,items/rowCount,items/columnCount");
     const sheet = context.workbook.worksheets.getActiveWorksheet().load("id");
     await context.sync();
     if (areas.items.length === 0) throw new SheetProblem("selection");

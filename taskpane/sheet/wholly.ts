@@ -15,7 +15,8 @@ const refusedWhole: ReadonlySet<string> = new Set(["InvalidOperationInCellEditMo
 
 /**
  * Writes in one sync, whole or not at all: the host carries a batch out command by command and stops at the first that
- * fails, so that what stands by then is put back. Where that fails too, the person is told where to look, with a way back.
+ * fails, so that what stands by then is put back. Where that fails too, the person is told where to look, with a way
+ * back.
  *
  * @throws {SheetProblem} as before; or `stopped`, with `takeBack`, when part of the change may stand
  */
@@ -39,7 +40,11 @@ async function backTo(putBack: Change["putBack"], where: string, cause: unknown)
       return `Taken back: ${where} is as it was before.`;
     };
     const why = asSheetProblem(cause).message;
-    throw new SheetProblem("stopped", `Excel stopped half-way, and part of it may stand at ${where}. Press "Take back" to have it as it was before. (${why})`, again);
+    throw new SheetProblem(
+      "stopped",
+      `Excel stopped half-way, and part of it may stand at ${where}. Press "Take back" to have it as it was before. (${why})`,
+      again,
+    );
   }
 }
 

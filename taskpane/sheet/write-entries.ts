@@ -13,12 +13,19 @@ export const writeEntries = (sheetId: string, entries: readonly Entry[]): Promis
   writingInExcel(async (context) => {
     const sheet = context.workbook.worksheets.getItem(sheetId);
     sheet.protection.load("protected");
-    const ranges = entries.map(({ row, column, values }) => sheet.getRangeByIndexes(row, column, 1, values.length).load("formulas"));
+    const ranges = entries.map(({ row, column, values }) =>
+      sheet.getRangeByIndexes(row, column, 1, values.length).load("formulas"),
+    );
     await context.sync();
     if (sheet.protection.protected) throw new SheetProblem("protected");
-    const taken = entries.find((_, i) => (ranges[i]?.formulas as unknown[][] | undefined)?.flat().some((cell) => cell !== "") ?? true);
+    const taken = entries.find(
+      (_, i) => (ranges[i]?.formulas as unknown[][] | undefined)?.flat().some((cell) => cell !== "") ?? true,
+    );
     if (taken !== undefined) {
-      throw new SheetProblem("filled", `${blockAddress({ ...taken, rows: 1, columns: taken.values.length })} holds something already. Nothing was written.`);
+      throw new SheetProblem(
+        "filled",
+        `${blockAddress({ ...taken, rows: 1, columns: taken.values.length })} holds something already. Nothing was written.`,
+      );
     }
     for (const [i, { values }] of entries.entries()) {
       const range = ranges[i];

@@ -14,8 +14,13 @@ interface SheetRewriting {
   readonly blocks: readonly Rewriting[];
 }
 
-/** Writes blocks of several sheets in one sync, and answers what they hold since. Each sheet's id and name are loaded. */
-export async function writeOnSheets(context: Excel.RequestContext, sheets: readonly SheetRewriting[]): Promise<WrittenSheet[]> {
+/**
+ * Writes blocks of several sheets in one sync, and answers what they hold since. Each sheet's id and name are loaded.
+ */
+export async function writeOnSheets(
+  context: Excel.RequestContext,
+  sheets: readonly SheetRewriting[],
+): Promise<WrittenSheet[]> {
   const where = sheets.map(({ sheet, blocks }) => `${addresses(blocks)} of ${sheet.name}`).join(", ");
   let after: Excel.Range[][] = [];
   const write = (): void => {
@@ -33,6 +38,10 @@ export async function writeOnSheets(context: Excel.RequestContext, sheets: reado
   await wholly(context, { where, write, putBack });
   return sheets.map(({ blocks }, i) => ({
     sheetId: ids[i] ?? "",
-    written: blocks.map(({ block, before }, j) => ({ block, before, after: (after[i]?.[j]?.formulas ?? []) as unknown[][] })),
+    written: blocks.map(({ block, before }, j) => ({
+      block,
+      before,
+      after: (after[i]?.[j]?.formulas ?? []) as unknown[][],
+    })),
   }));
 }

@@ -14,8 +14,10 @@ interface Box {
 }
 
 /** What a box for an EC accepts and how it is shown. */
-export const ecBox = (hint: string, between: readonly [number, number] = [0.01, 20]): Pick<Box, "accepts" | "numberFormat"> =>
-  ({ accepts: { between, hint }, numberFormat: "0.00" });
+export const ecBox = (
+  hint: string,
+  between: readonly [number, number] = [0.01, 20],
+): Pick<Box, "accepts" | "numberFormat"> => ({ accepts: { between, hint }, numberFormat: "0.00" });
 
 /** A box to type in; what it accepts is said beside it as well. */
 export function input(key: string, label: string, { value, ...box }: Box): Line {

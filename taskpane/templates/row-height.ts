@@ -13,13 +13,16 @@ const largeHeights: Readonly<Record<string, number>> = { title: 26, large: 28, l
 /** What a formula will say is not known yet: room for two lines. */
 const unknownLines = 2;
 
-/** Points that a row takes, in columns so many characters wide. The host sets no row higher when a formula's words grow. */
+/**
+ * Points that a row takes, in columns so many characters wide. The host sets no row higher when a formula's words grow.
+ */
 export const rowHeight = (cells: readonly (TallCell | undefined)[], widths: readonly number[]): number =>
   Math.max(...cells.map((cell, column) => cellHeight(cell, widths[column] ?? 0)), textLine + edges);
 
 function cellHeight(cell: TallCell | undefined, width: number): number {
   if (cell?.style === undefined) return 0;
-  const lines = cell.style !== "wrapped" ? 1 : cell.value === undefined ? unknownLines : linesOf(String(cell.value), width);
+  const lines =
+    cell.style !== "wrapped" ? 1 : cell.value === undefined ? unknownLines : linesOf(String(cell.value), width);
   return Math.max(largeHeights[cell.style] ?? 0, lines * textLine + edges);
 }
 

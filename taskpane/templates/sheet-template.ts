@@ -27,7 +27,17 @@ export interface TemplateCell {
 
 /** `large` ones are read from a step away; `wrapped` is a note that runs over several lines of its cell. */
 export type TemplateStyle =
-  | "title" | "heading" | "label" | "input" | "result" | "note" | "caution" | "large" | "largeLabel" | "largeText" | "wrapped";
+  | "title"
+  | "heading"
+  | "label"
+  | "input"
+  | "result"
+  | "note"
+  | "caution"
+  | "large"
+  | "largeLabel"
+  | "largeText"
+  | "wrapped";
 
 export type Accepts = { readonly hint: string } & (
   | { readonly between: readonly [low: number, high: number] }
@@ -58,7 +68,10 @@ export interface TemplateParts extends Omit<SheetTemplate, "rows" | "heights" | 
   readonly leastHeight?: number;
 }
 
-/** Puts the addresses of the named rows into formulas and chart: `{water}` is column B of that row, `{first:E}` its column E. */
+/**
+ * Puts the addresses of the named rows into formulas and chart: `{water}` is column B of that row, `{first:E}` its
+ * column E.
+ */
 export function sheetTemplate({ lines, chart, printColumns, leastHeight = 0, ...parts }: TemplateParts): SheetTemplate {
   const printed = printColumns ?? parts.widths.length;
   const rowOf = new Map(lines.flatMap(({ key }, row) => (key === undefined ? [] : [[key, row + 1] as const])));
@@ -71,10 +84,15 @@ export function sheetTemplate({ lines, chart, printColumns, leastHeight = 0, ...
   return {
     ...parts,
     heights: lines.map(({ cells }) => Math.max(rowHeight(cells, parts.widths), leastHeight)),
-    rows: lines.map(({ cells }) => across(cells, printed).map((cell) =>
-      cell?.formula === undefined ? cell : { ...cell, formula: withAddresses(cell.formula) })),
+    rows: lines.map(({ cells }) =>
+      across(cells, printed).map((cell) =>
+        cell?.formula === undefined ? cell : { ...cell, formula: withAddresses(cell.formula) },
+      ),
+    ),
     printArea: `A1:${String.fromCharCode(64 + printed)}${lines.length}`,
-    ...(chart === undefined ? {} : { chart: { ...chart, cells: withAddresses(chart.cells), over: withAddresses(chart.over) } }),
+    ...(chart === undefined
+      ? {}
+      : { chart: { ...chart, cells: withAddresses(chart.cells), over: withAddresses(chart.over) } }),
   };
 }
 

@@ -29,7 +29,10 @@ export class AnswerLine {
     if (answer.words === "" && this.answer.words === "") return;
     this.answer = answer;
     const { words, takeBack } = answer;
-    this.line.replaceChildren(words, ...(takeBack === undefined ? [] : [" ", button(answerWords.takeBack, takeBack, { id: "answer-back" })]));
+    this.line.replaceChildren(
+      words,
+      ...(takeBack === undefined ? [] : [" ", button(answerWords.takeBack, takeBack, { id: "answer-back" })]),
+    );
     this.line.dataset["tone"] = answer.isProblem ? "wait" : "calm";
     this.spoken.textContent = answer.words;
     this.place();

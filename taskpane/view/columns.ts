@@ -17,7 +17,12 @@ export function columnsSection({ reading }: RootZone, choices: Choices, actions:
     const answer = (change: Choices["columns"][string]): void => {
       actions.choose({ columns: { ...choices.columns, [key]: change } });
     };
-    return h("li", {}, h("div", { className: "fields" }, quantityField(column, letters, answer), unitField(column, letters, answer)), h("p", { className: "why" }, whyInWords(column)));
+    return h(
+      "li",
+      {},
+      h("div", { className: "fields" }, quantityField(column, letters, answer), unitField(column, letters, answer)),
+      h("p", { className: "why" }, whyInWords(column)),
+    );
   });
   const isRead = reading.rows.length > 0 || reading.questions.length > 0;
   return [fold("columns-fold", words.title, () => [h("ul", { className: "columns" }, ...lines())], !isRead)];
@@ -39,13 +44,18 @@ function unitField({ quantity, unit }: ColumnReading, letters: string, answer: A
   const units = unitsOf(quantity);
   if (units.length === 0) return false;
   const offered = unit === undefined || !units.includes(unit) ? ["" as const, ...units] : units;
-  return chooser(`unit-${letters}`, words.unitOf(letters), offered.map((value) => ({ value, text: value === "" ? words.choose : value })), {
-    value: unit ?? "",
-    onChoose: (value) => {
-      const chosen = units.find((each) => each === value);
-      if (chosen !== undefined) answer({ quantity, unit: chosen });
+  return chooser(
+    `unit-${letters}`,
+    words.unitOf(letters),
+    offered.map((value) => ({ value, text: value === "" ? words.choose : value })),
+    {
+      value: unit ?? "",
+      onChoose: (value) => {
+        const chosen = units.find((each) => each === value);
+        if (chosen !== undefined) answer({ quantity, unit: chosen });
+      },
     },
-  });
+  );
 }
 
 function unitsOf(quantity: ColumnReading["quantity"]): readonly LogUnit[] {

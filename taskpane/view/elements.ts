@@ -1,6 +1,8 @@
 type Child = Node | string | undefined | false;
 
-type Properties<Tag extends keyof HTMLElementTagNameMap> = Partial<Omit<HTMLElementTagNameMap[Tag], "style" | "dataset">> & {
+type Properties<Tag extends keyof HTMLElementTagNameMap> = Partial<
+  Omit<HTMLElementTagNameMap[Tag], "style" | "dataset">
+> & {
   readonly aria?: Readonly<Record<string, string>>;
   readonly data?: Readonly<Record<string, string>>;
 };
@@ -50,9 +52,21 @@ export function button(text: string, onPress: () => void, properties: Properties
 
 const unfolded = new Map<string, boolean>();
 
-/** A part that opens and closes, and stays as the person left it when it is shown anew; `fill` is asked for its content once it is open. */
-export function fold(id: string, title: string, fill: () => readonly Child[], isOpenAtFirst = false): HTMLDetailsElement {
-  const details = h("details", { id, open: unfolded.get(id) ?? isOpenAtFirst }, h("summary", { id: `${id}-title` }, title));
+/**
+ * A part that opens and closes, and stays as the person left it when it is shown anew; `fill` is asked for its content
+ * once it is open.
+ */
+export function fold(
+  id: string,
+  title: string,
+  fill: () => readonly Child[],
+  isOpenAtFirst = false,
+): HTMLDetailsElement {
+  const details = h(
+    "details",
+    { id, open: unfolded.get(id) ?? isOpenAtFirst },
+    h("summary", { id: `${id}-title` }, title),
+  );
   const fillOnce = (): void => {
     if (details.open && details.childElementCount === 1) details.append(...present(fill()));
   };
@@ -67,7 +81,9 @@ export function fold(id: string, title: string, fill: () => readonly Child[], is
 /** A part of the page, and what it is to show. */
 export type Part = readonly [place: Element, children: readonly Child[]];
 
-/** Shows parts of the page anew; the field that had the focus has it again, so that the keyboard never loses its way. */
+/**
+ * Shows parts of the page anew; the field that had the focus has it again, so that the keyboard never loses its way.
+ */
 export function showAll(parts: readonly Part[]): void {
   const focused = document.activeElement?.id ?? "";
   for (const [place, children] of parts) place.replaceChildren(...present(children));

@@ -20,7 +20,8 @@ export interface PictureOptions {
 }
 
 /** What the picture shows, for its title and its file. */
-export const pictureTitle = ({ selection, vessel }: RootZone): string => pictureWords.titleOf(selection.sheetName, vessel);
+export const pictureTitle = ({ selection, vessel }: RootZone): string =>
+  pictureWords.titleOf(selection.sheetName, vessel);
 
 /** What was chosen last: it holds for the next log as well. */
 let chosen: TimeRange = "all";
@@ -57,5 +58,12 @@ function rangeField({ timeline: whole }: RootZone, actions: Actions): Node[] {
     chosen = ranges.find((each) => each === range) ?? "all";
     actions.redraw();
   };
-  return [chooser("range", pictureWords.range, ranges.map((each) => ({ value: each, text: each })), { value, onChoose })];
+  return [
+    chooser(
+      "range",
+      pictureWords.range,
+      ranges.map((each) => ({ value: each, text: each })),
+      { value, onChoose },
+    ),
+  ];
 }

@@ -26,8 +26,8 @@ const steps: Readonly<Record<string, (place: number, last: number) => number>> =
 };
 
 /**
- * The picture as a slider over its readings: arrow keys move from one to the next, Home and End to the ends, pointer and
- * touch to the nearest; each is told in words, and Enter selects its row in the sheet.
+ * The picture as a slider over its readings: arrow keys move from one to the next, Home and End to the ends, pointer
+ * and touch to the nearest; each is told in words, and Enter selects its row in the sheet.
  */
 export function pointReader(zone: RootZone, { drawing, picture, title, goToRow }: PointOptions): HTMLElement {
   const { readings } = zone.timeline;

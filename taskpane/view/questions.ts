@@ -18,7 +18,8 @@ export function questionsSection({ reading, selection }: RootZone, choices: Choi
     return chooser(questionId(place), question.text, offered, {
       value: "",
       onChoose: (answer) => {
-        if (answer !== "") actions.choose(changeFor(question, answer, choices, { keys, rowNumbers: selection.rowNumbers }));
+        if (answer !== "")
+          actions.choose(changeFor(question, answer, choices, { keys, rowNumbers: selection.rowNumbers }));
       },
     });
   });
@@ -32,7 +33,12 @@ interface Places {
 }
 
 /** What an answer changes in the choices. */
-function changeFor(question: LogQuestion, answer: string, { columns }: Choices, { keys, rowNumbers }: Places): Partial<Choices> {
+function changeFor(
+  question: LogQuestion,
+  answer: string,
+  { columns }: Choices,
+  { keys, rowNumbers }: Places,
+): Partial<Choices> {
   switch (question.kind) {
     case "ppm scale":
       return { ppmScale: Number(answer) };
@@ -53,7 +59,13 @@ function changeFor(question: LogQuestion, answer: string, { columns }: Choices, 
   }
 }
 
-function answersByHeader(places: readonly number[], answer: string, keys: readonly string[]): Record<string, ColumnAnswer> {
+function answersByHeader(
+  places: readonly number[],
+  answer: string,
+  keys: readonly string[],
+): Record<string, ColumnAnswer> {
   const quantity = logQuantities.find((each): each is LogQuantity => each === answer) ?? "other";
-  return Object.fromEntries(places.flatMap((place) => (keys[place] === undefined ? [] : [[keys[place], { quantity }]])));
+  return Object.fromEntries(
+    places.flatMap((place) => (keys[place] === undefined ? [] : [[keys[place], { quantity }]])),
+  );
 }

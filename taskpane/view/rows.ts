@@ -5,7 +5,9 @@ import { rowsWords as words } from "../words/rows";
 import { type Actions } from "./actions";
 import { button, h } from "./elements";
 
-/** Which rows were read, from where, and the ways to read others; the one thing to press as long as nothing was read. */
+/**
+ * Which rows were read, from where, and the ways to read others; the one thing to press as long as nothing was read.
+ */
 export function rowsSection(zone: RootZone | undefined, following: boolean, actions: Actions): HTMLElement[] {
   const box = h("input", { type: "checkbox", id: "follow", checked: following });
   box.addEventListener("change", () => {
@@ -24,8 +26,10 @@ export function rowsSection(zone: RootZone | undefined, following: boolean, acti
 
 function readInWords({ selection, reading, timeline }: RootZone): HTMLElement {
   const { sheetName, tableName, rowNumbers, columnNumbers, hiddenRows, wholeLog, headerRows } = selection;
-  const place = tableName === undefined
-    ? words.columns(columnLetters(columnNumbers[0] ?? 0), columnLetters(columnNumbers.at(-1) ?? 0)) : words.table(tableName);
+  const place =
+    tableName === undefined
+      ? words.columns(columnLetters(columnNumbers[0] ?? 0), columnLetters(columnNumbers.at(-1) ?? 0))
+      : words.table(tableName);
   const counts = [
     words.rowsRead(rowsUsed(reading)),
     ...some(reading.setAside.length, words.setAside),

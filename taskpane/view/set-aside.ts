@@ -20,5 +20,10 @@ export function setAsideSection({ reading, selection }: RootZone, actions: Actio
     return h("li", {}, go, h("span", {}, reason + words.alike(rows.length) + (used ? words.usedAllTheSame : "")));
   });
   const more = lines.length > mostLines && h("p", {}, words.more(lines.length - mostLines));
-  return [fold("aside-fold", words.title(lines.reduce((sum, { rows }) => sum + rows.length, 0)), () => [h("ul", { className: "aside" }, ...shown()), more])];
+  return [
+    fold("aside-fold", words.title(lines.reduce((sum, { rows }) => sum + rows.length, 0)), () => [
+      h("ul", { className: "aside" }, ...shown()),
+      more,
+    ]),
+  ];
 }

@@ -16,7 +16,16 @@ export function settingsSection(zone: RootZone, choices: Choices, actions: Actio
   });
   const chosen = potChoices(choices, vessel);
   const mediumLabel = vessels.length > 1 && vessel !== undefined ? words.mediumOf(vessel) : words.medium;
-  return [h("div", { className: "fields" }, vessels.length > 1 && pot, mediumField(chosen, mediumLabel, actions), feederField(chosen, actions), ...containerField(zone, chosen, actions))];
+  return [
+    h(
+      "div",
+      { className: "fields" },
+      vessels.length > 1 && pot,
+      mediumField(chosen, mediumLabel, actions),
+      feederField(chosen, actions),
+      ...containerField(zone, chosen, actions),
+    ),
+  ];
 }
 
 function mediumField({ medium }: PotChoices, label: string, actions: Actions): HTMLElement {
@@ -40,11 +49,20 @@ function feederField({ feeder }: PotChoices, actions: Actions): HTMLElement {
 
 /** Known, the course tells the litres of a flush from it, and the flush sheet begins with it. */
 function containerField({ containerProblem }: RootZone, { container }: PotChoices, actions: Actions): HTMLElement[] {
-  const input = h("input", { id: "container", type: "text", inputMode: "decimal", value: container, size: 4, autocomplete: "off" });
+  const input = h("input", {
+    id: "container",
+    type: "text",
+    inputMode: "decimal",
+    value: container,
+    size: 4,
+    autocomplete: "off",
+  });
   input.addEventListener("change", () => { actions.chooseForPot({ container: input.value }); });
   return [
     h("div", { className: "field" }, h("label", { htmlFor: input.id }, words.container), input),
-    ...(containerProblem === undefined ? [] : [h("p", { id: "container-said", role: "status", data: { tone: "wait" } }, containerProblem)]),
+    ...(containerProblem === undefined
+      ? []
+      : [h("p", { id: "container-said", role: "status", data: { tone: "wait" } }, containerProblem)]),
   ];
 }
 
@@ -54,16 +72,32 @@ const limitNames = ["phLow", "phHigh", "ecLow", "ecHigh"] as const satisfies rea
 export function limitsSection({ band, bandProblem, vessel }: RootZone, choices: Choices, actions: Actions): Node[] {
   const typed: OwnLimits = potChoices(choices, vessel).own ?? { phLow: "", phHigh: "", ecLow: "", ecHigh: "" };
   const field = (name: keyof OwnLimits): HTMLElement => {
-    const input = h("input", { id: `own-${name}`, type: "text", inputMode: "decimal", value: typed[name], size: 4, autocomplete: "off" });
+    const input = h("input", {
+      id: `own-${name}`,
+      type: "text",
+      inputMode: "decimal",
+      value: typed[name],
+      size: 4,
+      autocomplete: "off",
+    });
     input.addEventListener("change", () => { actions.chooseForPot({ own: { ...typed, [name]: input.value } }); });
     return h("div", { className: "field" }, h("label", { htmlFor: input.id }, words.limitNames[name]), input);
   };
   const inForce = band === undefined ? words.noneInForce : words.inForce(band);
   return [
-    fold("limits-fold", words.limits, () => [
-      h("p", { id: "limits-said", role: "status", data: { tone: bandProblem === undefined ? "calm" : "wait" } }, bandProblem ?? inForce),
-      h("p", { className: "why" }, words.own),
-      h("div", { className: "fields" }, ...limitNames.map(field)),
-    ], Object.values(typed).some((text) => text !== "")),
+    fold(
+      "limits-fold",
+      words.limits,
+      () => [
+        h(
+          "p",
+          { id: "limits-said", role: "status", data: { tone: bandProblem === undefined ? "calm" : "wait" } },
+          bandProblem ?? inForce,
+        ),
+        h("p", { className: "why" }, words.own),
+        h("div", { className: "fields" }, ...limitNames.map(field)),
+      ],
+      Object.values(typed).some((text) => text !== ""),
+    ),
   ];
 }

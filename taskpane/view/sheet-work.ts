@@ -60,18 +60,32 @@ export const takeBackBar = (canTakeBack: boolean, { takeBack }: Pick<WorkActions
 function columnsToAdd({ offers, ticked, uncompensated, kind, inTable }: WorkState, actions: WorkActions): HTMLElement {
   const lines = offers.map(({ column: { header, about }, missing }, i) =>
     h(
-      "li", {},
-      checkbox(`add-${i}`, header, { checked: missing === undefined && ticked.has(header), disabled: missing !== undefined, onChange: (on) => { actions.tick(header, on); } }),
+      "li",
+      {},
+      checkbox(`add-${i}`, header, {
+        checked: missing === undefined && ticked.has(header),
+        disabled: missing !== undefined,
+        onChange: (on) => {
+          actions.tick(header, on);
+        },
+      }),
       h("span", { className: "why" }, missing ?? about),
-    ));
+    ),
+  );
   return h(
-    "fieldset", {},
+    "fieldset",
+    {},
     h("legend", {}, inTable ? words.columnsIntoTable : words.columnsBeside),
-    checkbox("uncompensated", words.uncompensated, { checked: uncompensated, disabled: false, onChange: actions.compensate }),
+    checkbox("uncompensated", words.uncompensated, {
+      checked: uncompensated,
+      disabled: false,
+      onChange: actions.compensate,
+    }),
     h("ul", { className: "columns" }, ...lines),
     ...kindOfFormula(kind, actions),
     h(
-      "div", { className: "bar" },
+      "div",
+      { className: "bar" },
       button(words.addColumns, actions.addColumns, { id: "add-columns" }),
       !inTable && button(words.extend, actions.extend, { id: "extend" }),
       button(words.turnColumns, actions.turnColumns, { id: "turn-columns" }),
@@ -93,23 +107,39 @@ function kindOfFormula(kind: FormulaKind, { choose }: WorkActions): HTMLElement[
 }
 
 const marks = ({ mark, unmark }: WorkActions): HTMLElement =>
-  h("div", { className: "bar" }, button(words.mark, mark, { id: "mark" }), button(words.unmark, unmark, { id: "unmark" }));
+  h(
+    "div",
+    { className: "bar" },
+    button(words.mark, mark, { id: "mark" }),
+    button(words.unmark, unmark, { id: "unmark" }),
+  );
 
 function functionsPart({ functions, isAsking }: WorkState, actions: WorkActions): Node[] {
   const [broken, alive] = [functions?.broken ?? 0, functions?.alive ?? 0];
   return [
     h("p", { id: "functions" }, functions?.words ?? words.looking),
     h(
-      "div", { className: "bar" },
+      "div",
+      { className: "bar" },
       button(words.lookAgain, actions.checkFunctions, { id: "check-functions" }),
       broken > 0 && button(words.reenter, actions.reenter, { id: "reenter" }),
-      alive > 0 && !isAsking && button(`${words.valuesOnly} ...`, () => { actions.askValuesOnly(true); }, { id: askId }),
+      alive > 0 &&
+        !isAsking &&
+        button(
+          `${words.valuesOnly} ...`,
+          () => {
+            actions.askValuesOnly(true);
+          },
+          { id: askId },
+        ),
     ),
     ...(isAsking ? [confirmation(alive, actions)] : []),
   ];
 }
 
-/** The button that asks and the one that leaves all as it is share the focus: pressing twice by mistake changes nothing. */
+/**
+ * The button that asks and the one that leaves all as it is share the focus: pressing twice by mistake changes nothing.
+ */
 const askId = "ask-values-only";
 
 /** The second step before formulas become values. */

@@ -24,7 +24,11 @@ interface SmallOptions {
 /** The runoff EC of every pot that was judged, small and side by side on one scale, the most urgent first. */
 export function smallPots(zone: RootZone, options: SmallOptions): Node[] {
   if (zone.pots.length < 2) return [];
-  return [fold("small-pots-fold", words.sideBySide, () => [h("div", { className: "small-pots" }, ...pictures(zone, options))])];
+  return [
+    fold("small-pots-fold", words.sideBySide, () => [
+      h("div", { className: "small-pots" }, ...pictures(zone, options)),
+    ]),
+  ];
 }
 
 function pictures({ pots, reading }: RootZone, { choices, width, theme, actions }: SmallOptions): HTMLElement[] {
@@ -39,7 +43,12 @@ function pictures({ pots, reading }: RootZone, { choices, width, theme, actions 
   const each = Math.floor((width - gap * (columns - 1)) / columns) - 2;
   return drawn.map(({ vessel = "", lane }, place) => {
     const picture = svgNode(drawSmallPot(lane, scale, { width: each, theme, title: words.smallPot(lastOf(lane)) }));
-    const button = h("button", { type: "button", id: `small-pot-${place}`, className: "small-pot" }, h("span", {}, vessel), picture);
+    const button = h(
+      "button",
+      { type: "button", id: `small-pot-${place}`, className: "small-pot" },
+      h("span", {}, vessel),
+      picture,
+    );
     button.addEventListener("click", () => { actions.choose({ vessel }); });
     return button;
   });

@@ -25,7 +25,10 @@ export const signs: Readonly<Record<VerdictWord, readonly [sign: string, tone: T
   "cannot say": ["…", "wait"],
 };
 
-/** Where things stand: the verdict and how urgent it is, the figure that matters, one thing to press, the course, and why. */
+/**
+ * Where things stand: the verdict and how urgent it is, the figure that matters, one thing to press, the course, and
+ * why.
+ */
 export function standingSection(zone: RootZone, actions: Actions): Node[] {
   const { judgement, reading, bandProblem } = zone;
   if (reading.rows.length === 0) return [...notYet(noRows(zone)), ...waitingLines(zone)];
@@ -61,7 +64,13 @@ function headline(zone: RootZone, { verdict, urgency }: PotJudgement): Node[] {
 function primary(judgement: PotJudgement, actions: Actions): Node[] {
   const next = nextThing(judgement);
   if (next === undefined) return [];
-  const press = button(nextThingWords(next.tool, next.act), () => { actions.open(next.tool); }, { id: "next-thing", className: "main" });
+  const press = button(
+    nextThingWords(next.tool, next.act),
+    () => {
+      actions.open(next.tool);
+    },
+    { id: "next-thing", className: "main" },
+  );
   return [h("div", { className: "bar" }, press)];
 }
 
@@ -75,7 +84,12 @@ function ownLimits({ limitsThatFit }: PotJudgement, actions: Actions): Node[] {
 }
 
 const step = ({ when, at, says }: CourseStep): HTMLElement =>
-  h("li", { className: "step" }, h("strong", { className: "when" }, at === undefined ? when : `${when} (${dayWords(at)})`), ` ${says}`);
+  h(
+    "li",
+    { className: "step" },
+    h("strong", { className: "when" }, at === undefined ? when : `${when} (${dayWords(at)})`),
+    ` ${says}`,
+  );
 
 function why({ selection, restsOn }: RootZone, { reasons }: PotJudgement): Node[] {
   const rows = restsOn.flatMap((row) => selection.rowNumbers[row] ?? []).sort((a, b) => a - b);
@@ -103,4 +117,5 @@ function noRows({ reading: { questions, setAside } }: RootZone): string {
 const whatIsMissing = ({ band }: RootZone): string => (band === undefined ? words.chooseMedium : words.answerFirst);
 
 /** "pH" keeps its small p. */
-const capitalised = (text: string): string => (text.startsWith("pH") ? text : text.slice(0, 1).toUpperCase() + text.slice(1));
+const capitalised = (text: string): string =>
+  text.startsWith("pH") ? text : text.slice(0, 1).toUpperCase() + text.slice(1);

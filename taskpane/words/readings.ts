@@ -6,7 +6,8 @@ const sides: Readonly<Record<SeriesRole, string>> = { input: "in", runoff: "runo
 export const readingsWords = {
   table: "The same as a table",
   tableLabel: "The readings as a table",
-  latest: (shown: number, older: number): string => `The latest ${shown} readings; ${older} older ones are in the picture only.`,
+  latest: (shown: number, older: number): string =>
+    `The latest ${shown} readings; ${older} older ones are in the picture only.`,
   row: "Row",
   rowOf: (row: number): string => `Row ${row}`,
   date: "Date",

@@ -11,8 +11,10 @@ export const settingsWords = {
   limits: "Limits, and my own",
   limitNames: { phLow: "pH low", phHigh: "pH high", ecLow: "EC low", ecHigh: "EC high" },
   noneInForce: "None in force yet.",
-  inForce: (band: Band): string => `In force: runoff pH ${band.ph.join(" to ")}, EC ${band.ec.join(" to ")} mS/cm (${sourceInWords(band.source.ec)}).`,
+  inForce: (band: Band): string =>
+    `In force: runoff pH ${band.ph.join(" to ")}, EC ${band.ec.join(" to ")} mS/cm (${sourceInWords(band.source.ec)}).`,
   own: "Own limits of the runoff, EC in mS/cm: fill in all four and they win over the medium's.",
 } as const;
 
-const sourceInWords = (source: string): string => (source.startsWith("[") ? `from a bulletin: ${source.slice(1, -1)}` : source);
+const sourceInWords = (source: string): string =>
+  source.startsWith("[") ? `from a bulletin: ${source.slice(1, -1)}` : source;

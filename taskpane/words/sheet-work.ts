@@ -19,8 +19,10 @@ export const workWords = {
   plantColumns: "Add plant columns",
   plantThere: "The log has columns for new growth, posture, spread of symptoms and roots already.",
   nextRow: (row: number): string => `Write the readings into row ${row}.`,
-  noRowBelow: (row: number): string => `Row ${row}, under the readings, is not empty: insert a row above it and write the readings there.`,
-  newestFirst: (row: number): string => `This log has its newest reading on top: insert a row above row ${row} and write the readings there.`,
+  noRowBelow: (row: number): string =>
+    `Row ${row}, under the readings, is not empty: insert a row above it and write the readings there.`,
+  newestFirst: (row: number): string =>
+    `This log has its newest reading on top: insert a row above row ${row} and write the readings there.`,
   extend: "Carry on into new rows",
   mark: "Mark flagged rows",
   unmark: "Remove the marks",

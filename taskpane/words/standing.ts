@@ -4,7 +4,11 @@ import { type LogQuestionKind, type Urgency } from "../../src/index";
 export const standingWords = {
   title: "Where things stand",
   urgency: {
-    none: "nothing to mend", watch: "keep watching", "next watering": "at the next watering", today: "today", now: "now",
+    none: "nothing to mend",
+    watch: "keep watching",
+    "next watering": "at the next watering",
+    today: "today",
+    now: "now",
   } satisfies Record<Urgency, string>,
   worstOf: (pot: string, pots: number): string => `${pot}, the most urgent of ${pots} pots`,
   oneOf: (pot: string, pots: number): string => `${pot}, one of ${pots} pots`,
@@ -17,11 +21,13 @@ export const standingWords = {
   restsOn: (rows: string): string => `Rests on ${rows}.`,
   restsOnNothing: "Rests on no reading.",
   cautions: "Cautions",
-  waits: (question: string, columns: string, many: boolean): string => `Answer ${question}: ${columns} ${many ? "wait" : "waits"} for it.`,
+  waits: (question: string, columns: string, many: boolean): string =>
+    `Answer ${question}: ${columns} ${many ? "wait" : "waits"} for it.`,
   answerIt: "Answer it",
   chooseMedium: "Choose the medium: salt and pH are judged against its limits.",
   questionsFirst: "Nothing can be read before the question is answered.",
-  answerFirst: "Nothing is said of the root zone before this is answered: a reading taken wrongly would be cured wrongly.",
+  answerFirst:
+    "Nothing is said of the root zone before this is answered: a reading taken wrongly would be cured wrongly.",
   noRows: (why: string): string =>
     `No row of readings was found in these cells.${why} Select the log with its header row, or say below what each column holds.`,
   firstRow: (reason: string): string => ` The first row: ${reason}.`,

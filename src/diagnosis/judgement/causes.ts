@@ -12,14 +12,15 @@ import { type Cause } from "./words";
 const when = (holds: boolean, cause: Cause): Cause[] => (holds ? [cause] : []);
 
 /**
- * Where the salt comes from, as far as the log tells: enough drains and it climbs all the same, so the feed is more than
- * the plant takes; a cause that needs no guess stands before one that does.
+ * Where the salt comes from, as far as the log tells: enough drains and it climbs all the same, so the feed is more
+ * than the plant takes; a cause that needs no guess stands before one that does.
  */
 export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
   const { feed, water, plant, ec } = facts;
   const isDry = plant.signs.has("light pot") && water.runoff !== "enough" && water.runoff !== "much";
   const isDraining = water.runoff === "enough" || water.runoff === "much";
-  const climbs = feed.ec !== undefined && ec?.trend === "rising" && !feed.waterIsSalty && releaseOf(facts) === undefined;
+  const climbs =
+    feed.ec !== undefined && ec?.trend === "rising" && !feed.waterIsSalty && releaseOf(facts) === undefined;
   const isFeedNear =
     (feed.nearLimit || climbs) &&
     isDraining &&

@@ -44,7 +44,11 @@ export function factsOf(readings: readonly PotReading[], given: Band, options: J
   const rows = phase.evidence;
   const evidence = rows.filter(isRead);
   const afterFlush = phase.phase === "after a flush";
-  const feed = feedOf(rows.length === 0 ? phase.before : rows, { all: entries, band, before: afterFlush ? phase.before : [] });
+  const feed = feedOf(rows.length === 0 ? phase.before : rows, {
+    all: entries,
+    band,
+    before: afterFlush ? phase.before : [],
+  });
   const water = waterBalance(rows, options.leachingFraction, afterFlush ? phase.before : []);
   return {
     band,

@@ -114,7 +114,10 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
   };
 }
 
-/** A feed whose pH harms by itself is mended as well: the flush is poured at the pot's own pH, what follows would not be. */
+/**
+ * A feed whose pH harms by itself is mended as well: the flush is poured at the pot's own pH, what follows would not
+ * be.
+ */
 function saltSteps(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Conclusion["steps"] {
   const isHarm = causes.includes("input pH out of band") && isInputPhFar(facts);
   return [...saltCourse(facts, salt, causes), ...(isHarm ? mendInputPh(facts) : [])];

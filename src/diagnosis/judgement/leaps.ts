@@ -50,20 +50,30 @@ export function leapsTogether(read: readonly Entry[], { medium }: Band): string[
 }
 
 function phLeap(before: Entry, now: Entry): string[] {
-  const [input, runoff] = [(now.inputPh ?? NaN) - (before.inputPh ?? NaN), (now.runoffPh ?? NaN) - (before.runoffPh ?? NaN)];
+  const [input, runoff] = [
+    (now.inputPh ?? NaN) - (before.inputPh ?? NaN),
+    (now.runoffPh ?? NaN) - (before.runoffPh ?? NaN),
+  ];
   const isSame = Math.sign(input) === Math.sign(runoff) && Math.abs(input - runoff) <= together.phApart + dust;
   const isFar = Math.min(Math.abs(input), Math.abs(runoff)) >= together.ph - dust;
   if (!isSame || !isFar || !isSoon(before, now, fewDays.ph)) return [];
-  return [`input and runoff pH leap together, by ${signed(input)} and ${signed(runoff)}: a pot does not follow its feed that fast, a pen does`];
+  return [
+    `input and runoff pH leap together, by ${signed(input)} and ${signed(runoff)}: a pot does not follow its feed that fast, a pen does`,
+  ];
 }
 
 function ecLeap(before: Entry, now: Entry): string[] {
-  const [input, runoff] = [(now.inputEc ?? NaN) / (before.inputEc ?? NaN), (now.runoffEc ?? NaN) / (before.runoffEc ?? NaN)];
+  const [input, runoff] = [
+    (now.inputEc ?? NaN) / (before.inputEc ?? NaN),
+    (now.runoffEc ?? NaN) / (before.runoffEc ?? NaN),
+  ];
   const isUp = input >= together.ecTimes && runoff >= together.ecTimes;
   const isDown = input <= 1 / together.ecTimes && runoff <= 1 / together.ecTimes;
   const apart = Math.max(input / runoff, runoff / input);
   if (!(isUp || isDown) || !(apart <= together.ecApart) || !isSoon(before, now, fewDays.ec)) return [];
-  return [`input and runoff EC leap together, to ${times(input)} and ${times(runoff)} of before: most of what drains was in the pot before, so a meter or its scale changed`];
+  return [
+    `input and runoff EC leap together, to ${times(input)} and ${times(runoff)} of before: most of what drains was in the pot before, so a meter or its scale changed`,
+  ];
 }
 
 /** Less than any meter shows. */

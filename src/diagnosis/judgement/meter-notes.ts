@@ -33,5 +33,7 @@ export function isMeterOff({ notes }: Entry): boolean {
   if (statements.some((each) => saysOff.test(each) && !isDenied.test(each))) return true;
   const figure = (text: string | undefined): number => Number(text?.replace(",", "."));
   const ofBuffers = statements.filter((each) => tellsOfBuffer.test(each)).join(";");
-  return [...ofBuffers.matchAll(inBuffer)].some(([, read, buffer]) => Math.abs(figure(read) - figure(buffer)) > mostOff);
+  return [...ofBuffers.matchAll(inBuffer)].some(
+    ([, read, buffer]) => Math.abs(figure(read) - figure(buffer)) > mostOff,
+  );
 }

@@ -8,7 +8,10 @@ const figures = {
 } as const;
 
 /** The latest such figure that any note tells. */
-export function figureIn(entries: readonly { readonly notes?: string | undefined }[], name: keyof typeof figures): number | undefined {
+export function figureIn(
+  entries: readonly { readonly notes?: string | undefined }[],
+  name: keyof typeof figures,
+): number | undefined {
   for (let at = entries.length - 1; at >= 0; at--) {
     const notes = entries[at]?.notes;
     const [, found] = notes === undefined ? [] : (figures[name].exec(plain(notes).replace(/['’]/g, "")) ?? []);

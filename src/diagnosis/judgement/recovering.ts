@@ -9,7 +9,10 @@ import { feedSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
 import { type Act } from "./words";
 
-/** What the week after a flush has no room for: full feed, more feed, a rest that it has not earned yet, and a test of a medium that is still evening out. */
+/**
+ * What the week after a flush has no room for: full feed, more feed, a rest that it has not earned yet, and a test of a
+ * medium that is still evening out.
+ */
 const notYet: ReadonlySet<Act> = new Set<Act>(["carry on", "raise the feed", "feed by the ramp", "test the medium"]);
 
 /**

@@ -2,7 +2,15 @@ import { isAbove, isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
 import { isFallBy, type Level } from "./level";
-import { chosenFeedRatio, drainMultiple, extremeEc, extremeMultiple, riseShare, stayingRatio, strongMultiple } from "./limits";
+import {
+  chosenFeedRatio,
+  drainMultiple,
+  extremeEc,
+  extremeMultiple,
+  riseShare,
+  stayingRatio,
+  strongMultiple,
+} from "./limits";
 import { reboundOf } from "./rebound";
 import { type Urgency } from "./words";
 
@@ -97,8 +105,13 @@ function chosenFeed({
   return { ...noSalt, degree: "strong", sure, multiple, far: true, ratio, urgency: "today" };
 }
 
-/** A rise makes little salt strong, unless feed on the ramp since a flush explains all of it: then the feed goes back. */
-function isStrong(facts: Facts, { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined }): boolean {
+/**
+ * A rise makes little salt strong, unless feed on the ramp since a flush explains all of it: then the feed goes back.
+ */
+function isStrong(
+  facts: Facts,
+  { ec, multiple, ratio }: { ec: Level; multiple: number; ratio: number | undefined },
+): boolean {
   const { band, feed, plant } = facts;
   const isClear = band.sample !== "drain" || isAbove(multiple, 1 + riseShare, 0.001);
   const isRising = ec.trend === "rising" && ec.sideBefore === "high" && isClear;

@@ -59,14 +59,24 @@ const keptTimes = 4;
  */
 function keptPh({ feed, ph, evidence, band }: Facts): number | undefined {
   const rows = evidence.slice(-keptTimes);
-  const isKept = rows.every(({ inputPh, runoffPh }) => inputPh !== undefined && inputPh > band.ph[1] && runoffPh !== undefined && sideOf(runoffPh, "ph", band) === "inside");
+  const isKept = rows.every(
+    ({ inputPh, runoffPh }) =>
+      inputPh !== undefined &&
+      inputPh > band.ph[1] &&
+      runoffPh !== undefined &&
+      sideOf(runoffPh, "ph", band) === "inside",
+  );
   const isQuiet = ph?.trend === "none" && !feed.tooStrong && (feed.alkalinity ?? 0) <= muchAlkalinity;
   return rows.length === keptTimes && feed.phSide === "high" && isKept && isQuiet ? keptTimes : undefined;
 }
 
 /** The drain of soil, above its limit by more than a meter and less than soil can mislead. */
 const isVagueSoil = ({ band, ec }: Facts): boolean =>
-  band.medium === "soil" && ec?.side === "barely high" && isFarAbove(ec.latest, band) && ec.before !== undefined && isFarAbove(ec.before, band);
+  band.medium === "soil" &&
+  ec?.side === "barely high" &&
+  isFarAbove(ec.latest, band) &&
+  ec.before !== undefined &&
+  isFarAbove(ec.before, band);
 
 const isFarAbove = (ec: number, { ec: [, high] }: Facts["band"]): boolean =>
   isAbove(ec, high * (1 + ecToleranceShare), quantities.ec.resolution);
@@ -99,7 +109,14 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
     return { ...well, urgency: "watch", steps: [measure] };
   }
   if (facts.ec?.trend === "rising" && (water.runoff === "little" || water.runoff === "none")) {
-    return { ...well, causes: ["too little runoff"], steps: [step("let more run off", "at the next watering", saltSays.beforeItShows(water.share ?? 0)), measureNext()] };
+    return {
+      ...well,
+      causes: ["too little runoff"],
+      steps: [
+        step("let more run off", "at the next watering", saltSays.beforeItShows(water.share ?? 0)),
+        measureNext(),
+      ],
+    };
   }
   const temperature = rootTemperature(facts, "at the next watering");
   if (temperature !== undefined) return { ...well, urgency: "watch", steps: [temperature, measureNext()] };
@@ -108,7 +125,9 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
   return { ...well, steps: [step("carry on", "in a week", says)] };
 }
 
-/** The drain of a strong feed by choice may stand so far above it; rounded down, so that the drain is never let higher. */
+/**
+ * The drain of a strong feed by choice may stand so far above it; rounded down, so that the drain is never let higher.
+ */
 function limitsFor({ band }: Facts, feedEc: number): LimitsThatFit {
   return { ph: band.ph, ec: [band.ec[0], Math.floor(10 * chosenFeedRatio * feedEc + 1e-9) / 10] };
 }
@@ -137,7 +156,9 @@ function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
 
 /** Neither salt nor pH nor drought: the roots, the air and the medium itself are looked at. */
 const unexplained = (facts: Facts, shy: string | undefined): Conclusion["steps"] => [
-  shy === undefined ? (rootTemperature(facts, "now") ?? lookAtPlant(facts)) : step("look at the plant", "now", plantSays.saltShy(shy)),
+  shy === undefined
+    ? (rootTemperature(facts, "now") ?? lookAtPlant(facts))
+    : step("look at the plant", "now", plantSays.saltShy(shy)),
   step("test the medium", "at the next watering", measureSays.testMedium),
 ];
 

@@ -9,9 +9,11 @@ import { alkalinityAt, milliequivalents, thousand, totalCarbonate } from "./wate
 /**
  * Acid to bring water to a pH: mL of the bottle, or g of citric acid.
  *
- * Errs to less: rounded down, first 80 %. Acid to pH 5.8 neutralises about three quarters of the alkalinity, not all of it.
+ * Errs to less: rounded down, first 80 %. Acid to pH 5.8 neutralises about three quarters of the alkalinity, not all of
+ * it.
  *
- * Formula:  acid meq/L = alkalinity now - alkalinity of the same carbonate at the target pH; over protons given per mole
+ * Formula:  acid meq/L = alkalinity now - alkalinity of the same carbonate at the target pH; over protons given per
+ *           mole
  * Valid:    closed water whose alkalinity is carbonate's, target pH 4.5 to 7.5, a tabulated strength
  * Source:   [plummer-busenberg-1982]; acids in src/flush/carbonate/acid-table.ts
  *
@@ -19,7 +21,8 @@ import { alkalinityAt, milliequivalents, thousand, totalCarbonate } from "./wate
  * @param target pH wanted, not above the pH now
  * @param acid which acid and its strength in % by mass; water temperature, 25 C unless given
  * @returns mL or g, exact and measured, with cautions
- * @throws {Refusal} `order` for a target above the pH now; `outside-validity` for a target or strength out of range; `implausible` water
+ * @throws {Refusal} `order` for a target above the pH now; `outside-validity` for a target or strength out of range;
+ *   `implausible` water
  */
 export function acidDose(
   water: TreatedWater,
@@ -37,7 +40,8 @@ export function acidDose(
   const { densities, leaves, caution, saltsShare: [least, most] }: Acid = acidTable[acid.name];
   const unit = densities === undefined ? "g" : "mL";
   const measured = measurable(exact);
-  const added = leaves === undefined ? [] : [leftBehind(leaves, (moles / water.litres) * leaves.gramsPerMole * thousand)];
+  const added =
+    leaves === undefined ? [] : [leftBehind(leaves, (moles / water.litres) * leaves.gramsPerMole * thousand)];
   return {
     exact,
     measured,
@@ -47,7 +51,9 @@ export function acidDose(
       ...cautions(measured, unit),
       "pour acid into the full volume of water, slowly, never water into acid; never beside bleach, a base or concentrated calcium stock",
       caution,
-      ...(acid.name === "citric anhydrous" ? ["reckoned as anhydrous citric acid; the monohydrate needs a tenth more"] : []),
+      ...(acid.name === "citric anhydrous"
+        ? ["reckoned as anhydrous citric acid; the monohydrate needs a tenth more"]
+        : []),
       ...added,
       `salts in the water let less do, which the first 80 % allows for: ${least} to ${most} % less of this acid in a strong feed, half of that in tap water`,
       `left open to air it climbs back towards pH ${phInAir(left, constants).toFixed(1)}: that is no fault of the dose`,

@@ -16,7 +16,10 @@ export interface Acid {
   readonly densities: readonly Density[] | undefined;
   /** What it leaves in the water besides acidity: element and grams per mole. */
   readonly leaves: { readonly element: string; readonly gramsPerMole: number; readonly mostInFeed: number } | undefined;
-  /** % by which a dose is too much where the water holds salts of ionic strength 0.02; by the Davies equation, targets of pH 5.5 to 6.5. */
+  /**
+   * % by which a dose is too much where the water holds salts of ionic strength 0.02; by the Davies equation, targets
+   * of pH 5.5 to 6.5.
+   */
   readonly saltsShare: readonly [least: number, most: number];
   readonly caution: string;
   /** Of the pKas. */
@@ -34,13 +37,19 @@ const handbook = "[handbook-densities], from memory";
 /** Acids that give all their protons at once; the share is the carbonate's own. */
 const strongShare = [2, 9] as const;
 
-const citric = { strongProtons: 0, pKas: [3.128, 4.761, 6.396], densities: undefined, leaves: undefined, source: "[citric-pka], from memory",
-  saltsShare: [9, 16] } as const;
+const citric = {
+  strongProtons: 0,
+  pKas: [3.128, 4.761, 6.396],
+  densities: undefined,
+  leaves: undefined,
+  source: "[citric-pka], from memory",
+  saltsShare: [9, 16],
+} as const;
 
 /**
- * Molar masses: [iupac-weights-2021]. The most that a feed should hold, mg/L: P the cap of [umass-acids] (2.25 fl oz of 75 % phosphoric
- * in 100 gal); N of the Hoagland and S of the Steiner solution, Cl of water without restriction [ayers-westcot-1985], all three
- * from memory.
+ * Molar masses: [iupac-weights-2021]. The most that a feed should hold, mg/L: P the cap of [umass-acids] (2.25 fl oz of
+ * 75 % phosphoric in 100 gal); N of the Hoagland and S of the Steiner solution, Cl of water without restriction
+ * [ayers-westcot-1985], all three from memory.
  */
 export const acidTable = {
   sulfuric: {
@@ -48,12 +57,24 @@ export const acidTable = {
     strongProtons: 1,
     pKas: [1.988],
     densities: [
-      ...rows(reprint, [[10, 1.0661], [20, 1.1398], [30, 1.2191], [40, 1.3028], [50, 1.3952]]),
+      ...rows(reprint, [
+        [10, 1.0661],
+        [20, 1.1398],
+        [30, 1.2191],
+        [40, 1.3028],
+        [50, 1.3952],
+      ]),
       ...rows(handbook, [[60, 1.4983]]),
       ...rows(reprint, [[70, 1.6105]]),
-      ...rows(handbook, [[80, 1.7272], [90, 1.8144]]),
+      ...rows(handbook, [
+        [80, 1.7272],
+        [90, 1.8144],
+      ]),
       ...rows("[extension-acid-tables]", [[93, 1.835]]),
-      ...rows(handbook, [[96, 1.8355], [98, 1.8365]]),
+      ...rows(handbook, [
+        [96, 1.8355],
+        [98, 1.8365],
+      ]),
     ],
     leaves: { element: "S", gramsPerMole: 32.06, mostInFeed: 112 },
     saltsShare: strongShare,
@@ -65,9 +86,21 @@ export const acidTable = {
     strongProtons: 0,
     pKas: [2.168, 7.207, 12.346],
     densities: [
-      ...rows(reprint, [[10, 1.0531], [20, 1.1135], [30, 1.1804], [40, 1.2536]]),
-      ...rows(handbook, [[50, 1.335], [60, 1.426], [70, 1.526]]),
-      ...rows(reprint, [[75, 1.579], [85, 1.685]]),
+      ...rows(reprint, [
+        [10, 1.0531],
+        [20, 1.1135],
+        [30, 1.1804],
+        [40, 1.2536],
+      ]),
+      ...rows(handbook, [
+        [50, 1.335],
+        [60, 1.426],
+        [70, 1.526],
+      ]),
+      ...rows(reprint, [
+        [75, 1.579],
+        [85, 1.685],
+      ]),
     ],
     leaves: { element: "P", gramsPerMole: 30.974, mostInFeed: 66 },
     saltsShare: [3, 15],
@@ -79,8 +112,18 @@ export const acidTable = {
     strongProtons: 1,
     pKas: [],
     densities: [
-      ...rows(reprint, [[10, 1.0543], [20, 1.1154], [30, 1.1801], [40, 1.2466]]),
-      ...rows(handbook, [[50, 1.31], [60, 1.3667], [67, 1.4], [70, 1.4134]]),
+      ...rows(reprint, [
+        [10, 1.0543],
+        [20, 1.1154],
+        [30, 1.1801],
+        [40, 1.2466],
+      ]),
+      ...rows(handbook, [
+        [50, 1.31],
+        [60, 1.3667],
+        [67, 1.4],
+        [70, 1.4134],
+      ]),
     ],
     leaves: { element: "N", gramsPerMole: 14.007, mostInFeed: 210 },
     saltsShare: strongShare,
@@ -91,14 +134,30 @@ export const acidTable = {
     molarMass: 36.458,
     strongProtons: 1,
     pKas: [],
-    densities: rows(reprint, [[10, 1.048], [20, 1.098], [30, 1.149], [32, 1.159], [34, 1.169], [36, 1.179], [38, 1.189]]),
+    densities: rows(reprint, [
+      [10, 1.048],
+      [20, 1.098],
+      [30, 1.149],
+      [32, 1.159],
+      [34, 1.169],
+      [36, 1.179],
+      [38, 1.189],
+    ]),
     leaves: { element: "Cl", gramsPerMole: 35.45, mostInFeed: 140 },
     saltsShare: strongShare,
     caution: "hydrochloric acid burns, its fumes choke, and its chloride adds to salt",
     source: "strong acid",
   },
-  "citric anhydrous": { molarMass: 192.123, ...citric, caution: "citric acid stings eyes, and microbes eat it: its effect fades in days" },
-  "citric monohydrate": { molarMass: 210.138, ...citric, caution: "citric acid stings eyes, and microbes eat it: its effect fades in days" },
+  "citric anhydrous": {
+    molarMass: 192.123,
+    ...citric,
+    caution: "citric acid stings eyes, and microbes eat it: its effect fades in days",
+  },
+  "citric monohydrate": {
+    molarMass: 210.138,
+    ...citric,
+    caution: "citric acid stings eyes, and microbes eat it: its effect fades in days",
+  },
 } as const satisfies Record<string, Acid>;
 
 export type AcidName = keyof typeof acidTable;

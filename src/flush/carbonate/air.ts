@@ -2,7 +2,10 @@ import { type Ph } from "../../quantities";
 import { type CarbonateConstants } from "./constants";
 import { carbonateCharge, freeAcid, hydrogenAt, thousand } from "./water";
 
-/** CO2 in outdoor air, atm; about 420 ppm. Common knowledge of the 2020s; indoors it is often higher and the pH a little lower. */
+/**
+ * CO2 in outdoor air, atm; about 420 ppm. Common knowledge of the 2020s; indoors it is often higher and the pH a little
+ * lower.
+ */
 const carbonDioxideInAir = 420e-6;
 
 const lowestPh = 3;

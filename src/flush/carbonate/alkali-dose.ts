@@ -5,7 +5,10 @@ import { carbonateConstants, standardCelsius } from "./constants";
 import { cautions, checkDirection, checkWater, type Dose, measurable, type TreatedWater } from "./dose";
 import { carbonateCharge, freeAcid, milliequivalents, thousand, totalCarbonate } from "./water";
 
-/** Potassium of a published media drench at its strongest, 2 lb potassium bicarbonate in 100 US gal, mmol/L. [gpn-drench] */
+/**
+ * Potassium of a published media drench at its strongest, 2 lb potassium bicarbonate in 100 US gal, mmol/L.
+ * [gpn-drench]
+ */
 const mostPotassium = 24;
 const potassiumGramsPerMole = 39.098;
 
@@ -21,9 +24,14 @@ const potassiumGramsPerMole = 39.098;
  *
  * @param target pH wanted, not below the pH now
  * @returns g, exact and measured, with cautions
- * @throws {Refusal} `order` for a target below the pH now; `outside-validity` for a target out of range or a salt load too large
+ * @throws {Refusal} `order` for a target below the pH now; `outside-validity` for a target out of range or a salt load
+ *   too large
  */
-export function alkaliDose(water: TreatedWater, target: Ph, base: { readonly name: BaseName; readonly celsius?: Celsius }): Dose {
+export function alkaliDose(
+  water: TreatedWater,
+  target: Ph,
+  base: { readonly name: BaseName; readonly celsius?: Celsius },
+): Dose {
   checkWater(water, target);
   checkDirection(target, water.phNow, "above");
   const constants = carbonateConstants(base.celsius ?? standardCelsius);
@@ -31,7 +39,10 @@ export function alkaliDose(water: TreatedWater, target: Ph, base: { readonly nam
   const total = totalCarbonate(alkalinity, water.phNow, constants);
   const charge = carbonateCharge(target, constants);
   const { molarMass, potassium, carbonate, caution } = baseTable[base.name];
-  const millimoles = Math.max(0, (total * charge - freeAcid(target, constants) - alkalinity) / (potassium - carbonate * charge));
+  const millimoles = Math.max(
+    0,
+    (total * charge - freeAcid(target, constants) - alkalinity) / (potassium - carbonate * charge),
+  );
   refuseSaltLoad(millimoles * potassium, base.name);
   const exact = (millimoles * water.litres * molarMass) / thousand;
   const measured = measurable(exact);

@@ -1,7 +1,10 @@
 /** log10 K = a + b T + c / T + d log10 T + e / T^2, T in kelvin. */
 export type Coefficients = readonly [a: number, b: number, c: number, d: number, e: number];
 
-/** Carbonate: Plummer and Busenberg 1982; water: Nordstrom et al. 1990; all as in the USGS file phreeqc.dat. [plummer-busenberg-1982] [nordstrom-1990] */
+/**
+ * Carbonate: Plummer and Busenberg 1982; water: Nordstrom et al. 1990; all as in the USGS file phreeqc.dat.
+ * [plummer-busenberg-1982] [nordstrom-1990]
+ */
 export const coefficients = {
   /** CO2 in water = H + HCO3 */
   first: [-356.3094, -0.06091964, 21834.37, 126.8339, -1684915.0],

@@ -22,7 +22,8 @@ const validCelsius: readonly [number, number] = [0, 50];
  * The constants of the carbonate equilibrium at a temperature, for dilute water (activity taken as concentration).
  *
  * Formula:  log10 K = a + b T + c / T + d log10 T + e / T^2
- * Valid:    0 to 50 C; ionic strength to about 0.02, where a dose is 2 to 16 % more than needed by the acid and its first 80 % is not
+ * Valid:    0 to 50 C; ionic strength to about 0.02, where a dose is 2 to 16 % more than needed by the acid and its
+ *           first 80 % is not
  * Source:   [plummer-busenberg-1982]; water [nordstrom-1990]
  *
  * @throws {Refusal} `outside-validity` below 0 or above 50 C
@@ -31,9 +32,20 @@ const validCelsius: readonly [number, number] = [0, 50];
 export function carbonateConstants(celsius: Celsius = standardCelsius): CarbonateConstants {
   const [low, high] = validCelsius;
   if (!(celsius >= low && celsius <= high)) {
-    throw new Refusal("outside-validity", { quantity: "solution temperature", given: celsius, unit: "C", allowed: `${low} to ${high} C` });
+    throw new Refusal("outside-validity", {
+      quantity: "solution temperature",
+      given: celsius,
+      unit: "C",
+      allowed: `${low} to ${high} C`,
+    });
   }
   const kelvin = celsius + kelvinAtZero;
-  const at = ([a, b, c, d, e]: Coefficients): number => 10 ** (a + b * kelvin + c / kelvin + d * Math.log10(kelvin) + e / kelvin ** 2);
-  return { first: at(coefficients.first), second: at(coefficients.second), henry: at(coefficients.henry), water: at(coefficients.water) };
+  const at = ([a, b, c, d, e]: Coefficients): number =>
+    10 ** (a + b * kelvin + c / kelvin + d * Math.log10(kelvin) + e / kelvin ** 2);
+  return {
+    first: at(coefficients.first),
+    second: at(coefficients.second),
+    henry: at(coefficients.henry),
+    water: at(coefficients.water),
+  };
 }

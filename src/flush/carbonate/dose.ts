@@ -70,5 +70,9 @@ export function checkDirection(target: Ph, now: Ph, wanted: "below" | "above"): 
   const wrong = wanted === "below" ? isAbove(target, now, resolution) : isAbove(now, target, resolution);
   if (!wrong) return;
   const other = wanted === "below" ? "ALKALIDOSE raises it" : "ACIDDOSE lowers it";
-  throw new Refusal("order", { quantity: "target pH", given: target, allowed: `${wanted} the pH now, ${now}; ${other}` });
+  throw new Refusal("order", {
+    quantity: "target pH",
+    given: target,
+    allowed: `${wanted} the pH now, ${now}; ${other}`,
+  });
 }

@@ -32,7 +32,8 @@ export function carbonateCharge(ph: Ph, { first, second }: CarbonateConstants): 
  * All the dissolved carbonate of a water, mmol/L, from its alkalinity and pH.
  *
  * Formula:  CT = (alkalinity + H - OH) / charge per mole
- * Valid:    alkalinity that is carbonate's, as in most waters; otherwise a dose comes out wrong, which "first 80 %" is for
+ * Valid:    alkalinity that is carbonate's, as in most waters; otherwise a dose comes out wrong, which "first 80 %" is
+ *           for
  * Source:   charge balance; constants [plummer-busenberg-1982]
  *
  * @param milliequivalentsPerLitre alkalinity, meq/L

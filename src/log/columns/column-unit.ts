@@ -12,7 +12,10 @@ export type ColumnUnit =
 /** Feed and runoff run to about 20 mS/cm; the same waters are 100 and more in uS/cm or ppm. */
 const highestMillisiemens = quantities.ec.plausible[1];
 const lowestHundreds = 100;
-/** A feed or a usual runoff ends below this in mS/cm; a meter that shows CF, ten times mS/cm, begins there. Common practice. */
+/**
+ * A feed or a usual runoff ends below this in mS/cm; a meter that shows CF, ten times mS/cm, begins there. Common
+ * practice.
+ */
 const lowestTenths = 10;
 /** No solution is kept above 40 C, none below 50 F; between lies no decision. */
 const highestCelsius = quantities.solutionCelsius.plausible[1];
@@ -25,11 +28,15 @@ export interface Written {
   readonly dissolvedSolids: boolean;
 }
 
-/** Decides a column's unit from header, number format, cells and magnitude, in this order; asks where they leave it open. */
+/**
+ * Decides a column's unit from header, number format, cells and magnitude, in this order; asks where they leave it
+ * open.
+ */
 export function columnUnit(measure: Measure, written: Written, sample: ColumnSample, answers: LogAnswers): ColumnUnit {
   if (measure === "pH") return { unit: "", why: "" };
   if (measure === "humidity") return humidityUnit(sample);
-  const own = (unit: WrittenUnit | undefined): WrittenUnit | undefined => (unit !== undefined && measureOf(unit) === measure ? unit : undefined);
+  const own = (unit: WrittenUnit | undefined): WrittenUnit | undefined =>
+    unit !== undefined && measureOf(unit) === measure ? unit : undefined;
   const unit = own(written.unit) ?? own(sample.unit);
   const from = own(written.unit) === undefined ? `its cells say ${String(unit)}` : "";
   if (measure === "EC") return ecUnit({ ...written, unit }, from, sample.median, answers);
@@ -40,12 +47,14 @@ export function columnUnit(measure: Measure, written: Written, sample: ColumnSam
 }
 
 function ecUnit(written: Written, from: string, median: number | undefined, answers: LogAnswers): ColumnUnit {
-  if (written.unit === "ppm" || (written.dissolvedSolids && written.unit === undefined)) return ppmUnit(written.scale, median, answers);
+  if (written.unit === "ppm" || (written.dissolvedSolids && written.unit === undefined))
+    return ppmUnit(written.scale, median, answers);
   const unit = written.unit as EcLogUnit | undefined;
   const like = median === undefined ? "" : `figures near ${round(median)}`;
   if (unit !== undefined && fits(unit, median)) return { unit, why: from };
   if (answers.ecUnit !== undefined) return { unit: answers.ecUnit, why: "as answered" };
-  if (unit !== undefined) return { unit: undefined, why: `says ${unit}, and its ${like} cannot be that`, asks: "EC unit" };
+  if (unit !== undefined)
+    return { unit: undefined, why: `says ${unit}, and its ${like} cannot be that`, asks: "EC unit" };
   if (median !== undefined && median >= lowestTenths && median <= highestMillisiemens) {
     return { unit: undefined, why: `${like} are brine in mS/cm, or tenths (CF)`, asks: "EC unit" };
   }
@@ -70,11 +79,18 @@ function ppmUnit(scale: number | undefined, median: number | undefined, answers:
   return { unit: undefined, why: "ppm means nothing without its scale", asks: "ppm scale" };
 }
 
-function temperatureUnit(unit: WrittenUnit | undefined, from: string, median: number | undefined, answers: LogAnswers): ColumnUnit {
+function temperatureUnit(
+  unit: WrittenUnit | undefined,
+  from: string,
+  median: number | undefined,
+  answers: LogAnswers,
+): ColumnUnit {
   const likely = median === undefined || median <= highestCelsius ? "C" : median >= lowestFahrenheit ? "F" : undefined;
-  if ((unit === "C" || unit === "F") && (median === undefined || likely === undefined || likely === unit)) return { unit, why: from };
+  if ((unit === "C" || unit === "F") && (median === undefined || likely === undefined || likely === unit))
+    return { unit, why: from };
   if (answers.temperatureUnit !== undefined) return { unit: answers.temperatureUnit, why: "as answered" };
-  if (unit === undefined && likely !== undefined) return { unit: likely, why: `figures near ${round(median ?? 0)} are ${likely}` };
+  if (unit === undefined && likely !== undefined)
+    return { unit: likely, why: `figures near ${round(median ?? 0)} are ${likely}` };
   return { unit: undefined, why: `figures near ${round(median ?? 0)} could be C or F`, asks: "temperature unit" };
 }
 

@@ -3,18 +3,23 @@ import { type Concept } from "./header-words";
 
 /** A column of this share of dates is one of dates, whatever its header says. */
 const nearlyAll = 0.8;
-/** Below the serial numbers of any log's dates: such a column counts its days from a start that the sheet does not tell. */
+/**
+ * Below the serial numbers of any log's dates: such a column counts its days from a start that the sheet does not tell.
+ */
 const lowestSerial = 20_000;
 
 type Columns = readonly Column[];
 
 /**
- * Which column tells the day of the reading: decided by the cells, and by the words only between columns of dates. Two that
- * could be are asked about; days of sowing, flushing or calibrating, and a day that never changes, are none.
+ * Which column tells the day of the reading: decided by the cells, and by the words only between columns of dates. Two
+ * that could be are asked about; days of sowing, flushing or calibrating, and a day that never changes, are none.
  */
 export function settleDates(columns: Columns): Column[] {
   const answered = columns.some(({ quantity, answer }) => quantity === "date" && answer !== undefined);
-  if (answered) return columns.map((column) => (isDated(column) ? unread(column, "the date is read from the column answered") : column));
+  if (answered)
+    return columns.map((column) =>
+      isDated(column) ? unread(column, "the date is read from the column answered") : column,
+    );
   const dated = columns.filter(isDated);
   return dated.length > 0 ? amongDated(columns, dated) : withoutDated(columns);
 }
@@ -35,14 +40,23 @@ function amongDated(columns: Columns, dated: Columns): Column[] {
   return columns.map((column) => {
     if (!dated.includes(column)) return column.quantity === "date" ? withoutDays(column) : column;
     if (first.length > 1 && first.includes(column)) return asked(column, "more than one column holds dates");
-    if (first[0] !== column) return column.quantity === "time" && !first.includes(column) ? column : unread(column, "another day than the reading's");
+    if (first[0] !== column)
+      return column.quantity === "time" && !first.includes(column)
+        ? column
+        : unread(column, "another day than the reading's");
     return best > 0 || first.length === 1 ? settled(column, best) : column;
   });
 }
 
 const settled = (column: Column, best: number): Column =>
-  best < 0 ? asked(column, "it seems to be another day than the reading's")
-    : { ...column, quantity: "date", choices: [], why: column.quantity === "date" ? column.why : "its cells are dates" };
+  best < 0
+    ? asked(column, "it seems to be another day than the reading's")
+    : {
+        ...column,
+        quantity: "date",
+        choices: [],
+        why: column.quantity === "date" ? column.why : "its cells are dates",
+      };
 
 /** Words of the day of the reading itself come first, those of another day last. */
 function rank({ quantity, header: { meaning } }: Column): number {
@@ -56,21 +70,32 @@ function rank({ quantity, header: { meaning } }: Column): number {
 /** No column holds dates: one may still be meant to, and then its cells say what is wrong with them. */
 function withoutDated(columns: Columns): Column[] {
   const meant = columns.filter(({ quantity, answer }) => quantity === "date" && answer === undefined);
-  const good = meant.find((column) => !countsDays(column) && !column.sample.weekdays && (column.sample.dateLike > 0 || column.sample.filled === 0));
+  const good = meant.find(
+    (column) =>
+      !countsDays(column) && !column.sample.weekdays && (column.sample.dateLike > 0 || column.sample.filled === 0),
+  );
   const time = columns.find(({ quantity, sample }) => quantity === "time" && sample.filled > 0);
   const hidden = meant.length > 0 ? undefined : columns.find(isDateWithMore);
   return columns.map((column) => {
     if (column === good) return column;
-    if (column === hidden) return asked(column, "its cells hold a date and more; put the dates into a column of their own");
-    if (meant.includes(column)) return good === undefined && column === meant[0] ? daysMissing(column) : withoutDays(column);
+    if (column === hidden)
+      return asked(column, "its cells hold a date and more; put the dates into a column of their own");
+    if (meant.includes(column))
+      return good === undefined && column === meant[0] ? daysMissing(column) : withoutDays(column);
     const clockOnly = column === time && meant.length === 0;
-    return clockOnly ? asked(column, "it tells the clock and no day: put the dates into a column of their own", "time") : column;
+    return clockOnly
+      ? asked(column, "it tells the clock and no day: put the dates into a column of their own", "time")
+      : column;
   });
 }
 
 /** An unread column of words, each with a date in it. */
 const isDateWithMore = ({ quantity, answer, measure, sample }: Column): boolean =>
-  quantity === "other" && answer === undefined && measure === undefined && sample.numbers === 0 && sample.dateLike > sample.filled / 2;
+  quantity === "other" &&
+  answer === undefined &&
+  measure === undefined &&
+  sample.numbers === 0 &&
+  sample.dateLike > sample.filled / 2;
 
 const countsDays = ({ sample }: Column): boolean =>
   sample.dates === 0 && sample.median !== undefined && sample.median < lowestSerial;

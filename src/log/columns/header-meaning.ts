@@ -44,7 +44,8 @@ const apart = (text: string): string =>
     .replace(/([a-z]{2})([A-Z])(?=[a-z])/g, "$1 $2");
 
 /** A side is named; "in" before it is the small word: "EC in runoff", "pH in drain water". */
-const smallIn = /\b(?:in|im|en|nel|na|w)\s+(?:the\s+|der\s+|het\s+|el\s+|la\s+)?(?=(?:runoff|drain|leachate|ablauf|effluent|outflow|uscita|salida))/g;
+const smallIn =
+  /\b(?:in|im|en|nel|na|w)\s+(?:the\s+|der\s+|het\s+|el\s+|la\s+)?(?=(?:runoff|drain|leachate|ablauf|effluent|outflow|uscita|salida))/g;
 const ordinals = /\b(?:7|seven)[\s-]?day\b|\b\d+(?:st|nd|rd|th)\b/g;
 
 /** Reads the words over one column, units included; targets and limits are read past. */
@@ -63,7 +64,14 @@ export function headerMeaning(header: string): HeaderMeaning {
     if (found === undefined) strangers += 1;
     found?.forEach((concept) => concepts.add(concept));
   }
-  return { concepts, unit, scale, strangers, numbered: /(?<![\d.,:])\d{1,2}(?![\d.,:])/.test(bare), dateOrder: spelledOrder };
+  return {
+    concepts,
+    unit,
+    scale,
+    strangers,
+    numbered: /(?<![\d.,:])\d{1,2}(?![\d.,:])/.test(bare),
+    dateOrder: spelledOrder,
+  };
 }
 
 /** What a word speaks of; one that is in no table may be two that are: "drainmenge", "druppelwater". */
@@ -91,6 +99,8 @@ export const headerText = (text: string): string => plain(withoutTargets(text));
 /** Whether of all words for what goes in only "water" is said. */
 export const namesOnlyWater = (text: string): boolean => {
   const said = (plain(text).match(/\p{L}+/gu) ?? []).map((word) => conceptsOf(word) ?? []);
-  const ofInput = said.filter((concepts) => (["input", "feed", "tank"] as const).some((concept) => concepts.includes(concept)));
+  const ofInput = said.filter((concepts) =>
+    (["input", "feed", "tank"] as const).some((concept) => concepts.includes(concept)),
+  );
   return ofInput.length > 0 && ofInput.every((concepts) => concepts.includes("anyWater"));
 };

@@ -16,7 +16,8 @@ export interface Header {
   readonly rows: readonly number[];
 }
 
-const isWords = (shape: RowShape): boolean => shape.filled > 0 && shape.figures + shape.weeks <= shape.filled * figuresAllowed;
+const isWords = (shape: RowShape): boolean =>
+  shape.filled > 0 && shape.figures + shape.weeks <= shape.filled * figuresAllowed;
 
 /** How well a row names columns: readings weigh most. */
 const weight = (shape: RowShape): number => shape.readings * 3 + shape.names * 2 + shape.units;
@@ -25,7 +26,8 @@ const weight = (shape: RowShape): number => shape.readings * 3 + shape.names * 2
 export function findHeader(grid: LogGrid, given: number | undefined): Header | undefined {
   if (given !== undefined && grid.cells[given] === undefined) return undefined;
   const shapes = Array.from({ length: Math.min(grid.cells.length, rowsSearched) }, (_, row) => rowShape(grid, row));
-  const main = given === undefined ? (best(shapes) ?? overOneColumn(grid, shapes)) : (shapes[given] ?? rowShape(grid, given));
+  const main =
+    given === undefined ? (best(shapes) ?? overOneColumn(grid, shapes)) : (shapes[given] ?? rowShape(grid, given));
   if (main === undefined) return undefined;
   return { main: main.row, rows: [...above(shapes, main), main.row, ...below(shapes, main)] };
 }
@@ -47,8 +49,17 @@ function overOneColumn(grid: LogGrid, shapes: readonly RowShape[]): RowShape | u
   return filled.find((shape, at) => {
     const [[column, meaning] = []] = shape.meanings;
     const below = filled[at + 1];
-    if (shape.filled !== 1 || shape.readings !== 1 || column === undefined || meaning === undefined || meaning.strangers > 0) return false;
-    return below !== undefined && below.filled === 1 && below.figures === 1 && !isBlank(grid.cells[below.row]?.[column]);
+    if (
+      shape.filled !== 1 ||
+      shape.readings !== 1 ||
+      column === undefined ||
+      meaning === undefined ||
+      meaning.strangers > 0
+    )
+      return false;
+    return (
+      below !== undefined && below.filled === 1 && below.figures === 1 && !isBlank(grid.cells[below.row]?.[column])
+    );
   });
 }
 
@@ -78,7 +89,10 @@ function below(shapes: readonly RowShape[], main: RowShape): number[] {
     const shape = shapes[row];
     const words = shape !== undefined && shape.figures === 0 && shape.weeks === 0 && shape.filled >= 2;
     const unitsOrKinds = words && shape.meanings.size * 2 >= shape.filled;
-    const sidesOnly = words && shape.meanings.size === shape.filled && [...shape.meanings.values()].every(({ strangers }) => strangers === 0);
+    const sidesOnly =
+      words &&
+      shape.meanings.size === shape.filled &&
+      [...shape.meanings.values()].every(({ strangers }) => strangers === 0);
     if (!unitsOrKinds || (shape.units === 0 && rows.length === 0 && shape.readings === 0 && !sidesOnly)) break;
     rows.push(row);
   }
@@ -99,7 +113,8 @@ export function columnHeader(grid: LogGrid, header: Header, column: number): Col
     return typeof cell === "string" || typeof cell === "number" ? String(cell).trim() : "";
   };
   const own = headerMeaning(cellAt(header.main, column));
-  for (const row of header.rows) parts.push(row < header.main && needsGroup(own) ? spanning(row, column, cellAt) : cellAt(row, column));
+  for (const row of header.rows)
+    parts.push(row < header.main && needsGroup(own) ? spanning(row, column, cellAt) : cellAt(row, column));
   const rest = header.rows.map((row, at) => (row === header.main ? "" : (parts[at] ?? ""))).map(headerMeaning);
   const text = parts.filter((part) => part !== "").join(" ");
   return { text, letters: lettersIn(grid, column), meaning: merged(own, rest, headerMeaning(text).scale) };
@@ -107,7 +122,9 @@ export function columnHeader(grid: LogGrid, header: Header, column: number): Col
 
 /** "pH" under "Runoff" needs its group; "Date", "Notes" and "Air temperature" do not. */
 const needsGroup = (own: HeaderMeaning): boolean =>
-  !["date", "time", "vessel", "notes", "air", "input", "feed", "runoff", "humidity"].some((concept) => own.concepts.has(concept as "date"));
+  !["date", "time", "vessel", "notes", "air", "input", "feed", "runoff", "humidity"].some((concept) =>
+    own.concepts.has(concept as "date"),
+  );
 
 function spanning(row: number, column: number, cellAt: (row: number, at: number) => string): string {
   for (let at = column; at >= 0; at -= 1) {
@@ -118,8 +135,8 @@ function spanning(row: number, column: number, cellAt: (row: number, at: number)
 }
 
 /**
- * The naming row's own words first; the rows around it add groups and units, but cannot make it a row of averages. A ppm
- * scale may stand in another row than its ppm: it is looked for in the whole header.
+ * The naming row's own words first; the rows around it add groups and units, but cannot make it a row of averages. A
+ * ppm scale may stand in another row than its ppm: it is looked for in the whole header.
  */
 function merged(own: HeaderMeaning, rest: readonly HeaderMeaning[], scale: number | undefined): HeaderMeaning {
   const concepts = new Set(own.concepts);

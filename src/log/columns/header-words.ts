@@ -1,6 +1,7 @@
 /**
- * The words over a column, lower case and without accents: English, German, Dutch, French, Spanish, Italian, Portuguese and
- * Polish where a word means one thing only; a word of any other language is asked about. Common practice, no source.
+ * The words over a column, lower case and without accents: English, German, Dutch, French, Spanish, Italian, Portuguese
+ * and Polish where a word means one thing only; a word of any other language is asked about. Common practice, no
+ * source.
  */
 
 const words = (...lines: readonly string[]): readonly string[] => lines.flatMap((line) => line.split(" "));
@@ -33,11 +34,15 @@ export const headerWords = {
     "vaso pianta doniczka roslina bed bench tray",
   ),
   /** Several of them: over figures it is a count. */
-  several: words("pots plants beds buckets bags pflanzen macetas plantas plantes planten vasi piante rosliny doniczki heads"),
+  several: words(
+    "pots plants beds buckets bags pflanzen macetas plantas plantes planten vasi piante rosliny doniczki heads",
+  ),
   number: words("no nr number numbers num anzahl aantal nombre numero numeros liczba quantidade"),
   person: words("by person operator staff grower initials signed reader observer"),
   /** The day on which the reading itself was taken. */
-  readingDay: words("read reading measured measurement sampled sample logged recorded tested gemessen messdatum meetdatum"),
+  readingDay: words(
+    "read reading measured measurement sampled sample logged recorded tested gemessen messdatum meetdatum",
+  ),
   /** The day of something else. */
   otherDay: words(
     "sowing sown seeded planting planted transplant transplanted transplanting potted repotted start started end ended finish",
@@ -99,7 +104,9 @@ export const headerWords = {
     "lisc aussen buiten",
   ),
   /** A sample of the medium with water added: it has limits of its own. */
-  extract: words("extract extracted extraction saturated sme slurry paste extrakt extracto extrait extractie estratto extrato"),
+  extract: words(
+    "extract extracted extraction saturated sme slurry paste extrakt extracto extrait extractie estratto extrato",
+  ),
   /** Taken from the medium in another way than by running off. */
   method: words("press pressed squeeze spw suspension pore porewater bulk presswasser"),
   /** Water before any feed is in it. */

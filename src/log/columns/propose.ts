@@ -22,7 +22,10 @@ const open = (measure: Measure | undefined, why: string, choices: readonly LogQu
   ({ quantity: undefined, measure, why, choices });
 const inWords = "the words over it";
 
-/** Words after which a column is never a reading of the log, whatever else stands there; in the order in which they speak. */
+/**
+ * Words after which a column is never a reading of the log, whatever else stands there; in the order in which they
+ * speak.
+ */
 const neverRead: readonly (readonly [Concept, string])[] = [
   ["noReading", "not a reading of the log"],
   ["elsewhere", "measured in the plant or outdoors"],
@@ -43,11 +46,17 @@ export function propose(meaning: HeaderMeaning): Proposal {
   if (ofTank !== undefined) return settled("other", ofTank);
   if (measures.length > 1) return settled("other", `names ${measures.join(" and ")} in one column`);
   const [measure] = measures;
-  if (measure !== undefined) return clashes(measure, meaning) ? settled("other", `its unit is not one of ${measure}`) : measured(measure, meaning);
+  if (measure !== undefined)
+    return clashes(measure, meaning)
+      ? settled("other", `its unit is not one of ${measure}`)
+      : measured(measure, meaning);
   return unmeasured(meaning);
 }
 
-/** How full a tank is and what was added to it: neither was poured into a pot. A level of the runoff may be how much ran off. */
+/**
+ * How full a tank is and what was added to it: neither was poured into a pot. A level of the runoff may be how much ran
+ * off.
+ */
 function tankKeeping({ concepts }: HeaderMeaning, measures: readonly Measure[]): string | undefined {
   const [measure = "volume"] = measures;
   if (measure !== "volume" || concepts.has("runoff")) return undefined;
@@ -62,7 +71,8 @@ const plantLooks = [
 /** Dates, names and what else is no figure of a meter. */
 function unmeasured(meaning: HeaderMeaning): Proposal {
   const has = (concept: Concept): boolean => meaning.concepts.has(concept);
-  if (meaning.unit === "each") return open("volume", "a volume of one plant or area is not the pot's", ["input volume", "runoff volume"]);
+  if (meaning.unit === "each")
+    return open("volume", "a volume of one plant or area is not the pot's", ["input volume", "runoff volume"]);
   const look = plantLooks.find(([concept]) => has(concept));
   if (look !== undefined && meaning.unit === undefined) return settled(look[1], inWords);
   if (has("date")) return settled("date", inWords);
@@ -84,7 +94,9 @@ export function measuresIn({ concepts, unit, strangers }: HeaderMeaning): Measur
   const byUnit = unit === undefined ? undefined : measureOf(unit);
   if (unit === "ppm" && concepts.has("element")) return [];
   const sure = byUnit === "EC" && (unit !== "ppm" || concepts.has("device"));
-  return byUnit !== undefined && byUnit !== "humidity" && (sure || (strangers === 0 && !concepts.has("vessel"))) ? [byUnit] : [];
+  return byUnit !== undefined && byUnit !== "humidity" && (sure || (strangers === 0 && !concepts.has("vessel")))
+    ? [byUnit]
+    : [];
 }
 
 const clashes = (measure: Measure, { unit }: HeaderMeaning): boolean =>
@@ -97,13 +109,16 @@ function sideOf({ concepts }: HeaderMeaning): Side {
 
 function measured(measure: Measure, meaning: HeaderMeaning): Proposal {
   const has = (concept: Concept): boolean => meaning.concepts.has(concept);
-  if (measure === "humidity") return has("medium") ? settled("other", "moisture of the medium") : settled("humidity", inWords, measure);
+  if (measure === "humidity")
+    return has("medium") ? settled("other", "moisture of the medium") : settled("humidity", inWords, measure);
   const side = sideOf(meaning);
   if (measure === "temperature") return temperature(side, meaning);
   const choices = [`input ${measure}`, `runoff ${measure}`] as const;
   if (has("extract")) {
     return measure === "EC" || measure === "pH"
-      ? open(measure, "of an extract of the medium: as the runoff's it is held against the limits of that sample", [`runoff ${measure}`])
+      ? open(measure, "of an extract of the medium: as the runoff's it is held against the limits of that sample", [
+          `runoff ${measure}`,
+        ])
       : settled("other", "another method than the runoff");
   }
   if (has("moment")) return open(measure, "before or after something: which of them the pot got is not said", choices);
@@ -132,7 +147,17 @@ function sideOnly(meaning: HeaderMeaning): Proposal {
 }
 
 /** Words that say more than a measure: what is left when the other side is taken is no evidence for such a column. */
-const speaking: readonly Concept[] = ["runoff", "input", "medium", "vessel", "tank", "place", "device", "moment", "feed"];
+const speaking: readonly Concept[] = [
+  "runoff",
+  "input",
+  "medium",
+  "vessel",
+  "tank",
+  "place",
+  "device",
+  "moment",
+  "feed",
+];
 
 /** Whether a column names its measure and nothing else at all. */
 export const isBare = ({ concepts, strangers, numbered }: HeaderMeaning): boolean =>

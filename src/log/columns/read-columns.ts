@@ -10,7 +10,14 @@ import { type LogQuantity } from "../log";
 import { namesOnlyWater } from "./header-meaning";
 import { isBare, type Measure, propose } from "./propose";
 import { type Asked, columnQuestion, unitQuestion } from "../questions";
-import { type ColumnAnswer, type ColumnReading, type LogAnswers, type LogGrid, type LogQuestion, type LogQuestionKind } from "../reading";
+import {
+  type ColumnAnswer,
+  type ColumnReading,
+  type LogAnswers,
+  type LogGrid,
+  type LogQuestion,
+  type LogQuestionKind,
+} from "../reading";
 import { type ColumnSample } from "./sample";
 
 const measureOfQuantity = (quantity: LogQuantity): Measure | undefined =>
@@ -38,18 +45,39 @@ export function readColumns(
   columns = columns.map((column) => waterBesideFeed(column, columns));
   columns = columns.map((column) => extractBesideRunoff(column, columns));
   columns = columns.map((column) => onlyOnce(column, columns));
-  const asked = columns.filter(isOpen).map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
+  const asked = columns
+    .filter(isOpen)
+    .map((column) => columnQuestion(asking(column), sentence(column.why), column.choices));
   const units = columns.map((column) => withUnit(column, answers));
   return { columns: units.map(({ reading }) => reading), questions: [...asked, ...unitQuestions(units)] };
 }
 
-const noSample: ColumnSample = { filled: 0, numbers: 0, dates: 0, median: undefined, unit: undefined, figures: [], dateLike: 0, weekdays: false, changes: false };
+const noSample: ColumnSample = {
+  filled: 0,
+  numbers: 0,
+  dates: 0,
+  median: undefined,
+  unit: undefined,
+  figures: [],
+  dateLike: 0,
+  weekdays: false,
+  changes: false,
+};
 
 function firstLook(column: number, header: ColumnHeader, sample = noSample, answer: ColumnAnswer | undefined): Column {
   const proposal = propose(header.meaning);
   if (answer === undefined) return { ...proposal, column, header, sample, answer };
   const { quantity } = answer;
-  return { quantity, measure: measureOfQuantity(quantity), why: "as answered", choices: [], column, header, sample, answer };
+  return {
+    quantity,
+    measure: measureOfQuantity(quantity),
+    why: "as answered",
+    choices: [],
+    column,
+    header,
+    sample,
+    answer,
+  };
 }
 
 /** A pH beside a runoff pH is the input's: the only one whose side is not said, beside one whose side is. */
@@ -67,7 +95,8 @@ function byElimination(column: Column, all: readonly Column[]): Column {
 
 /** How the plant looks told in words is a note; told in figures it is a scale of 0 to 3. */
 function wordsAreNotes(column: Column): Column {
-  const isLook = column.quantity !== undefined && plantLookOf(column.quantity) !== undefined && column.answer === undefined;
+  const isLook =
+    column.quantity !== undefined && plantLookOf(column.quantity) !== undefined && column.answer === undefined;
   if (!isLook || column.sample.numbers * 2 > column.sample.filled || column.sample.filled === 0) return column;
   return { ...column, quantity: "notes", choices: [], why: "its cells are words" };
 }
@@ -77,7 +106,9 @@ function besideHumidity(column: Column, all: readonly Column[]): Column {
   if (column.quantity !== undefined || column.measure !== "temperature") return column;
   const neighbours = [all[column.column - 1], all[column.column + 1]];
   const beside = neighbours.some((other) => other?.quantity === "humidity");
-  return beside ? { ...column, quantity: "air temperature", choices: [], why: "it stands beside the humidity" } : column;
+  return beside
+    ? { ...column, quantity: "air temperature", choices: [], why: "it stands beside the humidity" }
+    : column;
 }
 
 /** "Water EC" beside "Tank EC" is of the water before any feed is in it; alone it is what was poured. */
@@ -102,7 +133,10 @@ const inSeveral: ReadonlySet<LogQuantity> = new Set<LogQuantity>(["other", "note
 const isPlain = ({ header: { meaning } }: Column): boolean =>
   meaning.strangers === 0 && !meaning.numbered && !meaning.concepts.has("partOfDay") && !meaning.concepts.has("device");
 
-/** A quantity is read from one column: the plainest, the first of the plain ones, unless a person says otherwise. Notes and names (bed and pot) may stand in several. */
+/**
+ * A quantity is read from one column: the plainest, the first of the plain ones, unless a person says otherwise. Notes
+ * and names (bed and pot) may stand in several.
+ */
 function onlyOnce(column: Column, all: readonly Column[]): Column {
   const { quantity, answer } = column;
   if (quantity === undefined || answer !== undefined || inSeveral.has(quantity)) return column;
@@ -111,7 +145,8 @@ function onlyOnce(column: Column, all: readonly Column[]): Column {
   const plainer = same.find((other) => isPlain(other) && (!isPlain(column) || other.column < column.column));
   const first = answered ?? plainer;
   if (first === undefined && (same.length === 0 || isPlain(column))) return column;
-  if (first === undefined) return { ...column, quantity: undefined, choices: [quantity], why: `more than one column seems to be ${quantity}` };
+  if (first === undefined)
+    return { ...column, quantity: undefined, choices: [quantity], why: `more than one column seems to be ${quantity}` };
   const why = `${quantity} is read from column ${first.header.letters}`;
   const asks = quantity.endsWith("EC") || quantity.endsWith("pH") || quantity.endsWith("volume");
   return { ...column, quantity: asks ? undefined : "other", choices: asks ? [quantity] : [], why };
@@ -132,12 +167,24 @@ interface WithUnit {
 function withUnit(column: Column, answers: LogAnswers): WithUnit {
   const { quantity = "other", bySide, measure, why, sample, header: { text: header, letters, meaning } } = column;
   const reading = (unit: LogUnit | undefined, reason: string, read: boolean): ColumnReading => ({
-    column: column.column, letters, header, quantity, unit, why: reason, read, ...(bySide === undefined ? {} : { bySide }),
+    column: column.column,
+    letters,
+    header,
+    quantity,
+    unit,
+    why: reason,
+    read,
+    ...(bySide === undefined ? {} : { bySide }),
   });
   if (quantity === "other" && bySide === undefined) return { reading: reading("", why, false), asks: undefined };
   if (measure === undefined) return { reading: reading("", why, true), asks: undefined };
-  if (column.answer?.unit !== undefined) return { reading: reading(column.answer.unit, "as answered", true), asks: undefined };
-  const written = { unit: meaning.unit, scale: meaning.scale, dissolvedSolids: meaning.concepts.has("tds") && !meaning.concepts.has("ec") };
+  if (column.answer?.unit !== undefined)
+    return { reading: reading(column.answer.unit, "as answered", true), asks: undefined };
+  const written = {
+    unit: meaning.unit,
+    scale: meaning.scale,
+    dissolvedSolids: meaning.concepts.has("tds") && !meaning.concepts.has("ec"),
+  };
   const found = columnUnit(measure, written, sample, answers);
   const reason = [why, found.why].filter((part) => part !== "").join("; ");
   if (found.unit !== undefined) return { reading: reading(found.unit, reason, true), asks: undefined };
@@ -146,5 +193,10 @@ function withUnit(column: Column, answers: LogAnswers): WithUnit {
 
 function unitQuestions(columns: readonly WithUnit[]): LogQuestion[] {
   const kinds = new Set(columns.flatMap(({ asks }) => asks ?? []));
-  return [...kinds].map((kind) => unitQuestion(kind, columns.filter(({ asks }) => asks === kind).map(({ reading }) => reading)));
+  return [...kinds].map((kind) =>
+    unitQuestion(
+      kind,
+      columns.filter(({ asks }) => asks === kind).map(({ reading }) => reading),
+    ),
+  );
 }

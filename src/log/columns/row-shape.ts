@@ -32,7 +32,8 @@ const isBareUnit = ({ concepts, strangers, unit, dateOrder }: HeaderMeaning): bo
   concepts.size === 0 && strangers === 0 && (unit !== undefined || dateOrder !== undefined);
 
 /** Whether the words name EC, pH, a volume, a temperature or the humidity; a unit alone names nothing. */
-export const namesReading = (meaning: HeaderMeaning): boolean => !isBareUnit(meaning) && (propose(meaning).measure !== undefined || measuresIn(meaning).length > 1);
+export const namesReading = (meaning: HeaderMeaning): boolean =>
+  !isBareUnit(meaning) && (propose(meaning).measure !== undefined || measuresIn(meaning).length > 1);
 
 /** Looks at one row without knowing yet whether it is a header or a row of readings. */
 export function rowShape(grid: LogGrid, row: number): RowShape {
@@ -49,7 +50,10 @@ export function rowShape(grid: LogGrid, row: number): RowShape {
 }
 
 function addMeaning(
-  shape: { readings: number; names: number; units: number }, meanings: Map<number, HeaderMeaning>, column: number, cell: string,
+  shape: { readings: number; names: number; units: number },
+  meanings: Map<number, HeaderMeaning>,
+  column: number,
+  cell: string,
 ): void {
   const meaning = headerMeaning(cell);
   if (meaning.concepts.size === 0 && meaning.unit === undefined && meaning.dateOrder === undefined) return;

@@ -77,9 +77,18 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number, th
   }
   const above0 = figures.filter(({ value }) => value > 0);
   const bare = above0.filter((figure) => figure.unit === undefined);
-  const unit = bare.length > 0 ? mostly(units, figures.length) : (mostly(units, figures.length) ?? engineUnitOf(above0));
+  const unit =
+    bare.length > 0 ? mostly(units, figures.length) : (mostly(units, figures.length) ?? engineUnitOf(above0));
   return {
-    filled, dates, dateLike, changes, weekdays: weekdays > 0 && weekdays * 2 > filled, numbers: figures.length, median: medianIn(bare, above0, unit), unit, figures: above0,
+    filled,
+    dates,
+    dateLike,
+    changes,
+    weekdays: weekdays > 0 && weekdays * 2 > filled,
+    numbers: figures.length,
+    median: medianIn(bare, above0, unit),
+    unit,
+    figures: above0,
   };
 }
 
@@ -96,7 +105,8 @@ const engineUnits = { EC: "mS/cm", volume: "L", temperature: "C", humidity: "%" 
 function medianIn(bare: readonly Figure[], all: readonly Figure[], unit: WrittenUnit | undefined): number | undefined {
   if (bare.length > 0) return middle(bare.map(({ value }) => value));
   const same = all.filter((figure) => figure.unit === unit);
-  if (same.length * 2 > all.length || !isReadable(unit)) return middle((same.length > 0 ? same : all).map(({ value }) => value));
+  if (same.length * 2 > all.length || !isReadable(unit))
+    return middle((same.length > 0 ? same : all).map(({ value }) => value));
   return middle(all.map((figure) => inEngineUnit(figure.value, ownUnit(figure, unit))));
 }
 
@@ -117,7 +127,9 @@ function isLikeDate(cell: unknown): boolean {
 }
 
 const isCertainDate = (cell: unknown, format: string | undefined): boolean =>
-  typeof cell === "number" ? isDateFormat(format) && cell >= 1 : typeof cell === "string" && cell.length >= 6 && dateCell(cell, false).kind !== "none";
+  typeof cell === "number"
+    ? isDateFormat(format) && cell >= 1
+    : typeof cell === "string" && cell.length >= 6 && dateCell(cell, false).kind !== "none";
 
 function mostly(units: ReadonlyMap<WrittenUnit, number>, of: number): WrittenUnit | undefined {
   for (const [unit, count] of units) if (count * 2 > of) return unit;

@@ -24,7 +24,8 @@ function sideIn(cell: unknown): Side | undefined {
   if (inputWords.has(plain(cell))) return "input";
   if (namesOnlyWater(cell)) return undefined;
   const { concepts, strangers, unit, numbered } = headerMeaning(cell);
-  if (strangers > 0 || unit !== undefined || numbered || concepts.has("noReading") || concepts.has("sourceWater")) return undefined;
+  if (strangers > 0 || unit !== undefined || numbered || concepts.has("noReading") || concepts.has("sourceWater"))
+    return undefined;
   const isInput = concepts.has("input") || concepts.has("feed") || concepts.has("tank");
   if (isInput === concepts.has("runoff")) return undefined;
   return isInput ? "input" : "runoff";
@@ -41,8 +42,8 @@ export function sidesIn(grid: LogGrid, column: number): (row: number) => Side | 
 }
 
 /**
- * Feed and runoff in rows of their own: a column of words such as "in" and "out" says which, and the EC, pH and volume beside
- * it, whose side no header says, are of the side of their row. Words that are not known are asked for.
+ * Feed and runoff in rows of their own: a column of words such as "in" and "out" says which, and the EC, pH and volume
+ * beside it, whose side no header says, are of the side of their row. Words that are not known are asked for.
  */
 export function settleSides(columns: readonly Column[], grid: LogGrid, firstRow: number): readonly Column[] {
   const open = columns.filter((column, place) => isOpen(column) && isOnly(column, columns, place));
@@ -52,7 +53,9 @@ export function settleSides(columns: readonly Column[], grid: LogGrid, firstRow:
   const told = wordy.find(({ column }) => tellsSides(rows, column));
   if (told !== undefined) return columns.map((column) => bySideOf(column, open, told));
   const turns = wordy.find((column) => takesTurns(rows, column));
-  return turns === undefined ? columns : columns.map((column) => (open.includes(column) ? withHint(column, turns) : column));
+  return turns === undefined
+    ? columns
+    : columns.map((column) => (open.includes(column) ? withHint(column, turns) : column));
 }
 
 /** EC, pH or volume, and no word for its side. */
@@ -86,10 +89,21 @@ function takesTurns(rows: LogGrid["cells"], { column, quantity, header: { meanin
 
 function bySideOf(column: Column, open: readonly Column[], told: Column): Column {
   const { letters } = told.header;
-  if (column === told) return { ...column, quantity: "other", choices: [], why: "it says which rows are input and which runoff", saysSide: true };
+  if (column === told)
+    return {
+      ...column,
+      quantity: "other",
+      choices: [],
+      why: "it says which rows are input and which runoff",
+      saysSide: true,
+    };
   if (!open.includes(column)) return column;
   const why = `input or runoff, as column ${letters} says in each row`;
-  const bySide: BySide = { column: told.column, input: quantityOf("input", column), runoff: quantityOf("runoff", column) };
+  const bySide: BySide = {
+    column: told.column,
+    input: quantityOf("input", column),
+    runoff: quantityOf("runoff", column),
+  };
   return { ...column, quantity: "other", choices: [], why, bySide };
 }
 

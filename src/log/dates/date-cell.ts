@@ -7,7 +7,15 @@ import { monthWords, weekdayBefore } from "./date-words";
 /** A date as written: known, or waiting for the column to say which figure is the day. */
 export type DateCell =
   | { readonly kind: "day"; readonly day: number }
-  | { readonly kind: "either"; readonly first: number; readonly second: number; readonly year: number; readonly shortYear: boolean; readonly dots: boolean; readonly part: number }
+  | {
+      readonly kind: "either";
+      readonly first: number;
+      readonly second: number;
+      readonly year: number;
+      readonly shortYear: boolean;
+      readonly dots: boolean;
+      readonly part: number;
+    }
   | { readonly kind: "none"; readonly reason: string };
 
 /** Serials of 1954 to 2119: what a log's dates can be; smaller figures count days, larger ones are yyyymmdd. */
@@ -19,7 +27,8 @@ const oldestFiguresYear = 2010;
 
 const isoText = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:(?:t|,?\s)\s*(.*))?$/;
 const figuresText = /^(\d{1,2})\s?([-/.])\s?(\d{1,2})\s?\2\s?'?(\d{4}|\d{2})(?:,?\s+(.*))?$/;
-const dayMonthText = /^(\d{1,2})(?:\.|st|nd|rd|th)?[\s-]*(?:de\s)?([a-z]{3,10})\.?[\s,-]*(?:de\s)?'?(\d{4}|\d{2})(?:,?\s+(.*))?$/;
+const dayMonthText =
+  /^(\d{1,2})(?:\.|st|nd|rd|th)?[\s-]*(?:de\s)?([a-z]{3,10})\.?[\s,-]*(?:de\s)?'?(\d{4}|\d{2})(?:,?\s+(.*))?$/;
 const monthDayText = /^([a-z]{3,10})\.?\s*(\d{1,2})(?:st|nd|rd|th)?,?\s+(\d{4})(?:,?\s+(.*))?$/;
 const noYearText = /^(?:\d{1,2}[./-]\d{1,2}\.?|\d{1,2}\.?[\s-]*[a-z]{3,10}|[a-z]{3,10}\s\d{1,2})$/;
 
@@ -39,7 +48,9 @@ export function dateCell(cell: unknown, date1904: boolean): DateCell {
   if (dayMonth) return civil(fullYear(dayMonth[3]), monthOf(dayMonth[2]), Number(dayMonth[1]), dayMonth[4]);
   const monthDay = monthDayText.exec(text);
   if (monthDay) return civil(Number(monthDay[3]), monthOf(monthDay[1]), Number(monthDay[2]), monthDay[4]);
-  return none(noYearText.test(text) && (monthOf(/[a-z]+/.exec(text)?.[0] ?? "jan") > 0) ? "has no year" : "is not a date");
+  return none(
+    noYearText.test(text) && monthOf(/[a-z]+/.exec(text)?.[0] ?? "jan") > 0 ? "has no year" : "is not a date",
+  );
 }
 
 function dateOfNumber(cell: number, date1904: boolean): DateCell {
@@ -53,7 +64,15 @@ function dateOfNumber(cell: number, date1904: boolean): DateCell {
 function either(found: RegExpExecArray): DateCell {
   const year = fullYear(found[4]);
   if (year < oldestFiguresYear) return none("is not a date of a log: type the year with four digits");
-  return { kind: "either", first: Number(found[1]), second: Number(found[3]), year, shortYear: found[4]?.length === 2, dots: found[2] === ".", part: timePart(found[5]) };
+  return {
+    kind: "either",
+    first: Number(found[1]),
+    second: Number(found[3]),
+    year,
+    shortYear: found[4]?.length === 2,
+    dots: found[2] === ".",
+    part: timePart(found[5]),
+  };
 }
 
 function civil(year: number, month: number, day: number, time: string | undefined): DateCell {

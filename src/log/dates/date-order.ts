@@ -5,12 +5,16 @@ import { type DateOrder } from "../reading";
 const slipShare = 0.2;
 
 /**
- * Which figure of 3/4/2024 is the day: decided by the evidence of the whole column, never by place or locale. A figure above
+ * Which figure of 3/4/2024 is the day: decided by the evidence of the whole column, never by place or locale. A figure
+ * above
  * 12 cannot be a month; dates with dots are written day first wherever dots are used.
  *
  * @returns `undefined` when nothing decides: ask. `needed` is false when the column holds no such dates.
  */
-export function dateOrder(dates: readonly (DateCell | undefined)[]): { readonly order: DateOrder | undefined; readonly needed: boolean } {
+export function dateOrder(dates: readonly (DateCell | undefined)[]): {
+  readonly order: DateOrder | undefined;
+  readonly needed: boolean;
+} {
   let dayFirst = 0;
   let monthFirst = 0;
   let dots = 0;
@@ -32,7 +36,8 @@ function orderOf(dayFirst: number, monthFirst: number, dots: number): DateOrder 
 }
 
 /**
- * Whether two-digit dates begin with their year: the last figure changes from row to row more than the first, as in 24-05-13,
+ * Whether two-digit dates begin with their year: the last figure changes from row to row more than the first, as in
+ * 24-05-13,
  * 24-05-14. Read as days of 2013 and 2014 they would be years apart.
  */
 export function yearComesFirst(dates: readonly (DateCell | undefined)[]): boolean {

@@ -25,27 +25,36 @@ export function readDates(grid: LogGrid, column: number, firstRow: number, state
     known.set(cell, read);
     return read;
   });
-  const dates = yearComesFirst(typed) ? typed.map((date) => (date?.kind === "either" && date.shortYear ? yearFirst : date)) : typed;
+  const dates = yearComesFirst(typed)
+    ? typed.map((date) => (date?.kind === "either" && date.shortYear ? yearFirst : date))
+    : typed;
   const evidence = dateOrder(dates);
   const order = stated ?? evidence.order;
   const swapped = order === "day first" && evidence.needed && couldBeSwapped(dates);
-  return { asks: evidence.needed && order === undefined, at: (row) => dayAt(dates[row], grid.cells[row]?.[column], order, swapped) };
+  return {
+    asks: evidence.needed && order === undefined,
+    at: (row) => dayAt(dates[row], grid.cells[row]?.[column], order, swapped),
+  };
 }
 
 function dayAt(date: DateCell | undefined, cell: unknown, order: DateOrder | undefined, swapped: boolean): DayAt {
   if (date === undefined) return "blank";
   if (date.kind === "none") return { reason: `${quoted(cell)} ${date.reason}` };
   if (date.kind === "day") {
-    return swapped ? { day: date.day, doubt: "a true date among dates typed as text: the sheet may have swapped day and month" } : { day: date.day };
+    return swapped
+      ? { day: date.day, doubt: "a true date among dates typed as text: the sheet may have swapped day and month" }
+      : { day: date.day };
   }
   if (order === undefined) return "waits";
   const day = settledDay(date, order);
-  return day === undefined ? { reason: `${quoted(cell)} is not a day of the calendar when the ${order.split(" ")[0] ?? ""} comes first` } : { day };
+  return day === undefined
+    ? { reason: `${quoted(cell)} is not a day of the calendar when the ${order.split(" ")[0] ?? ""} comes first` }
+    : { day };
 }
 
 /**
- * A sheet set to month-first turns 5/6 into a true date of its own making and leaves 13/6 as text. When the text dates all
- * have a day above 12, the true ones are those it could turn.
+ * A sheet set to month-first turns 5/6 into a true date of its own making and leaves 13/6 as text. When the text dates
+ * all have a day above 12, the true ones are those it could turn.
  */
 function couldBeSwapped(dates: readonly (DateCell | undefined)[]): boolean {
   let turned = 0;

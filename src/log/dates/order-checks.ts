@@ -6,7 +6,9 @@ export interface DateDoubt {
   readonly reason: string;
 }
 
-/** A log with two readings on more than this share of its days is kept so; on fewer, the second is a slip of the date. */
+/**
+ * A log with two readings on more than this share of its days is kept so; on fewer, the second is a slip of the date.
+ */
 const twoADayShare = 0.25;
 
 /** Names the rows whose dates break the order of their vessel's rows, and dates used twice. All stay in the log. */
@@ -31,7 +33,9 @@ function outOfOrder(rows: readonly LogRow[]): DateDoubt[] {
   });
   const direction = steps < 0 ? -1 : 1;
   const inOrder = longestRun(moments(rows, direction));
-  return rows.filter((_, at) => !inOrder.has(at)).map(({ row }) => ({ row, reason: "this date is out of order with the rows around it" }));
+  return rows
+    .filter((_, at) => !inOrder.has(at))
+    .map(({ row }) => ({ row, reason: "this date is out of order with the rows around it" }));
 }
 
 /** The rows' moments; a day without a time stands at no hour of its own, so it keeps step with the row before it. */
@@ -78,5 +82,8 @@ function usedTwice(rows: readonly LogRow[]): DateDoubt[] {
     seen.set(day, times + 1);
   }
   if (again.length > seen.size * twoADayShare) return [];
-  return again.map(({ row }) => ({ row, reason: "this date is already used by an earlier row: two readings, or a slip?" }));
+  return again.map(({ row }) => ({
+    row,
+    reason: "this date is already used by an earlier row: two readings, or a slip?",
+  }));
 }

@@ -29,10 +29,12 @@ export function putTime(cell: unknown, column: number, hoursOnly: boolean, { dra
   const word = plain(String(cell));
   if (missingWords.has(word) || partsOfDay.has(word)) return;
   const read = timeCell(cell, hoursOnly);
-  if ("reason" in read) problems.push({ row: draft.row, column, used: false, reason: `${quoted(cell)} ${read.reason}` });
+  if ("reason" in read)
+    problems.push({ row: draft.row, column, used: false, reason: `${quoted(cell)} ${read.reason}` });
   else {
     draft.day = Math.floor(draft.day) + read.part;
-    if (read.doubt !== undefined) problems.push({ row: draft.row, column, used: true, reason: `${quoted(cell)} ${read.doubt}` });
+    if (read.doubt !== undefined)
+      problems.push({ row: draft.row, column, used: true, reason: `${quoted(cell)} ${read.doubt}` });
   }
 }
 

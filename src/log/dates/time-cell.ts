@@ -9,8 +9,8 @@ const hourText = /^(\d{1,2})\s*(am|pm|a\.m\.|p\.m\.|h|uhr)$/;
 const runText = /^(\d{3,4})\s*(am|pm|h|hrs|uhr)?$/;
 
 /**
- * Reads a time: a part of a day, a date with one, 940 and 1530, "9:40 PM". `hoursOnly`: the column's whole numbers are all
- * hours; otherwise a lone 9 could be nine o'clock or nine past midnight, and stays unread.
+ * Reads a time: a part of a day, a date with one, 940 and 1530, "9:40 PM". `hoursOnly`: the column's whole numbers are
+ * all hours; otherwise a lone 9 could be nine o'clock or nine past midnight, and stays unread.
  */
 export function timeCell(cell: number | string, hoursOnly: boolean): TimeCell {
   if (typeof cell === "number") return timeOfNumber(cell, hoursOnly);

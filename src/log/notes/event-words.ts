@@ -26,7 +26,8 @@ export const eventWords: readonly EventWords[] = [
   { kind: "drench", alone: /^(?:drench(?:ed)?)$/ },
   {
     kind: "feed change",
-    thing: /^(?:feed|nutrients?|nutes|fertili[sz]er|reservoir|recipe|stock|dunger|duenger|nahrlosung|abono|nutrientes|engrais|voeding)$/,
+    thing:
+      /^(?:feed|nutrients?|nutes|fertili[sz]er|reservoir|recipe|stock|dunger|duenger|nahrlosung|abono|nutrientes|engrais|voeding)$/,
     done: new RegExp(`${changed.source}|^(?:half|quarter|full|stronger|weaker|bloom|mixed)$`),
   },
   {
@@ -40,15 +41,20 @@ export const eventWords: readonly EventWords[] = [
     thing: /^(?:tank|reservoir|res|tanque|deposito|cuve)$/,
     done: /^(?:chang(?:e|ed|ing)|new|fresh|dump(?:ed)?|empti(?:ed)|drained|refilled|mixed|gewechselt|neuer?|cambiado|nuevo|changee?|gewisseld|nieuwe?)$/,
   },
-  { kind: "topped up", phrase: /\btopp?(?:ed|ing)? (?:up|off)\b|\b(?:nachgefullt|aufgefullt|rellenado|bijgevuld|aangevuld)\b/ },
+  {
+    kind: "topped up",
+    phrase: /\btopp?(?:ed|ing)? (?:up|off)\b|\b(?:nachgefullt|aufgefullt|rellenado|bijgevuld|aangevuld)\b/,
+  },
   {
     kind: "calibration",
     phrase: /\b(?:check|test|verif)\w*\b.*\b(?:standards?|buffers?|puffer|tampon|ijkvloeistof)\b/,
-    alone: /^(?:re)?(?:calibrat(?:ed|ion|ing)|kalibriert|kalibrierung|calibrado|calibracion|etalonn(?:e|age)|gekalibreerd|geijkt)$/,
+    alone:
+      /^(?:re)?(?:calibrat(?:ed|ion|ing)|kalibriert|kalibrierung|calibrado|calibracion|etalonn(?:e|age)|gekalibreerd|geijkt)$/,
   },
   {
     kind: "repotting",
-    alone: /^(?:repot(?:ted|ting)?|uppot(?:ted)?|transplant(?:ed|ing)?|umgetopft|trasplantado|trasplante|rempote|rempotage|verpot)$/,
+    alone:
+      /^(?:repot(?:ted|ting)?|uppot(?:ted)?|transplant(?:ed|ing)?|umgetopft|trasplantado|trasplante|rempote|rempotage|verpot)$/,
   },
   {
     kind: "light change",
@@ -70,7 +76,9 @@ export const notToday =
  * After the word these belong to its own sentence ("flushed after lunch"), so they speak against it only when they
  * come first.
  */
-export const onlyBefore = /^(?:before|until|after|since|post|pre|last|previous|when|time|nach|vor|despues|apres|avant|na)$/;
+export const onlyBefore =
+  /^(?:before|until|after|since|post|pre|last|previous|when|time|nach|vor|despues|apres|avant|na)$/;
 
 /** Where one statement ends and the next begins. */
-export const clauseEnds = /[.;,!\n\r()+&]+(?!\d)|\s-\s(?!not\b)|\b(?:and|but|then|so|because|und|aber|dann|y|pero|et|mais|en|maar)\b/;
+export const clauseEnds =
+  /[.;,!\n\r()+&]+(?!\d)|\s-\s(?!not\b)|\b(?:and|but|then|so|because|und|aber|dann|y|pero|et|mais|en|maar)\b/;

@@ -17,7 +17,8 @@ export function eventsIn(note: string): readonly LogEvent[] {
   const events: LogEvent[] = [];
   for (const clause of clausesOf(note)) {
     for (const words of eventWords) {
-      if (!events.some(({ kind }) => kind === words.kind) && tells(clause, words)) events.push({ kind: words.kind, words: note });
+      if (!events.some(({ kind }) => kind === words.kind) && tells(clause, words))
+        events.push({ kind: words.kind, words: note });
     }
   }
   return events.concat(signsIn(note));
@@ -43,7 +44,9 @@ function tells(clause: readonly string[], { alone, thing, done, phrase }: EventW
   if (lone >= 0) return happened(clause, lone);
   const named = clause.findIndex((word) => thing?.test(word));
   const acted = clause.findIndex((word) => done?.test(word));
-  return named >= 0 && acted >= 0 && happened(clause, Math.min(named, acted)) && happened(clause, Math.max(named, acted));
+  return (
+    named >= 0 && acted >= 0 && happened(clause, Math.min(named, acted)) && happened(clause, Math.max(named, acted))
+  );
 }
 
 function happened(clause: readonly string[], at: number): boolean {

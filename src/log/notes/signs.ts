@@ -3,10 +3,12 @@ import { type LogEvent, type LogEventKind } from "../log";
 import { isMixedIn, liesOnTop, signWords, slowRelease } from "./sign-words";
 
 /** In the words just before a sign, these say that it is not there, or was another time. */
-const absent = /\b(?:no|not|never|without|kein\w*|nicht|ohne|sin|pas|sans|geen|niet|zonder|less|if|avoid|against|prevent)(?: \w+){0,2} ?$/;
+const absent =
+  /\b(?:no|not|never|without|kein\w*|nicht|ohne|sin|pas|sans|geen|niet|zonder|less|if|avoid|against|prevent)(?: \w+){0,2} ?$/;
 
 /** In the same statement, these say that it is over, or that it is only thought of. */
-const elsewhere = /\b(?:(?<!since )yesterday|ago|last (?:week|time|month|year)|gone|no longer|stopped|maybe|might|watch for|in case|(?<!seit )gestern|ayer|(?<!depuis )hier|gisteren)\b/;
+const elsewhere =
+  /\b(?:(?<!since )yesterday|ago|last (?:week|time|month|year)|gone|no longer|stopped|maybe|might|watch for|in case|(?<!seit )gestern|ayer|(?<!depuis )hier|gisteren)\b/;
 
 /** What a note says was seen at the plant, each thing once. Errs to leaving out what is denied, past or only feared. */
 export function signsIn(note: string): readonly LogEvent[] {

@@ -42,7 +42,16 @@ interface State {
 /** Reads every row that is not a header: used, set aside with its reason, or blank; never lost. */
 export function readBody(source: BodySource): Body {
   const { grid, header } = source;
-  const state: State = { rows: [], setAside: [], problems: [], repeats: repeatFinder(grid.cells), blankRows: 0, heading: undefined, above: undefined, ended: false };
+  const state: State = {
+    rows: [],
+    setAside: [],
+    problems: [],
+    repeats: repeatFinder(grid.cells),
+    blankRows: 0,
+    heading: undefined,
+    above: undefined,
+    ended: false,
+  };
   const headerRows = new Set(header?.rows);
   const first = header?.rows[0] ?? 0;
   grid.cells.forEach((cells, row) => {
@@ -52,14 +61,21 @@ export function readBody(source: BodySource): Body {
     else readRow(row, cells, state, source);
   });
   joinRowsOfSides(state, source);
-  if (source.columns.some(({ read, quantity }) => read && quantity === "date")) dropFoot(state, (row) => grid.cells[row - 1]?.every(isBlank) ?? false);
+  if (source.columns.some(({ read, quantity }) => read && quantity === "date"))
+    dropFoot(state, (row) => grid.cells[row - 1]?.every(isBlank) ?? false);
   fillVessels(state, source.columns);
   const vessels = nameVessels(state, source.columns);
   state.problems.push(...withoutDoubts(dropOutliers(state.rows, source.columns), state.problems));
   const date = source.columns.find(({ read, quantity }) => read && quantity === "date")?.column ?? 0;
   const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column: date, used: true, reason }));
   const problems = [...state.problems, ...doubts].sort((a, b) => a.row - b.row || a.column - b.column);
-  return { rows: state.rows, setAside: state.setAside.sort((a, b) => a.row - b.row), problems, blankRows: state.blankRows, vessels };
+  return {
+    rows: state.rows,
+    setAside: state.setAside.sort((a, b) => a.row - b.row),
+    problems,
+    blankRows: state.blankRows,
+    vessels,
+  };
 }
 
 function joinRowsOfSides(state: State, { columns, grid }: BodySource): void {
@@ -111,19 +127,37 @@ function notAReading(row: number, cells: readonly unknown[], state: State, sourc
 }
 
 /** A dated row that repeats an earlier one in every cell. */
-function sameAs(row: number, cells: readonly unknown[], state: State, { grid, columns }: BodySource): string | undefined {
+function sameAs(
+  row: number,
+  cells: readonly unknown[],
+  state: State,
+  { grid, columns }: BodySource,
+): string | undefined {
   const dated = columns.some(({ column, quantity }) => quantity === "date" && !isBlank(cells[column]));
   const earlier = dated ? state.repeats(row, state.heading) : undefined;
   return earlier === undefined ? undefined : `repeats row ${rowIn(grid, earlier)} in every cell`;
 }
 
-function nothingIn({ draft, problems }: RowRead, cells: readonly unknown[], columns: readonly ColumnReading[]): SetAside {
+function nothingIn(
+  { draft, problems }: RowRead,
+  cells: readonly unknown[],
+  columns: readonly ColumnReading[],
+): SetAside {
   const filled = cells.filter((cell) => !isBlank(cell));
-  if (filled.length === 1 && typeof filled[0] === "string") return { row: draft.row, reason: `no reading in this row, only ${quoted(filled[0])}` };
+  if (filled.length === 1 && typeof filled[0] === "string")
+    return { row: draft.row, reason: `no reading in this row, only ${quoted(filled[0])}` };
   const bad = problems.find(({ reason, column }) => !isBlank(cells[column]) && reason !== "");
   if (bad !== undefined) return { row: draft.row, column: bad.column, reason: `no reading: ${bad.reason}` };
-  const waits = columns.find(({ column, unit, quantity, read }) => !read && !isBlank(cells[column]) && (unit === undefined || quantity === "other"));
-  const text = waits === undefined ? "" : waits.why === "" ? `; column ${waits.letters} is not read` : `; column ${waits.letters} is not read: ${waits.why}`;
+  const waits = columns.find(
+    ({ column, unit, quantity, read }) =>
+      !read && !isBlank(cells[column]) && (unit === undefined || quantity === "other"),
+  );
+  const text =
+    waits === undefined
+      ? ""
+      : waits.why === ""
+        ? `; column ${waits.letters} is not read`
+        : `; column ${waits.letters} is not read: ${waits.why}`;
   return { row: draft.row, reason: `no reading in this row${text}` };
 }
 
@@ -139,14 +173,20 @@ function fillVessels(state: State, columns: readonly ColumnReading[]): void {
   const column = columns.find(({ read, quantity }) => read && quantity === "vessel");
   const named = state.rows.filter(({ vessel }) => vessel !== undefined);
   const names = new Set(named.map(({ vessel }) => vessel));
-  const isMerged = names.size === named.length && named.length * 2 <= state.rows.length && state.rows[0]?.vessel !== undefined;
+  const isMerged =
+    names.size === named.length && named.length * 2 <= state.rows.length && state.rows[0]?.vessel !== undefined;
   if (column === undefined || !isMerged) return;
   let above: string | undefined;
   for (const draft of state.rows) {
     if (draft.vessel !== undefined) above = draft.vessel;
     else if (above !== undefined) {
       draft.vessel = above;
-      state.problems.push({ row: draft.row, column: column.column, used: true, reason: `no pot named: taken for ${quoted(above)} above` });
+      state.problems.push({
+        row: draft.row,
+        column: column.column,
+        used: true,
+        reason: `no pot named: taken for ${quoted(above)} above`,
+      });
     }
   }
 }

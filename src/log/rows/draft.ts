@@ -8,14 +8,27 @@ export type Draft = { -readonly [Key in keyof LogRow]: LogRow[Key] };
 const none: readonly LogEvent[] = [];
 
 export const emptyDraft = (row: number): Draft => ({
-  row, day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
-  inputLitres: undefined, runoffLitres: undefined, solutionCelsius: undefined, airCelsius: undefined, humidityPercent: undefined,
-  notes: undefined, events: none,
+  row,
+  day: undefined,
+  vessel: undefined,
+  inputEc: undefined,
+  inputPh: undefined,
+  runoffEc: undefined,
+  runoffPh: undefined,
+  inputLitres: undefined,
+  runoffLitres: undefined,
+  solutionCelsius: undefined,
+  airCelsius: undefined,
+  humidityPercent: undefined,
+  notes: undefined,
+  events: none,
 });
 
 /** Whether a reading or a note is left in a row; a date and a name alone are nothing to use. */
 export const holdsAnything = (draft: Draft): boolean =>
-  Object.entries(draft).some(([key, value]) => !["row", "feedRow", "day", "vessel", "events", "unread"].includes(key) && value !== undefined);
+  Object.entries(draft).some(
+    ([key, value]) => !["row", "feedRow", "day", "vessel", "events", "unread"].includes(key) && value !== undefined,
+  );
 
 /** Where each quantity goes; the values have been checked and stand in the engine's units. */
 export const putReading: Partial<Record<LogQuantity, (draft: Draft, value: number) => void>> = {

@@ -11,8 +11,8 @@ interface Log {
 }
 
 /**
- * Where feed and runoff stand in rows of their own, the two of one day and pot become one reading: the runoff's row, which
- * names the feed's row too. A row without the other side stays as it is.
+ * Where feed and runoff stand in rows of their own, the two of one day and pot become one reading: the runoff's row,
+ * which names the feed's row too. A row without the other side stays as it is.
  */
 export function joinSides({ rows, problems }: Log, sideAt: (row: number) => Side | undefined): void {
   const open = new Map<string, Draft>();
@@ -55,8 +55,12 @@ function join(feed: Draft, runoff: Draft): void {
   runoff.airCelsius ??= feed.airCelsius;
   runoff.humidityPercent ??= feed.humidityPercent;
   runoff.notes = [feed.notes, runoff.notes].filter((note) => note !== undefined).join("; ") || undefined;
-  runoff.events = [...feed.events, ...runoff.events.filter(({ kind }) => !feed.events.some((event) => event.kind === kind))];
-  runoff.plant = feed.plant === undefined && runoff.plant === undefined ? undefined : { ...feed.plant, ...runoff.plant };
+  runoff.events = [
+    ...feed.events,
+    ...runoff.events.filter(({ kind }) => !feed.events.some((event) => event.kind === kind)),
+  ];
+  runoff.plant =
+    feed.plant === undefined && runoff.plant === undefined ? undefined : { ...feed.plant, ...runoff.plant };
   const unread = [...(feed.unread ?? []), ...(runoff.unread ?? [])];
   if (unread.length > 0) runoff.unread = unread;
 }

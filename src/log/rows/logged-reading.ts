@@ -7,7 +7,8 @@ import { measureCell } from "./measure-cell";
 /**
  * One reading as it stands in a log, in the engine's unit: mS/cm, pH, L, C or %.
  *
- * Feeds every column computed beside a log: what the reader of the log takes, they take, and what it leaves out they refuse.
+ * Feeds every column computed beside a log: what the reader of the log takes, they take, and what it leaves out they
+ * refuse.
  *
  * Valid:    one cell by itself; the reader of the whole log also looks at the cell's neighbours
  * Source:   common practice; docs/log-sheets.md

@@ -22,12 +22,16 @@ const thousandsUnits: ReadonlySet<LogUnit> = new Set<LogUnit>(["uS/cm", "mL"]);
 /** Reads one cell of a column of readings. A figure that can only be another unit is never converted in silence. */
 export function measureCell(cell: unknown, column: MeasureColumn, isDate: boolean): MeasureCell {
   if (typeof cell === "number" && Number.isFinite(cell)) {
-    if (isDate) return { reason: "the sheet has turned this reading into a date: type it again as text, or with a decimal point" };
+    if (isDate)
+      return {
+        reason: "the sheet has turned this reading into a date: type it again as text, or with a decimal point",
+      };
     return checkMeasure(inEngineUnit(cell, column.unit), cell, column);
   }
   const read = numberCell(cell, thousandsUnits.has(column.unit) || column.unit.startsWith("ppm"));
   if (read === undefined || "reason" in read) return read;
-  if (read.names !== undefined && read.names !== column.measure) return { reason: `${quoted(cell)} says ${read.names}, and the column is ${column.measure}` };
+  if (read.names !== undefined && read.names !== column.measure)
+    return { reason: `${quoted(cell)} says ${read.names}, and the column is ${column.measure}` };
   const unit = read.unit === undefined ? column.unit : ownUnit(read.unit, read.scale, column);
   if (unit === undefined) return { reason: `${quoted(cell)} is not in a unit of this column` };
   const checked = checkMeasure(inEngineUnit(read.value, unit), read.value, { ...column, unit });

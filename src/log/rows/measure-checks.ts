@@ -41,26 +41,39 @@ function ec(value: number, raw: number, { unit, median }: Checked): number | Sai
   const times = median === undefined ? 1 : value / median;
   if (value > high) {
     const looks = value / 1000 >= low ? "it looks like uS/cm or ppm" : "a decimal point may be missing";
-    if (value > quantities.ec.physical[1] || times > outlierTimes) return { reason: `${raw} in a column of ${unit}: ${looks}; it is not converted` };
+    if (value > quantities.ec.physical[1] || times > outlierTimes)
+      return { reason: `${raw} in a column of ${unit}: ${looks}; it is not converted` };
     return { value, reason: `EC ${raw} ${unit} is hard to believe: measure again` };
   }
-  if (times > outlierTimes && value > 2) return { value, reason: `${raw} is ${Math.round(times)} times the column's usual reading: is a decimal point missing?` };
+  if (times > outlierTimes && value > 2)
+    return {
+      value,
+      reason: `${raw} is ${Math.round(times)} times the column's usual reading: is a decimal point missing?`,
+    };
   return value;
 }
 
 function tooLow(raw: number, unit: LogUnit): Said {
   const [low, high] = quantities.ec.plausible;
-  if (unit !== "mS/cm" && raw >= low && raw <= high) return { reason: `${raw} in a column of ${unit}: it looks like mS/cm; it is not converted` };
+  if (unit !== "mS/cm" && raw >= low && raw <= high)
+    return { reason: `${raw} in a column of ${unit}: it looks like mS/cm; it is not converted` };
   return { reason: `EC ${raw} ${unit} is what a probe shows out of the water, or plain water: not used` };
 }
 
 function acidity(value: number): number | Said {
   const [low, high] = quantities.ph.plausible;
   if (value >= low && value <= high) return value;
-  if (value >= 0 && value <= ghostPh) return { reason: `pH ${value} is what a probe shows before it is in the water: not used` };
-  if (value >= 0 && value <= quantities.ph.physical[1]) return { value, reason: `pH ${value} is hard to believe: measure again` };
-  const looksWarm = value >= quantities.solutionCelsius.plausible[0] && value <= quantities.solutionCelsius.plausible[1];
-  const looks = looksWarm ? "it looks like a temperature" : value >= low * 10 && value <= high * 10 ? "a decimal point may be missing, or it is the probe's mV" : "it looks like the probe's mV";
+  if (value >= 0 && value <= ghostPh)
+    return { reason: `pH ${value} is what a probe shows before it is in the water: not used` };
+  if (value >= 0 && value <= quantities.ph.physical[1])
+    return { value, reason: `pH ${value} is hard to believe: measure again` };
+  const looksWarm =
+    value >= quantities.solutionCelsius.plausible[0] && value <= quantities.solutionCelsius.plausible[1];
+  const looks = looksWarm
+    ? "it looks like a temperature"
+    : value >= low * 10 && value <= high * 10
+      ? "a decimal point may be missing, or it is the probe's mV"
+      : "it looks like the probe's mV";
   return { reason: `pH ${value} cannot be: ${looks}` };
 }
 
@@ -69,10 +82,13 @@ function temperature(value: number, raw: number, { unit, median }: Checked): num
   const [acid, alkaline] = quantities.ph.plausible;
   const asCelsius = (raw - 32) / 1.8;
   const usual = median !== undefined && unit === "C" && median >= warmRoomCelsius;
-  if (usual && raw >= acid && raw <= alkaline) return { reason: `${raw} C beside a usual ${median} C looks like a pH in the wrong column` };
+  if (usual && raw >= acid && raw <= alkaline)
+    return { reason: `${raw} C beside a usual ${median} C looks like a pH in the wrong column` };
   if (value >= low && value <= high) return value;
-  if (unit === "C" && asCelsius >= low && asCelsius <= high) return { reason: `${raw} in a column of C looks like F; it is not converted` };
-  if (unit === "F" && raw >= low && raw <= high) return { reason: `${raw} in a column of F looks like C; it is not converted` };
+  if (unit === "C" && asCelsius >= low && asCelsius <= high)
+    return { reason: `${raw} in a column of C looks like F; it is not converted` };
+  if (unit === "F" && raw >= low && raw <= high)
+    return { reason: `${raw} in a column of F looks like C; it is not converted` };
   return { reason: `${raw} ${unit} is hard to believe for a grow room: not used` };
 }
 
@@ -86,6 +102,7 @@ function humidity(value: number): number | Said {
 function volume(value: number, raw: number): number | Said {
   const [, high] = quantities.litres.plausible;
   if (value >= 0 && value <= high) return value;
-  if (value > high && value <= quantities.litres.physical[1]) return { value, reason: `${raw} is hard to believe for a pot: is it another unit?` };
+  if (value > high && value <= quantities.litres.physical[1])
+    return { value, reason: `${raw} is hard to believe for a pot: is it another unit?` };
   return { reason: `a volume of ${raw} cannot be` };
 }

@@ -12,14 +12,17 @@ const reach = 2;
 
 /** Quantities of which a multiple tells something; a pH or a temperature has none. */
 const multiples = [
-  ["input EC", "inputEc"], ["runoff EC", "runoffEc"], ["input volume", "inputLitres"], ["runoff volume", "runoffLitres"],
+  ["input EC", "inputEc"],
+  ["runoff EC", "runoffEc"],
+  ["input volume", "inputLitres"],
+  ["runoff volume", "runoffLitres"],
 ] as const satisfies readonly (readonly [LogQuantity, keyof Draft])[];
 
 type Field = (typeof multiples)[number][1];
 
 /**
- * Finds what stands out from its neighbours: 450 L among 0.4, 12 mS/cm among 1.4. What must be another unit is left out; an EC
- * that is only far off is used with a doubt, for it may be the trouble itself.
+ * Finds what stands out from its neighbours: 450 L among 0.4, 12 mS/cm among 1.4. What must be another unit is left
+ * out; an EC that is only far off is used with a doubt, for it may be the trouble itself.
  */
 export function dropOutliers(rows: readonly Draft[], columns: readonly ColumnReading[]): CellProblem[] {
   return multiples.flatMap(([quantity, field]) => {
@@ -29,7 +32,10 @@ export function dropOutliers(rows: readonly Draft[], columns: readonly ColumnRea
   });
 }
 
-/** The smaller of two groups of figures with a gap of a hundred times between them; the later one where they are as many. */
+/**
+ * The smaller of two groups of figures with a gap of a hundred times between them; the later one where they are as
+ * many.
+ */
 function inAnotherUnit(rows: readonly Draft[], field: Field, { column, unit }: ColumnReading): CellProblem[] {
   if (!mayHoldTwoUnits(rows, field)) return [];
   const filled = rows.filter((row) => (row[field] ?? 0) > 0);
@@ -37,14 +43,23 @@ function inAnotherUnit(rows: readonly Draft[], field: Field, { column, unit }: C
   const at = sorted.findIndex((value, place) => place > 0 && value >= (sorted[place - 1] ?? 0) * unitTimes);
   const limit = sorted[at];
   if (limit === undefined) return [];
-  const [low, high] = [filled.filter((row) => Number(row[field]) < limit), filled.filter((row) => Number(row[field]) >= limit)];
-  const isHighOdd = high.length < low.length || (high.length === low.length && (high[0]?.row ?? 0) > (low[0]?.row ?? 0));
+  const [low, high] = [
+    filled.filter((row) => Number(row[field]) < limit),
+    filled.filter((row) => Number(row[field]) >= limit),
+  ];
+  const isHighOdd =
+    high.length < low.length || (high.length === low.length && (high[0]?.row ?? 0) > (low[0]?.row ?? 0));
   const [odd, usual] = isHighOdd ? [high, low] : [low, high];
   const like = round(Number(usual[Math.floor(usual.length / 2)]?.[field]));
   return odd.map((draft) => {
     const value = round(Number(draft[field]));
     draft[field] = undefined;
-    return { row: draft.row, column, used: false, reason: `${value} among readings near ${like} ${engineUnit(unit)}: in another unit? It is not converted` };
+    return {
+      row: draft.row,
+      column,
+      used: false,
+      reason: `${value} among readings near ${like} ${engineUnit(unit)}: in another unit? It is not converted`,
+    };
   });
 }
 
@@ -59,7 +74,8 @@ function mayHoldTwoUnits(rows: readonly Draft[], field: Field): boolean {
   return greatest >= least * unitTimes;
 }
 
-const engineUnit = (unit: ColumnReading["unit"]): string => (["L", "mL", "gal", "qt", "fl oz"].includes(String(unit)) ? "L" : "mS/cm");
+const engineUnit = (unit: ColumnReading["unit"]): string =>
+  ["L", "mL", "gal", "qt", "fl oz"].includes(String(unit)) ? "L" : "mS/cm";
 
 /** Single EC readings far above, and for the runoff also far below, what the same vessel shows before and after. */
 function slips(rows: readonly Draft[], field: Field, { column }: ColumnReading): CellProblem[] {
@@ -72,7 +88,8 @@ function slips(rows: readonly Draft[], field: Field, { column }: ColumnReading):
       if (isLike(values[at], values[at - 1] ?? values[at + 1])) return;
       const usual = usualAround(values, at);
       const times = usual === undefined ? 1 : Number(values[at]) / usual;
-      const isOdd = times >= slipTimes || (times <= 1 / slipTimes && (field === "runoffEc" || draft.events.length === 0));
+      const isOdd =
+        times >= slipTimes || (times <= 1 / slipTimes && (field === "runoffEc" || draft.events.length === 0));
       if (!isOdd) return;
       const said = `${round(Number(values[at]))} among readings near ${round(usual ?? 0)} mS/cm`;
       found.push({ row: draft.row, column, used: true, reason: `${said}: has a decimal point slipped? Measure again` });
@@ -92,8 +109,8 @@ function byVessel(rows: readonly Draft[]): Map<string | undefined, Draft[]> {
 }
 
 /**
- * Whether a reading is so near its neighbour that it cannot stand out: neighbours that agree are within `agreeing` of the usual.
- * Nearly all are, and are settled here.
+ * Whether a reading is so near its neighbour that it cannot stand out: neighbours that agree are within `agreeing` of
+ * the usual. Nearly all are, and are settled here.
  */
 function isLike(value: number | undefined, neighbour: number | undefined): boolean {
   const times = Number(value) / Number(neighbour);
@@ -108,7 +125,8 @@ function usualAround(values: readonly number[], at: number): number | undefined 
   }
   around.sort((a, b) => a - b);
   const [least, greatest] = [around[0], around.at(-1)];
-  if (least === undefined || greatest === undefined || around.length < reach || greatest > least * agreeing) return undefined;
+  if (least === undefined || greatest === undefined || around.length < reach || greatest > least * agreeing)
+    return undefined;
   return around[Math.floor(around.length / 2)];
 }
 

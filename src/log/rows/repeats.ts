@@ -2,7 +2,9 @@ import { isBlank } from "../../cells/text";
 
 type Cells = readonly unknown[];
 
-/** Finds the earlier row that a row repeats in every cell; hashes first, for a long log has many rows and few repeats. */
+/**
+ * Finds the earlier row that a row repeats in every cell; hashes first, for a long log has many rows and few repeats.
+ */
 export function repeatFinder(rows: readonly Cells[]): (row: number, under: string | undefined) => number | undefined {
   const seen = new Map<number, number[]>();
   const headings = new Map<number, string | undefined>();
@@ -36,7 +38,8 @@ function hashOf(cells: Cells): number {
     if (isBlank(cell)) continue;
     hash = Math.imul(hash ^ at, fnvPrime);
     if (typeof cell === "number") hash = Math.imul(Math.imul(hash ^ cell, fnvPrime) ^ (cell * finest), fnvPrime);
-    else if (typeof cell === "string") for (let place = 0; place < cell.length; place += 1) hash = Math.imul(hash ^ cell.charCodeAt(place), fnvPrime);
+    else if (typeof cell === "string")
+      for (let place = 0; place < cell.length; place += 1) hash = Math.imul(hash ^ cell.charCodeAt(place), fnvPrime);
   }
   return hash;
 }

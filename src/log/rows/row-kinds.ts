@@ -6,7 +6,8 @@ import { rowShape } from "../columns/row-shape";
 import { isBlank, plain } from "../../cells/text";
 
 const startsWithFigure = /^\s*[-+~<>]?\d/;
-const vesselHeading = /^(?:pot|plant|bucket|planter|container|vessel|bag|topf|maceta|planta|plante)s?\s*[#:.-]*\s*\w{1,3}(?:\s*[-:,(].*)?$/;
+const vesselHeading =
+  /^(?:pot|plant|bucket|planter|container|vessel|bag|topf|maceta|planta|plante)s?\s*[#:.-]*\s*\w{1,3}(?:\s*[-:,(].*)?$/;
 
 /** A name alone in its row, over the rows of that vessel. */
 export function headingIn(cells: readonly unknown[]): string | undefined {
@@ -23,7 +24,12 @@ export function headingIn(cells: readonly unknown[]): string | undefined {
  * The header once more, further down: in the same words, or in others that mean the same in each column ("EC drain" for
  * "Runoff EC"); `other` when it names other columns.
  */
-export function headerAgain(grid: LogGrid, row: number, headers: readonly ColumnHeader[], main: readonly unknown[]): "same" | "other" | undefined {
+export function headerAgain(
+  grid: LogGrid,
+  row: number,
+  headers: readonly ColumnHeader[],
+  main: readonly unknown[],
+): "same" | "other" | undefined {
   const cells = grid.cells[row] ?? [];
   let filled = 0;
   for (const cell of cells) {
@@ -45,12 +51,19 @@ function meansTheSame(words: string, header: ColumnHeader | undefined): boolean 
   if (header === undefined) return false;
   const [now, then] = [headerMeaning(words), header.meaning];
   const [one, other] = [propose(now), propose(then)];
-  const sameUnit = now.unit === undefined || now.unit === then.unit || (then.unit === undefined && now.unit === "mS/cm");
-  return one.quantity === other.quantity && one.measure === other.measure && sameUnit && (one.quantity !== undefined || words === plain(header.text));
+  const sameUnit =
+    now.unit === undefined || now.unit === then.unit || (then.unit === undefined && now.unit === "mS/cm");
+  return (
+    one.quantity === other.quantity &&
+    one.measure === other.measure &&
+    sameUnit &&
+    (one.quantity !== undefined || words === plain(header.text))
+  );
 }
 
 /** Whether a row of words holds those of another, cell by cell. */
 export const sameWords = (cells: readonly unknown[], other: readonly unknown[]): boolean =>
-  cells.some((cell) => !isBlank(cell)) && cells.every((cell, column) => typeof cell !== "number" && text(cell) === text(other[column]));
+  cells.some((cell) => !isBlank(cell)) &&
+  cells.every((cell, column) => typeof cell !== "number" && text(cell) === text(other[column]));
 
 const text = (cell: unknown): string => (typeof cell === "string" ? plain(cell) : "");

@@ -4,7 +4,14 @@ import { type LogEvent, type LogQuantity, type PlantLook } from "../log";
 import { plantCell, plantLookOf } from "./plant-cell";
 import { type MeasureColumn, measureCell } from "./measure-cell";
 import { eventsIn } from "../notes/notes";
-import { type BySide, type CellProblem, type ColumnReading, type DateOrder, type LogAnswers, type LogGrid } from "../reading";
+import {
+  type BySide,
+  type CellProblem,
+  type ColumnReading,
+  type DateOrder,
+  type LogAnswers,
+  type LogGrid,
+} from "../reading";
 import { clockOf, isHoursOnly, partOfDayIn, putDay, putTime } from "../dates/row-moment";
 import { sidesIn } from "../columns/side-columns";
 import { type ColumnSample, isDateFormat, usualIn } from "../columns/sample";
@@ -17,7 +24,11 @@ import { missingWords } from "../../cells/missing-words";
 const rowsLookedAt = 50;
 
 /** Puts one cell into the row, or says why not. */
-type CellReader = (cell: unknown, row: number, read: { readonly draft: Draft; readonly problems: CellProblem[] }) => boolean;
+type CellReader = (
+  cell: unknown,
+  row: number,
+  read: { readonly draft: Draft; readonly problems: CellProblem[] },
+) => boolean;
 
 export interface RowReader {
   readonly read: (row: number) => RowRead;
@@ -36,10 +47,14 @@ export interface RowSource {
 /** Makes the reader of one log's rows: every column's way of reading is settled once, before the first row. */
 export function rowReader(source: RowSource): RowReader {
   const { grid, columns, firstRow, answers } = source;
-  const of = (quantity: LogQuantity): ColumnReading | undefined => columns.find((column) => column.read && column.quantity === quantity);
-  const readers = columns.filter(({ read }) => read).map((column) => [column.column, cellReader(column, source)] as const);
+  const of = (quantity: LogQuantity): ColumnReading | undefined =>
+    columns.find((column) => column.read && column.quantity === quantity);
+  const readers = columns
+    .filter(({ read }) => read)
+    .map((column) => [column.column, cellReader(column, source)] as const);
   const date = of("date");
-  const dates = date === undefined ? undefined : readDates(grid, date.column, firstRow, answers.dateOrder ?? source.statedOrder);
+  const dates =
+    date === undefined ? undefined : readDates(grid, date.column, firstRow, answers.dateOrder ?? source.statedOrder);
   const time = of("time");
   const hoursOnly = time !== undefined && isHoursOnly(grid, time.column, firstRow);
   const hasPartsOfDay = grid.cells.slice(firstRow, firstRow + rowsLookedAt).some((cells) => partOfDayIn(cells) > 0);
@@ -90,8 +105,13 @@ function bySideReader(column: ColumnReading, { column: says, ...sides }: BySide,
   };
 }
 
-function readingReader({ column, quantity, unit }: ColumnReading, put: (draft: Draft, value: number) => void, source: RowSource): CellReader {
-  const measure = (["EC", "pH", "volume", "temperature", "humidity"] as const).find((word) => quantity.endsWith(word)) ?? "EC";
+function readingReader(
+  { column, quantity, unit }: ColumnReading,
+  put: (draft: Draft, value: number) => void,
+  source: RowSource,
+): CellReader {
+  const measure =
+    (["EC", "pH", "volume", "temperature", "humidity"] as const).find((word) => quantity.endsWith(word)) ?? "EC";
   const scale = unit?.startsWith("ppm ") === true ? Number(unit.slice("ppm ".length)) : source.answers.ppmScale;
   const sample = source.samples[column];
   const median = sample === undefined ? undefined : usualIn(sample, unit ?? "");
@@ -141,6 +161,7 @@ function noteReader(): CellReader {
 
 const putVessel: CellReader = (cell, _row, { draft }) => {
   const text = vesselText(cell);
-  if (text !== "" && !missingWords.has(plain(text))) draft.vessel = draft.vessel === undefined ? text : `${draft.vessel} ${text}`;
+  if (text !== "" && !missingWords.has(plain(text)))
+    draft.vessel = draft.vessel === undefined ? text : `${draft.vessel} ${text}`;
   return false;
 };

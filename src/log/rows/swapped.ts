@@ -22,13 +22,19 @@ export function dropSwapped({ draft, problems }: Found, columns: readonly Column
   let dropped = false;
   for (const { ec, ph, ecColumn, phColumn } of sides) {
     const [ecValue, phValue] = [draft[ec], draft[ph]];
-    const looks = ecValue !== undefined && phValue !== undefined && phValue < quantities.ph.plausible[0] && ecValue >= usualPh[0] && ecValue <= usualPh[1];
+    const looks =
+      ecValue !== undefined &&
+      phValue !== undefined &&
+      phValue < quantities.ph.plausible[0] &&
+      ecValue >= usualPh[0] &&
+      ecValue <= usualPh[1];
     if (!looks) continue;
     dropped = true;
     draft[ec] = undefined;
     draft[ph] = undefined;
     const places = [ecColumn, phColumn].map((quantity) => columnOf(quantity, columns));
-    for (let at = problems.length - 1; at >= 0; at -= 1) if (places.includes(problems[at]?.column ?? -1)) problems.splice(at, 1);
+    for (let at = problems.length - 1; at >= 0; at -= 1)
+      if (places.includes(problems[at]?.column ?? -1)) problems.splice(at, 1);
     const reason = `EC ${ecValue} and pH ${phValue} look as if they had changed places: neither is used`;
     for (const column of places) problems.push({ row: draft.row, column, used: false, reason });
   }

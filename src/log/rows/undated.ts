@@ -4,10 +4,15 @@ import { type CellProblem } from "../reading";
 import { noDate } from "../dates/row-moment";
 
 /**
- * A date typed once over several rows: a row without one, of a vessel that this day has not had yet, or of a later clock or
- * part of the day than the row above, belongs to the day above, and says so. Gives back what is said of the row.
+ * A date typed once over several rows: a row without one, of a vessel that this day has not had yet, or of a later
+ * clock or part of the day than the row above, belongs to the day above, and says so. Gives back what is said of the
+ * row.
  */
-export function takeDayAbove({ draft, problems, clock, partOfDay }: RowRead, above: Above | undefined, rows: readonly LogRow[]): readonly CellProblem[] {
+export function takeDayAbove(
+  { draft, problems, clock, partOfDay }: RowRead,
+  above: Above | undefined,
+  rows: readonly LogRow[],
+): readonly CellProblem[] {
   const missing = problems.find(({ reason }) => reason === noDate);
   const day = above?.draft.day;
   if (missing === undefined || above === undefined || day === undefined) return problems;

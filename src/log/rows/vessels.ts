@@ -16,7 +16,10 @@ export interface Vessels {
   readonly joined: readonly { readonly row: number; readonly reason: string }[];
 }
 
-/** "Pot 3", "pot3" and "P-03" are one vessel: the same number, and words that begin each other, as long as only one fits. */
+/**
+ * "Pot 3", "pot3" and "P-03" are one vessel: the same number, and words that begin each other, as long as only one
+ * fits.
+ */
 export function joinVessels(cells: ReadonlyMap<number, string>): Vessels {
   const spellings = collect(cells);
   const all = [...spellings.values()];
@@ -61,14 +64,20 @@ function fullWords(spellings: readonly Spelling[]): Map<string, string> {
 }
 
 /** The spelling used most names the vessel; the first, when two are used as much. */
-function nameGroup(group: readonly Spelling[], names: Map<string, string>, joined: { row: number; reason: string }[]): void {
+function nameGroup(
+  group: readonly Spelling[],
+  names: Map<string, string>,
+  joined: { row: number; reason: string }[],
+): void {
   const named = group.reduce((best, spelling) => (spelling.count > best.count ? spelling : best));
   for (const { text, firstRow } of group) {
     names.set(text, named.text);
-    if (plain(text) !== plain(named.text)) joined.push({ row: firstRow, reason: `${quoted(text)} is taken for ${quoted(named.text)}` });
+    if (plain(text) !== plain(named.text))
+      joined.push({ row: firstRow, reason: `${quoted(text)} is taken for ${quoted(named.text)}` });
   }
 }
 
 /** A vessel's name as typed: text, or a number. */
-export const vesselText = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "");
+export const vesselText = (cell: unknown): string =>
+  typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
 

@@ -32,7 +32,8 @@ const significance = 0.05;
 /**
  * The trend of the latest readings of a lane: Theil-Sen slope, told only where Mann-Kendall is significant.
  *
- * Feeds the words beside each lane. When unsure it says "no clear trend", which asks for another reading and harms nothing.
+ * Feeds the words beside each lane. When unsure it says "no clear trend", which asks for another reading and harms
+ * nothing.
  *
  * Source:   [sen-1968], [mann-1945]
  */
@@ -42,7 +43,12 @@ export function laneTrend(points: readonly TimelinePoint[], options: TrendOption
   const readings = recent.length;
   const days = new Set(recent.map(({ day }) => day)).size;
   if (!(readings >= fewestReadings && days >= fewestReadings)) {
-    return { answer: "too few readings", words: `too few readings (${readings}, ${period})`, changePerDay: undefined, readings };
+    return {
+      answer: "too few readings",
+      words: `too few readings (${readings}, ${period})`,
+      changePerDay: undefined,
+      readings,
+    };
   }
   const changePerDay = theilSen(recent).slope;
   const over = `(${readings} readings, ${period})`;
@@ -56,11 +62,15 @@ export function laneTrend(points: readonly TimelinePoint[], options: TrendOption
   return { answer, words: `${answer} ${amount} ${step} ${over}`, changePerDay, readings };
 }
 
-function latest(points: readonly TimelinePoint[], { events, axis }: TrendOptions): { recent: readonly TimelinePoint[]; since: "flush" | "days" } {
+function latest(
+  points: readonly TimelinePoint[],
+  { events, axis }: TrendOptions,
+): { recent: readonly TimelinePoint[]; since: "flush" | "days" } {
   const last = points.at(-1)?.day ?? 0;
   const flushed = events.filter(({ kind, day }) => kind === "flush" && day <= last).at(-1)?.day ?? -Infinity;
   const start = axis === "dates" ? last - trendDays : -Infinity;
-  if (flushed >= start && flushed > -Infinity) return { recent: points.filter(({ day }) => day > flushed), since: "flush" };
+  if (flushed >= start && flushed > -Infinity)
+    return { recent: points.filter(({ day }) => day > flushed), since: "flush" };
   return { recent: points.filter(({ day }) => day >= start), since: "days" };
 }
 

@@ -9,7 +9,8 @@ import { Refusal } from "../../refusal";
 /** Which of a lane's lines: what was poured in, what drained, or the lane's only line. */
 export type SeriesRole = "input" | "runoff" | "only";
 
-export type LaneName = "EC" | "pH" | "salt ratio" | "uptake" | "plant trouble" | "VPD" | "air temperature" | "solution temperature";
+export type LaneName =
+  "EC" | "pH" | "salt ratio" | "uptake" | "plant trouble" | "VPD" | "air temperature" | "solution temperature";
 
 /** Lanes that belong together stand together, with the dates under them. */
 export type LaneGroup = "root zone" | "plant" | "air and water";
@@ -43,7 +44,10 @@ function unlessRefused(formula: () => number): number | undefined {
   }
 }
 
-/** Litres that one watering left in the pot: what had been drunk or evaporated before it. Not told by the day, for a log may skip days. */
+/**
+ * Litres that one watering left in the pot: what had been drunk or evaporated before it. Not told by the day, for a log
+ * may skip days.
+ */
 const uptake: LaneValue = ({ inputLitres, runoffLitres }) => {
   if (inputLitres === undefined || runoffLitres === undefined) return undefined;
   return runoffLitres <= inputLitres ? inputLitres - runoffLitres : undefined;
@@ -97,16 +101,46 @@ export const laneDefinitions: readonly LaneDefinition[] = [
     ],
     limits: ({ ph }) => ph,
   },
-  { name: "salt ratio", group: "root zone", unit: "", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: ratio }], limits: noLimits },
   {
-    name: "uptake", group: "plant", unit: "L a watering", decimals: 2, resolution: 0.01, leastSpan: 0.5,
-    series: [{ role: "only", value: uptake }], limits: noLimits,
+    name: "salt ratio",
+    group: "root zone",
+    unit: "",
+    decimals: 2,
+    resolution: 0.01,
+    leastSpan: 1,
+    series: [{ role: "only", value: ratio }],
+    limits: noLimits,
   },
   {
-    name: "plant trouble", group: "plant", unit: "of 3", decimals: 0, resolution: 1, leastSpan: 3,
-    series: [{ role: "only", value: plantLook }], limits: noLimits,
+    name: "uptake",
+    group: "plant",
+    unit: "L a watering",
+    decimals: 2,
+    resolution: 0.01,
+    leastSpan: 0.5,
+    series: [{ role: "only", value: uptake }],
+    limits: noLimits,
   },
-  { name: "VPD", group: "air and water", unit: "kPa", decimals: 2, resolution: 0.01, leastSpan: 1, series: [{ role: "only", value: vapourDeficit }], limits: noLimits },
+  {
+    name: "plant trouble",
+    group: "plant",
+    unit: "of 3",
+    decimals: 0,
+    resolution: 1,
+    leastSpan: 3,
+    series: [{ role: "only", value: plantLook }],
+    limits: noLimits,
+  },
+  {
+    name: "VPD",
+    group: "air and water",
+    unit: "kPa",
+    decimals: 2,
+    resolution: 0.01,
+    leastSpan: 1,
+    series: [{ role: "only", value: vapourDeficit }],
+    limits: noLimits,
+  },
   {
     name: "air temperature",
     group: "air and water",

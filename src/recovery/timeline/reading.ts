@@ -20,7 +20,9 @@ export interface TimelineReading {
   readonly events: readonly LogEvent[];
 }
 
-/** Values and flags are worked out when they are asked for: thousands of rows are drawn at once, but read one at a time. */
+/**
+ * Values and flags are worked out when they are asked for: thousands of rows are drawn at once, but read one at a time.
+ */
 export class RowInTime implements TimelineReading {
   readonly day: number;
   readonly row: number;

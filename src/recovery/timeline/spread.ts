@@ -10,7 +10,8 @@ export interface SliceSpread {
 }
 
 /**
- * Readings too many to be drawn one by one, told by slices of equal time: the lowest, the median and the highest of each.
+ * Readings too many to be drawn one by one, told by slices of equal time: the lowest, the median and the highest of
+ * each.
  *
  * Nothing is smoothed: every reading lies between low and high of its slice. A slice without a reading is left out.
  *

@@ -1,7 +1,14 @@
 import { type Band } from "../../bands/band";
 import { logInTime, type LogInTime, type PlacedRow } from "../../log/in-time";
 import { type LogEvent, type LogRow } from "../../log/log";
-import { type LaneDefinition, laneDefinitions, type LaneGroup, type LaneName, type LaneValue, type SeriesRole } from "./lanes";
+import {
+  type LaneDefinition,
+  laneDefinitions,
+  type LaneGroup,
+  type LaneName,
+  type LaneValue,
+  type SeriesRole,
+} from "./lanes";
 import { laneTrend, type LaneTrend } from "./lane-trend";
 import { RowInTime, type TimelineReading } from "./reading";
 import { segments, type TimelinePoint } from "./segments";
@@ -93,7 +100,11 @@ function lanesOf(placed: readonly PlacedRow[], context: LaneContext): TimelineLa
   return lanes;
 }
 
-function laneOf(definition: LaneDefinition, placed: readonly PlacedRow[], { axis, band, events }: LaneContext): TimelineLane {
+function laneOf(
+  definition: LaneDefinition,
+  placed: readonly PlacedRow[],
+  { axis, band, events }: LaneContext,
+): TimelineLane {
   const { name, group, unit, decimals, resolution, leastSpan } = definition;
   const read = definition.series.map(({ role, value }) => ({ role, points: pointsOf(placed, value) }));
   return {
@@ -102,7 +113,9 @@ function laneOf(definition: LaneDefinition, placed: readonly PlacedRow[], { axis
     unit,
     decimals,
     leastSpan,
-    series: read.filter(({ points }) => points.length > 0).map(({ role, points }) => ({ role, segments: segments(points) })),
+    series: read
+      .filter(({ points }) => points.length > 0)
+      .map(({ role, points }) => ({ role, segments: segments(points) })),
     limits: band === undefined ? undefined : definition.limits(band),
     trend: laneTrend(read.at(-1)?.points ?? [], { events, axis, resolution, decimals }),
   };

@@ -16,13 +16,20 @@ const hoursPerDay = 24;
 const sameFlushDays = 1.5;
 
 /**
- * The 24 to 48 hour watch after each flush; several flush notes within a day and a half are one flush, timed from the last.
+ * The 24 to 48 hour watch after each flush; several flush notes within a day and a half are one flush, timed from the
+ * last.
  *
  * @param events in order of time
  * @example watches([{ kind: "flush", words: "flushed", day: 10, row: 3 }]) // [{ flushed: 10, from: 11, to: 12 }]
  */
-export function watches(events: readonly (LogEvent & { readonly day: number; readonly row?: number })[]): readonly Watch[] {
+export function watches(
+  events: readonly (LogEvent & { readonly day: number; readonly row?: number })[],
+): readonly Watch[] {
   const flushes = events.filter(({ kind }) => kind === "flush").map(({ day }) => day);
   const last = flushes.filter((day, place) => !((flushes[place + 1] ?? Infinity) - day < sameFlushDays));
-  return last.map((flushed) => ({ flushed, from: flushed + watchHours[0] / hoursPerDay, to: flushed + watchHours[1] / hoursPerDay }));
+  return last.map((flushed) => ({
+    flushed,
+    from: flushed + watchHours[0] / hoursPerDay,
+    to: flushed + watchHours[1] / hoursPerDay,
+  }));
 }

@@ -11,7 +11,10 @@ export const litresTo = (key?: string): string => down("C", key);
 export const phsTo = (key?: string): string => down("D", key);
 export const ecsTo = (key?: string): string => down("E", key);
 
-/** Where the plan's own table begins: beside the reading before the flush, so that each portion has its line of the plan. */
+/**
+ * Where the plan's own table begins: beside the reading before the flush, so that each portion has its line of the
+ * plan.
+ */
 export const planStart = first;
 export const firstPortion = portionKey(1);
 export const plannedLitres = `{${firstPortion}:L}:{${last}:L}`;

@@ -1,4 +1,6 @@
-/** The words beside the boxes of the flush sheet: written by the template, and looked for when the sheet is read back. */
+/**
+ * The words beside the boxes of the flush sheet: written by the template, and looked for when the sheet is read back.
+ */
 export const flushLabels = {
   title: "Flush",
   next: "Pour next (L)",

@@ -3,25 +3,56 @@ import { planStart, portionKey } from "./keys";
 import { flushLabels as labels, mostPortions } from "./labels";
 import { isMissing, stopCheck } from "./top";
 
-const time: TemplateCell = { style: "input", numberFormat: "hh:mm", accepts: { between: [0, 0.999_99], hint: "time of day, as 14:30" } };
-const litres: TemplateCell = { style: "input", numberFormat: "0.0", accepts: { between: [0, 1000], hint: "litres of this portion, not the running total" } };
-const runoffPh: TemplateCell = { style: "input", numberFormat: "0.0", accepts: { between: [3, 11], hint: "pH of the last of the drain" } };
-const runoffEc: TemplateCell = { style: "input", numberFormat: "0.00", accepts: { between: [0.01, 20], hint: "mS/cm at 25 C, of the last of the drain" } };
+const time: TemplateCell = {
+  style: "input",
+  numberFormat: "hh:mm",
+  accepts: { between: [0, 0.999_99], hint: "time of day, as 14:30" },
+};
+const litres: TemplateCell = {
+  style: "input",
+  numberFormat: "0.0",
+  accepts: { between: [0, 1000], hint: "litres of this portion, not the running total" },
+};
+const runoffPh: TemplateCell = {
+  style: "input",
+  numberFormat: "0.0",
+  accepts: { between: [3, 11], hint: "pH of the last of the drain" },
+};
+const runoffEc: TemplateCell = {
+  style: "input",
+  numberFormat: "0.00",
+  accepts: { between: [0.01, 20], hint: "mS/cm at 25 C, of the last of the drain" },
+};
 
 /** The plan's own table lies right of what is printed; its lines are repeated in words beside the portions. */
-const planCells: Line["cells"] = [undefined, undefined, undefined, { numberFormat: "0" }, { numberFormat: "0.0" }, { numberFormat: "0.0" }, { numberFormat: "0.00" }];
+const planCells: Line["cells"] = [
+  undefined,
+  undefined,
+  undefined,
+  { numberFormat: "0" },
+  { numberFormat: "0.0" },
+  { numberFormat: "0.0" },
+  { numberFormat: "0.00" },
+];
 
 const unlessEmpty = (cell: string): string => `IF(COUNT({${cell}})=0,"",{${cell}})`;
 
 const before: Line = {
   key: planStart,
   cells: [
-    { value: labels.before, style: "label" }, time, undefined,
-    { formula: unlessEmpty("phNow"), style: "result", numberFormat: "0.0" }, { formula: unlessEmpty("ecNow"), style: "result", numberFormat: "0.00" },
-    undefined, { value: "the pot wet through, its last drain read", style: "wrapped" },
-    undefined, undefined,
+    { value: labels.before, style: "label" },
+    time,
+    undefined,
+    { formula: unlessEmpty("phNow"), style: "result", numberFormat: "0.0" },
+    { formula: unlessEmpty("ecNow"), style: "result", numberFormat: "0.00" },
+    undefined,
+    { value: "the pot wet through, its last drain read", style: "wrapped" },
+    undefined,
+    undefined,
     { formula: `IF(${isMissing},"",RUNOFF.FLUSHPLAN({container},{ecNow},{target},{water},{medium}))`, style: "label" },
-    { style: "label" }, { style: "label" }, { style: "label" },
+    { style: "label" },
+    { style: "label" },
+    { style: "label" },
   ],
 };
 
@@ -30,17 +61,37 @@ function portion(number: number, band: string): Line {
   return {
     key,
     cells: [
-      { value: labels.portion(number), style: "label" }, time, litres, runoffPh, runoffEc,
+      { value: labels.portion(number), style: "label" },
+      time,
+      litres,
+      runoffPh,
+      runoffEc,
       { formula: `IF(AND({${key}:D}="",{${key}:E}=""),"",${stopCheck(band, key)})`, style: "result" },
-      { formula: `IF(N({${key}:K})=0,{${key}:J}&"","plan: "&TEXT({${key}:L},"0.0")&" L so far, EC "&TEXT({${key}:M},"0.00")&" expected")`, style: "wrapped" },
-      undefined, undefined, ...planCells.slice(3),
+      {
+        formula: `IF(N({${key}:K})=0,{${key}:J}&"","plan: "&TEXT({${key}:L},"0.0")&" L so far, EC "&TEXT({${key}:M},"0.00")&" expected")`,
+        style: "wrapped",
+      },
+      undefined,
+      undefined,
+      ...planCells.slice(3),
     ],
   };
 }
 
 /** Readings portion by portion, each with the stop check after it and the plan beside it. */
 export const portionLines = (band: string): readonly Line[] => [
-  { key: "portions", cells: ["Portion by portion", "Time", "Litres", "Runoff pH", "Runoff EC", "Stop check after it", "The plan, beside it"].map((value) => ({ value, style: "heading" })) },
+  {
+    key: "portions",
+    cells: [
+      "Portion by portion",
+      "Time",
+      "Litres",
+      "Runoff pH",
+      "Runoff EC",
+      "Stop check after it",
+      "The plan, beside it",
+    ].map((value) => ({ value, style: "heading" })),
+  },
   before,
   ...Array.from({ length: mostPortions }, (_, i) => portion(i + 1, band)),
 ];

@@ -6,7 +6,10 @@ import { flushLabels as labels } from "./labels";
 
 /** A choice by medium, as a formula: what the engine's table says of the medium in its box. */
 const byMedium = (pick: "liquid" | "why"): string =>
-  drainedMedia.reduceRight((otherwise, medium) => `IF({medium}="${medium}","${pourLiquids[medium][pick]}",${otherwise})`, '""');
+  drainedMedia.reduceRight(
+    (otherwise, medium) => `IF({medium}="${medium}","${pourLiquids[medium][pick]}",${otherwise})`,
+    '""',
+  );
 
 /** Nothing is planned or checked before all five are there; a blank would pass for pure water. */
 export const isMissing = 'OR(COUNT({container},{water},{ecNow},{phNow})<4,{medium}="")';
@@ -34,16 +37,28 @@ const pourNext: Line = {
   key: "next",
   cells: [
     label(labels.next),
-    large(`IF({says}<>"keep going","",MIN({${firstPortion}:K},IF(ISNUMBER({left}),{left},{${firstPortion}:K})))`, "0.0"),
-    label("at pH"), large("{pourPh}", "0.0"), label("of"), text(byMedium("liquid")), { formula: byMedium("why"), style: "wrapped" },
+    large(
+      `IF({says}<>"keep going","",MIN({${firstPortion}:K},IF(ISNUMBER({left}),{left},{${firstPortion}:K})))`,
+      "0.0",
+    ),
+    label("at pH"),
+    large("{pourPh}", "0.0"),
+    label("of"),
+    text(byMedium("liquid")),
+    { formula: byMedium("why"), style: "wrapped" },
   ],
 };
 
 const poured: Line = {
   key: "poured",
   cells: [
-    label(labels.poured), large(`SUM(${litresTo()})`, "0.0"), label("of"),
-    large(`IF(COUNT(${plannedLitres})=0,"",MAX(${plannedLitres}))`, "0.0"), undefined, undefined, why("as planned; the readings decide, not the plan"),
+    label(labels.poured),
+    large(`SUM(${litresTo()})`, "0.0"),
+    label("of"),
+    large(`IF(COUNT(${plannedLitres})=0,"",MAX(${plannedLitres}))`, "0.0"),
+    undefined,
+    undefined,
+    why("as planned; the readings decide, not the plan"),
   ],
 };
 
@@ -59,8 +74,13 @@ const stopWhen: Line = {
   key: "stopWhen",
   cells: [
     label(labels.stop),
-    text('IF(COUNT({target})=0,"",TEXT({target},"0.00")&" or less at pH "&TEXT({limits:B},"0.0")&" to "&TEXT({limits:C},"0.0"))'),
-    undefined, undefined, undefined, undefined,
+    text(
+      'IF(COUNT({target})=0,"",TEXT({target},"0.00")&" or less at pH "&TEXT({limits:B},"0.0")&" to "&TEXT({limits:C},"0.0"))',
+    ),
+    undefined,
+    undefined,
+    undefined,
+    undefined,
     why("or the EC no longer falls, or the check says enough water: then stop, whatever it reads"),
   ],
 };
@@ -68,16 +88,29 @@ const stopWhen: Line = {
 const says = (band: string): Line => ({
   key: "says",
   cells: [
-    label(labels.says), text(unlessMissing(stopCheck(band, undefined, "{now}"))), undefined, undefined, undefined, undefined,
-    { formula: `IF(${isMissing},"",INDEX(RUNOFF.FLUSHSTOP(${phsTo()},${ecsTo()},${band},${litresTo()},{container},TRUE),1,2))`, style: "wrapped" },
+    label(labels.says),
+    text(unlessMissing(stopCheck(band, undefined, "{now}"))),
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+    {
+      formula: `IF(${isMissing},"",INDEX(RUNOFF.FLUSHSTOP(${phsTo()},${ecsTo()},${band},${litresTo()},{container},TRUE),1,2))`,
+      style: "wrapped",
+    },
   ],
 });
 
 const left: Line = result("left", labels.left, {
-  formula: `IF(${isMissing},"",RUNOFF.FLUSHLEFT(${litresTo()},${ecsTo()},{target},{water}))`, numberFormat: "0.0", how: "from this pot's own readings, three at least",
+  formula: `IF(${isMissing},"",RUNOFF.FLUSHLEFT(${litresTo()},${ecsTo()},{target},{water}))`,
+  numberFormat: "0.0",
+  how: "from this pot's own readings, three at least",
 });
 
-/** What a wet hand has to see from a step away: how much, at what pH, how much so far, when to stop, and what the check says now. */
+/**
+ * What a wet hand has to see from a step away: how much, at what pH, how much so far, when to stop, and what the check
+ * says now.
+ */
 export const top = (band: string): readonly Line[] => [
   heading("Now", "", "", "", "", "", "Why"), pourNext, poured, now, stopWhen, says(band), left,
 ];

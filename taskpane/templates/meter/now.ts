@@ -33,14 +33,34 @@ const dueIn = `IF(OR(COUNT(${down("B")})=0,COUNT({every})=0),"",RUNOFF.CALDUE(MA
 const standing: readonly Line[] = [
   {
     key: "probe",
-    cells: [{ value: labels.probe, style: "largeLabel" }, large(latest("J")), undefined, undefined, small(latest("H"), '0.0" %"'), small(latest("I"), '0" mV"')],
+    cells: [
+      { value: labels.probe, style: "largeLabel" },
+      large(latest("J")),
+      undefined,
+      undefined,
+      small(latest("H"), '0.0" %"'),
+      small(latest("I"), '0" mV"'),
+    ],
   },
-  { key: "meter", cells: [{ value: labels.meter, style: "largeLabel" }, large(latest("O")), undefined, undefined, small(latest("N"), '+0.0" %";-0.0" %";0.0" %"')] },
+  {
+    key: "meter",
+    cells: [
+      { value: labels.meter, style: "largeLabel" },
+      large(latest("O")),
+      undefined,
+      undefined,
+      small(latest("N"), '+0.0" %";-0.0" %";0.0" %"'),
+    ],
+  },
   {
     key: "next",
     cells: [
-      { value: labels.next, style: "largeLabel" }, { ...large(`IF(COUNT(${down("P")})=0,"",MAX(${down("P")}))`), numberFormat: "yyyy-mm-dd" }, undefined, undefined,
-      small(dueIn, "0;0"), { formula: 'IF({next:E}="","",IF({next:E}<0,"days overdue","days left"))', style: "label" },
+      { value: labels.next, style: "largeLabel" },
+      { ...large(`IF(COUNT(${down("P")})=0,"",MAX(${down("P")}))`), numberFormat: "yyyy-mm-dd" },
+      undefined,
+      undefined,
+      small(dueIn, "0;0"),
+      { formula: 'IF({next:E}="","",IF({next:E}<0,"days overdue","days left"))', style: "label" },
     ],
   },
   { key: "note", cells: [{ value: labels.note, style: "label" }, large(noted())] },
@@ -48,14 +68,25 @@ const standing: readonly Line[] = [
 
 const boxes: readonly Line[] = [
   input("every", labels.every, { value: 14, accepts: { between: [1, 366], hint: "7 to 30; sooner when hard used" } }),
-  input("shows", labels.shows, { value: "mV", accepts: { words: ["mV", "pH"], hint: "mV where it can: slope and offset follow" } }),
-  input("corrects", labels.corrects, { value: "yes", accepts: { words: ["yes", "no"], hint: "most do (ATC on the label)" } }),
+  input("shows", labels.shows, {
+    value: "mV",
+    accepts: { words: ["mV", "pH"], hint: "mV where it can: slope and offset follow" },
+  }),
+  input("corrects", labels.corrects, {
+    value: "yes",
+    accepts: { words: ["yes", "no"], hint: "most do (ATC on the label)" },
+  }),
   result("today", labels.today, { formula: "TODAY()", numberFormat: "yyyy-mm-dd" }),
 ];
 
 /** A line with the next step of the work at its right. */
 const beside = (line: Line, step: string | undefined): Line =>
-  step === undefined ? line : { ...line, cells: [...Array.from({ length: stepsAt }, (_, i) => line.cells[i]), { value: step, style: "label" }] };
+  step === undefined
+    ? line
+    : {
+        ...line,
+        cells: [...Array.from({ length: stepsAt }, (_, i) => line.cells[i]), { value: step, style: "label" }],
+      };
 
 /** What the last calibration says and when the next is due; the order of work beside it. */
 export const nowLines: readonly Line[] = [

@@ -17,12 +17,38 @@ export const latest = (column: string, where = column): string => {
   return `IF(SUMPRODUCT(--${shown})=0,"",INDEX(${down(column)},${place}))`;
 };
 
-const date: TemplateCell = { style: "input", numberFormat: "yyyy-mm-dd", accepts: { date: true, hint: "the day of this calibration" } };
-const buffer: TemplateCell = { style: "input", numberFormat: "0.00", accepts: { words: Object.keys(buffers), hint: "pH on the bottle" } };
-const shown: TemplateCell = { style: "input", accepts: { between: [-500, 500], hint: "mV in this buffer before it is set, a true 0 as 0.1; or the pH, if the pen shows no mV" } };
-const celsius: TemplateCell = { style: "input", numberFormat: "0", accepts: { between: [0, 50], hint: "C of what the probe stands in" } };
-const standard: TemplateCell = { style: "input", numberFormat: "0.000", accepts: { between: [0.08, 20], hint: "mS/cm at 25 C on the standard's label, as 1.413" } };
-const ec: TemplateCell = { style: "input", numberFormat: "0.00", accepts: { between: [0.01, 30], hint: "mS/cm that the meter shows, before it is set" } };
+const date: TemplateCell = {
+  style: "input",
+  numberFormat: "yyyy-mm-dd",
+  accepts: { date: true, hint: "the day of this calibration" },
+};
+const buffer: TemplateCell = {
+  style: "input",
+  numberFormat: "0.00",
+  accepts: { words: Object.keys(buffers), hint: "pH on the bottle" },
+};
+const shown: TemplateCell = {
+  style: "input",
+  accepts: {
+    between: [-500, 500],
+    hint: "mV in this buffer before it is set, a true 0 as 0.1; or the pH, if the pen shows no mV",
+  },
+};
+const celsius: TemplateCell = {
+  style: "input",
+  numberFormat: "0",
+  accepts: { between: [0, 50], hint: "C of what the probe stands in" },
+};
+const standard: TemplateCell = {
+  style: "input",
+  numberFormat: "0.000",
+  accepts: { between: [0.08, 20], hint: "mS/cm at 25 C on the standard's label, as 1.413" },
+};
+const ec: TemplateCell = {
+  style: "input",
+  numberFormat: "0.00",
+  accepts: { between: [0.01, 30], hint: "mS/cm that the meter shows, before it is set" },
+};
 
 /** The columns of the record with their headings, from B on. */
 const headings = [
@@ -44,12 +70,23 @@ function record(number: number): Line {
   return {
     key,
     cells: [
-      { value: labels.record(number), style: "label" }, date, buffer, shown, buffer, shown, celsius,
-      result(inMillivolts("slope"), "0.0"), result(inMillivolts("offset"), "0"),
+      { value: labels.record(number), style: "label" },
+      date,
+      buffer,
+      shown,
+      buffer,
+      shown,
+      celsius,
+      result(inMillivolts("slope"), "0.0"),
+      result(inMillivolts("offset"), "0"),
       result(whole("C", "G", 5, `IF({shows}="pH",${byPh},${probe("check")})`)),
-      standard, ec, celsius,
+      standard,
+      ec,
+      celsius,
       result(whole("K", "M", 3, `RUNOFF.ECMETER(${at("L")},${at("K")},${at("M")},{corrects}<>"no")`), "+0.0;-0.0;0.0"),
-      result(`IF(COUNT(${at("N")})=0,"",IF(ABS(ROUND(${at("N")},1))>${trustedErrorPercent},"clean and repeat","good"))`),
+      result(
+        `IF(COUNT(${at("N")})=0,"",IF(ABS(ROUND(${at("N")},1))>${trustedErrorPercent},"clean and repeat","good"))`,
+      ),
       result(`IF(COUNT(${at("B")},{every})<2,"",${at("B")}+{every})`, "yyyy-mm-dd"),
     ],
   };

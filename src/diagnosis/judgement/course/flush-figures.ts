@@ -34,7 +34,9 @@ export function flushFigures(facts: Facts): FlushFigures {
   };
 }
 
-/** mS/cm of a feed that washes: enough to hold calcium and magnesium, far below any drain in trouble. Common practice. */
+/**
+ * mS/cm of a feed that washes: enough to hold calcium and magnesium, far below any drain in trouble. Common practice.
+ */
 const weakFeed = "0.5 to 1 more than your water";
 
 /** What to pour: by medium, and either where the medium is not known. */

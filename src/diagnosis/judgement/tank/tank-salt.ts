@@ -29,7 +29,10 @@ export function tooSalty(
   const urgency = mostUrgent(bySalt, acidity.urgency);
   const steps = [
     ...stirred(facts),
-    step("dilute the tank", isFar || plant.ill ? "now" : "at the next watering", tankSays.dilute(ec, to, share), { ec: to, share }),
+    step("dilute the tank", isFar || plant.ill ? "now" : "at the next watering", tankSays.dilute(ec, to, share), {
+      ec: to,
+      share,
+    }),
     ...(isDosed ? [step("lower the feed", "at the next watering", tankSays.dosedTooMuch)] : []),
     ...(change ? [step("change the tank", "in 3 to 7 days", tankSays.change)] : []),
     ...(plant.failing ? [lookAtRoots(facts), easeLoad(facts)] : []),
