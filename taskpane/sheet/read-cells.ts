@@ -1,7 +1,7 @@
 import { type LogGrid } from "../../src/index";
 import { SheetProblem } from "../workbook";
+import { rowsWords } from "../words/rows";
 import { type Block, rangeOf } from "./address";
-
 
 export interface ReadCells extends Required<Pick<LogGrid, "cells" | "numberFormats">> {
   readonly rows: readonly number[];
@@ -25,21 +25,25 @@ export async function readCells(
   const [left = 0, right = left] = [columns[0], columns.at(-1)];
   const width = right - left + 1;
   const [top = 0, bottom = top] = [rows[0], rows.at(-1)];
-  if (!((bottom - top + 1) * width <= mostCells)) throw new SheetProblem("too large");
   const kept: number[] = [];
   const cells: unknown[][] = [];
   const numberFormats: string[][] = [];
   const height = Math.max(1, Math.floor(cellsAtATime / width));
-  for (let first = top; first <= bottom; first += height) {
+  const parts = [...new Set(rows.map((row) => Math.floor((row - top) / height)))];
+  if (!(rows.length * width <= mostCells && parts.length * height * width <= mostCells + 2 * cellsAtATime)) {
+    throw new SheetProblem("too large", rowsWords.tooLarge((bottom - top + 1) * width, mostCells));
+  }
+  for (const part of parts) {
+    const first = top + part * height;
     const block = { row: first, column: left, rows: Math.min(height, bottom - first + 1), columns: width };
-    const part = rangeOf(sheet, block).load("values,numberFormat,rowHidden");
+    const range = rangeOf(sheet, block).load("values,numberFormat,rowHidden");
     await context.sync();
-    const hidden = await hiddenRows(context, sheet, block, part.rowHidden);
+    const hidden = await hiddenRows(context, sheet, block, range.rowHidden);
     for (const row of rows) {
       if (row < first || row >= first + height || hidden.has(row - first)) continue;
       kept.push(row);
-      cells.push(columns.map((column) => part.values[row - first]?.[column - left] as unknown));
-      numberFormats.push(columns.map((column) => String(part.numberFormat[row - first]?.[column - left])));
+      cells.push(columns.map((column) => range.values[row - first]?.[column - left] as unknown));
+      numberFormats.push(columns.map((column) => String(range.numberFormat[row - first]?.[column - left])));
     }
   }
   return { rows: kept, cells, numberFormats };

@@ -1,7 +1,7 @@
 import { type LogGrid, readLog } from "../../src/index";
+import { rowsWords } from "../words/rows";
 import { type Haste, inExcel, SheetProblem } from "../workbook";
 import { type Block, covered, overlap, rangeOf } from "./address";
-
 import { hiddenColumns, mostCells, type ReadCells, readCells } from "./read-cells";
 import { blockOf, type SheetPlace } from "./selected-place";
 
@@ -40,7 +40,8 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
     const epoch = context.workbook.functions.date(2000, 1, 1).load("value");
     await context.sync();
     const [first] = asked;
-    if (used.isNullObject || first === undefined) throw new SheetProblem("empty");
+    if (first === undefined) throw new SheetProblem("empty");
+    if (used.isNullObject) throw new SheetProblem("empty", rowsWords.emptySheet(sheet.name));
     const usedBlock = blockOf(used);
     const around = await surroundings(context, sheet, first);
     const isOneCell = asked.length === 1 && (await isOneThing(context, sheet, first, usedBlock));
@@ -48,7 +49,7 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
       ? [wholeLog(around.block, usedBlock)]
       : asked.flatMap((block) => overlap(block, usedBlock) ?? []);
     if (blocks.length === 0) throw new SheetProblem("empty");
-    if (!(cellCount(blocks) <= mostCells)) throw new SheetProblem("too large");
+    if (!(cellCount(blocks) <= mostCells)) throw new SheetProblem("too large", rowsWords.tooLarge(cellCount(blocks), mostCells));
     const rows = covered(blocks, "row");
     const columns = covered(blocks, "column");
     const headers = headerRowsAbove(rows[0] ?? 0, overlap(around.block, usedBlock) ?? usedBlock);
