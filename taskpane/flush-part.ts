@@ -5,6 +5,7 @@ import { type OwnSheet } from "./sheet/own-sheet";
 import { writeEntries } from "./sheet/write-entries";
 import { currentTheme } from "./theme";
 import { type Answer } from "./view/answer-line";
+import { ownNotice } from "./view/own-sheet";
 import { type Draft, type FlushActions, flushSection } from "./view/flush";
 import { h } from "./view/elements";
 import { svgNode } from "./view/picture-node";
@@ -12,11 +13,13 @@ import { flushWords as words } from "./words/flush";
 import { pageWords } from "./words/page";
 import { SheetProblem } from "./workbook";
 
-// What the pane shows while a flush sheet is in view: a script of its own, loaded when there is one.
+// What the pane shows while a sheet of ours is in view: a script of its own, loaded when there is one.
 
 export interface FlushHost {
   readonly say: (answer: Answer) => void;
   readonly backToLog: () => void;
+  /** Reads the days after, written on the sheet, as a log. */
+  readonly readDays: () => void;
   /** Reads the sheet once more, after something was written on it. */
   readonly readAgain: () => Promise<void>;
 }
@@ -39,27 +42,22 @@ export class FlushPart implements FlushActions {
   constructor(private readonly host: FlushHost) {}
 
   section(own: OwnSheet, width: number): Node[] {
+    const { kind } = own;
+    if (kind !== "flush sheet") return ownNotice({ ...own, kind }, this);
     this.own = own;
     const flush = flushOnSheet(own.cells);
     this.flush = flush;
     const curve = (view: Parameters<typeof washoutOf>[1]): Node =>
-      h(
-        "div",
-        { id: "washout", role: "img", aria: { label: words.curve } },
-        svgNode(drawWashout(washoutOf(flush, view), width, currentTheme())),
-      );
-    return flushSection(flush, { sheetName: own.sheetName, draft: this.draft, actions: this, curve });
+      h("div", { id: "washout", role: "img", aria: { label: words.curve } }, svgNode(drawWashout(washoutOf(flush, view), width, currentTheme())));
+    return flushSection(flush, { own, draft: this.draft, actions: this, curve });
   }
 
-  readonly backToLog = (): void => {
-    this.host.backToLog();
-  };
+  readonly backToLog = (): void => { this.host.backToLog(); };
+  readonly readDays = (): void => { this.host.readDays(); };
 
   readonly writePot = (container: string, water: string): void => {
     this.carryOut("write-pot", words.planned, ({ containerLitres, waterEc, rows }) => [
-      ...(containerLitres === undefined
-        ? [{ row: rows.container, column: 1, values: [typedNumber(container, words.container)] }]
-        : []),
+      ...(containerLitres === undefined ? [{ row: rows.container, column: 1, values: [typedNumber(container, words.container)] }] : []),
       ...(waterEc === undefined ? [{ row: rows.water, column: 1, values: [typedNumber(water, words.water)] }] : []),
     ]);
   };
@@ -68,20 +66,12 @@ export class FlushPart implements FlushActions {
     const written = words.written(this.flush?.nextPortion ?? 0, this.own?.sheetName ?? "");
     this.carryOut("write-portion", written, ({ rows: { next } }) => {
       if (next === undefined) throw new SheetProblem("filled", words.noRow);
-      const [runoffEc, runoffPh, poured] = [
-        typedNumber(ec, words.ec),
-        typedNumber(ph, words.ph),
-        typedNumber(litres, words.pouredNow),
-      ];
+      const [runoffEc, runoffPh, poured] = [typedNumber(ec, words.ec), typedNumber(ph, words.ph), typedNumber(litres, words.pouredNow)];
       return [{ row: next, column: 1, values: [timeOfDay(new Date()), poured, runoffPh, runoffEc] }];
     });
   };
 
-  private carryOut(
-    at: string,
-    done: string,
-    entries: (flush: FlushOnSheet) => Parameters<typeof writeEntries>[1],
-  ): void {
+  private carryOut(at: string, done: string, entries: (flush: FlushOnSheet) => Parameters<typeof writeEntries>[1]): void {
     const { own, flush, host } = this;
     if (own === undefined || flush === undefined) return;
     const work = async (): Promise<void> => {

@@ -1,5 +1,6 @@
 import { type Choices, noChoices } from "./choices";
 import { type RootZone } from "./root-zone";
+import { type LogTab } from "./sheet/log-tabs";
 import { type OwnSheet } from "./sheet/own-sheet";
 import { type SheetSelection } from "./sheet/read-selection";
 import { type SheetPlace } from "./sheet/selected-place";
@@ -12,15 +13,12 @@ export interface PaneState {
   readonly choices: Choices;
   readonly zone: RootZone | undefined;
   readonly following: boolean;
+  /** The logs of the book, as last looked for. */
+  readonly logs: readonly LogTab[];
   /** A sheet of ours that is in view: it is shown in place of the log. */
   readonly own: OwnSheet | undefined;
 }
 
 export const freshPane: PaneState = {
-  place: undefined,
-  selection: undefined,
-  choices: noChoices,
-  zone: undefined,
-  following: false,
-  own: undefined,
+  place: undefined, selection: undefined, choices: noChoices, zone: undefined, following: false, logs: [], own: undefined,
 };

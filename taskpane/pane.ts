@@ -1,33 +1,19 @@
 import { type Choices, forPot, type PotChoices } from "./choices";
-import { isFlushSheet, mayBeFlush } from "./flush/is-flush-sheet";
-import { choicesFor, keepChoices } from "./kept-choices";
+import { daysOn } from "./days-on-sheet";
+import { keepChoices } from "./kept-choices";
 import { type Tool } from "./next-thing";
-import { PaneCore } from "./pane-core";
+import { PaneReading } from "./pane-reading";
 import { type RootZone } from "./root-zone";
 import { followSelection, watchSheets, watchShown, watchViews } from "./sheet/follow";
 import { cellsOfRow, goTo } from "./sheet/go-to";
-import { readOwnSheet } from "./sheet/own-sheet";
-import { readSelection, type SheetSelection } from "./sheet/read-selection";
-import { selectedPlace, type SheetPlace } from "./sheet/selected-place";
+import { type LogTab } from "./sheet/log-tabs";
+import { readSelection } from "./sheet/read-selection";
 import { type Actions } from "./view/actions";
 import { rowsWords } from "./words/rows";
-import { type Haste } from "./workbook";
 
-/** From so many rows on the page shows that it reads before it does: weighing them takes more than a blink. */
-const longLogRows = 5000;
-/** Long enough for the page to show its words. */
-const paint = (): Promise<unknown> => new Promise((resolve) => setTimeout(resolve, 40));
-const retryMilliseconds = 250;
-
-/** What changes the pane's state: reading, choosing, following, and the sheet that is in view. */
-export class Pane extends PaneCore implements Actions {
+/** What a person can do in the pane: read, choose, follow, go to a cell, open what is next. */
+export class Pane extends PaneReading implements Actions {
   private stopFollowing: (() => Promise<void>) | undefined;
-  /** What the pane itself selected: not a place that the person wants read. */
-  private selectedByPane = "";
-  /** The number of the reading begun last, and how many that the person asked for are under way. */
-  private readings = 0;
-  private asked = 0;
-  private isShown = true;
 
   /** Reads what is selected, and again whenever a cell of that sheet changes or another sheet comes into view. */
   readonly start = (): void => {
@@ -104,75 +90,28 @@ export class Pane extends PaneCore implements Actions {
     if (zone !== undefined) this.page.open(tool, zone);
   };
 
-  /** Looks at a sheet, or the one in view: one of our own is shown as what it is. Answers whether it is one. */
-  readonly lookAt = async (sheetId?: string): Promise<void> => {
-    const own = await readOwnSheet(isFlushSheet, mayBeFlush, sheetId);
-    if (own !== undefined || this.state.own !== undefined) this.become({ own });
-  };
-
+  /** From a sheet of ours to the log read last, or to the first log of the book where none was read yet. */
   readonly backToLog = (): void => {
-    const { selection } = this.state;
+    const { selection, logs: [first] } = this.state;
     this.become({ own: undefined });
     if (selection !== undefined) this.goToRow(selection.headerRows, "read");
+    else if (first !== undefined) this.openLog(first);
   };
 
-  /** Reads what the person has selected; what the pane itself has selected is no wish to read it. */
-  private readFor(haste: Haste, at: string): void {
-    this.asked += 1;
+  readonly openLog = ({ sheetId, row, column }: LogTab): void => {
+    this.say(rowsWords.reading, "open-log");
     void this.carryOut(async () => {
-      const place = await selectedPlace();
-      await this.lookAt(place.sheetId);
-      const isNew = !haste.canWait || JSON.stringify(place) !== this.selectedByPane;
-      if (this.state.own === undefined && isNew) await this.read(place, haste);
-      this.say("");
-    }, at).finally(() => { this.asked -= 1; });
-  }
-
-  /** Formulas have answered that had not when the sheet was read. */
-  private readonly readAnswers = (sheetId: string): void => {
-    if ((this.state.selection?.waiting ?? 0) > 0) this.readAgain(sheetId);
+      await goTo(sheetId, row, column);
+      this.readFor({ canWait: false }, "open-log");
+    }, "open-log");
   };
 
-  /** The pane's script runs on while it is closed: what changed meanwhile is read when it is shown again. */
-  private readonly shown = (isShown: boolean): void => {
-    this.isShown = isShown;
-    const { place } = this.state;
-    if (isShown && place !== undefined) this.readAgain(place.sheetId);
+  /** Reads the days after from a sheet of ours, as the log that they are. */
+  readonly readDays = (): void => {
+    const { own } = this.state;
+    const place = own === undefined ? undefined : daysOn(own);
+    if (place === undefined) return;
+    this.become({ own: undefined });
+    void this.carryOut(() => this.read(place, { canWait: false }), "read");
   };
-
-  /** Reads again what was read last; it waits while the person's own wish is carried out. */
-  private readonly readAgain = (sheetId: string): void => {
-    const { place, own } = this.state;
-    if (!this.isShown) return;
-    if (this.asked > 0) setTimeout(this.readAgain, retryMilliseconds, sheetId);
-    else if (own?.sheetId === sheetId) void this.carryOut(() => this.lookAt(sheetId));
-    else if (place?.sheetId === sheetId) void this.carryOut(() => this.read(place, { canWait: true }));
-  };
-
-  private async select(...cells: Parameters<typeof goTo>): Promise<void> {
-    this.selectedByPane = JSON.stringify(await goTo(...cells));
-  }
-
-  /** Reads a place; when a later reading has begun meanwhile, that one counts. */
-  private async read(place: SheetPlace, haste: Haste): Promise<void> {
-    const reading = ++this.readings;
-    const selection = await readSelection(place, haste);
-    const choices = place === this.state.place ? this.state.choices : await choicesFor(selection, this.state);
-    if (reading !== this.readings) return;
-    this.state = { ...this.state, choices };
-    await this.weigh(selection, place);
-  }
-
-  /** Works out all that the pane shows; a long log lets the page say so first. */
-  private async weigh(selection: SheetSelection, place: SheetPlace | undefined): Promise<void> {
-    const rows = selection.rowNumbers.length;
-    if (rows >= longLogRows) {
-      this.say(rowsWords.readingRows(rows), "read");
-      await paint();
-    }
-    const { choices, zone } = this.state;
-    const judged = await this.page.judged(selection, choices, zone);
-    if (choices === this.state.choices) this.become({ place, selection, zone: judged });
-    if (rows >= longLogRows) this.say("");
-  }
 }

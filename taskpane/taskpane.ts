@@ -41,6 +41,7 @@ const pane = new Pane({
     const part = await judgement.get().catch(() => { throw new SheetProblem("unknown", pageWords.notLoaded); });
     return part.rootZoneOf(...given);
   },
+  logTabs: async () => (await judgement.get()).logTabs(),
   render: (state) => { unlessPressed(() => { render(state); }); },
   say,
   open,
@@ -48,18 +49,12 @@ const pane = new Pane({
 });
 const sheetWork = new LazyPart(async (): Promise<SheetWork> => {
   const { SheetWork: Work } = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
-  return new Work({
-    say,
-    redraw: pane.redraw,
-    readAfterWriting: pane.readAfterWriting,
-    lookAtSheet: () => pane.lookAt(),
-    goToCell: pane.goToCell,
-  });
+  return new Work({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting, lookAtSheet: () => pane.lookAt(), goToCell: pane.goToCell });
 });
 
 const flush = new LazyPart(async (): Promise<FlushPart> => {
   const { FlushPart: Part } = await import(/* webpackChunkName: "flush" */ "./flush-part");
-  return new Part({ say, backToLog: pane.backToLog, readAgain: () => pane.lookAt() });
+  return new Part({ say, backToLog: pane.backToLog, readDays: pane.readDays, readAgain: () => pane.lookAt() });
 });
 
 /** The parts of the page that speak of a log: empty while a sheet of our own is in view. */
@@ -71,13 +66,14 @@ function render(state: PaneState): void {
 }
 
 /** What each part of the page shows. */
-function partsOf({ zone, choices, following, own }: PaneState): readonly Part[] {
+function partsOf({ zone, choices, following, logs, selection, own }: PaneState): readonly Part[] {
   if (own !== undefined) {
-    const empty = [place("rows"), ...logParts].map((part): Part => [part, []]);
+    const empty = [place("rows"), place("logs"), ...logParts].map((part): Part => [part, []]);
     return [...empty, [place("standing"), flushOf(own)], [place("work"), sheetWork.here?.backBar() ?? []]];
   }
   const always: readonly Part[] = [
     [place("rows"), rowsSection(zone, following, pane)],
+    [place("logs"), judgement.here?.logsSection(logs, selection?.sheetId, pane) ?? []],
     [place("work"), workSection(zone)],
   ];
   if (zone === undefined) return always;
@@ -85,12 +81,7 @@ function partsOf({ zone, choices, following, own }: PaneState): readonly Part[] 
     ...always,
     [place("questions"), questionsSection(zone, choices, pane)],
     // Until there are limits to judge against, choosing the medium is the next thing.
-    [
-      place("standing"),
-      zone.judgement === undefined
-        ? [...standingSection(zone, pane), ...settingsSection(zone, choices, pane)]
-        : standingSection(zone, pane),
-    ],
+    [place("standing"), zone.judgement === undefined ? [...standingSection(zone, pane), ...settingsSection(zone, choices, pane)] : standingSection(zone, pane)],
     [place("pots"), potsSection(zone, pane)],
     [place("settings"), zone.judgement === undefined ? [] : settingsSection(zone, choices, pane)],
     [place("picture"), pictureOf(zone, choices)],
@@ -105,7 +96,7 @@ function tell(id: string, words: string): void {
   if (place(id).textContent !== words) place(id).textContent = words;
 }
 
-/** The flush sheet in view, once the script for it is here. */
+/** The sheet of ours in view, once the script for it is here. */
 function flushOf(own: OwnSheet): Node[] {
   const { here } = flush;
   if (here !== undefined) return here.section(own, pictureWidth());
@@ -116,11 +107,8 @@ function flushOf(own: OwnSheet): Node[] {
 /** The picture, once its script is here; until then the page does without. */
 function pictureOf(zone: RootZone, choices: Choices): Node[] {
   const { here } = picture;
-  if (here !== undefined)
-    return here.pictureSection(zone, { choices, width: pictureWidth(), theme: currentTheme(), actions: pane });
-  picture.get().then(pane.redraw, () => {
-    place("picture").replaceChildren(h("p", { className: "why" }, pageWords.notLoaded));
-  });
+  if (here !== undefined) return here.pictureSection(zone, { choices, width: pictureWidth(), theme: currentTheme(), actions: pane });
+  picture.get().then(pane.redraw, () => { place("picture").replaceChildren(h("p", { className: "why" }, pageWords.notLoaded)); });
   return [];
 }
 

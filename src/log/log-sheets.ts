@@ -1,4 +1,5 @@
 import { type LogQuantity } from "./log";
+import { isOwnSheet } from "./own-sheet";
 import { readLog } from "./read-log";
 import { type ColumnReading, type LogGrid, type LogReading } from "./reading";
 
@@ -15,7 +16,8 @@ export interface LogSheet<Sheet extends NamedGrid> {
 }
 
 /**
- * The sheets of a book that hold logs, in the book's order: a Read me, a recipe or a list of addresses is passed over.
+ * The sheets of a book that hold logs, in the book's order: a Read me, a recipe or a list of addresses is passed over, and
+ * so are the sheets that are made here and the portions of one flush.
  *
  * Source:   common practice; docs/log-sheets.md
  *
@@ -23,9 +25,14 @@ export interface LogSheet<Sheet extends NamedGrid> {
  */
 export function logSheetsIn<Sheet extends NamedGrid>(sheets: readonly Sheet[]): LogSheet<Sheet>[] {
   return sheets
+    .filter(({ grid }) => !isOwnSheet(grid))
     .map((sheet) => ({ sheet, reading: readLog(sheet.grid) }))
-    .filter(({ reading }) => isRead(reading) || waits(reading));
+    .filter(({ reading }) => (isRead(reading) || waits(reading)) && !isOfPortions(reading));
 }
+
+/** The day of a flush: a row for each portion, and none with a date. */
+const isOfPortions = ({ columns }: LogReading): boolean =>
+  columns.some(({ header }) => /^portion\b/i.test(header)) && !columns.some(({ quantity }) => quantity === "date");
 
 const waters: ReadonlySet<LogQuantity> = new Set<LogQuantity>(["input EC", "input pH", "runoff EC", "runoff pH"]);
 const isOfWater = ({ quantity, bySide }: ColumnReading): boolean =>

@@ -31,6 +31,9 @@ function ofDates(grid: LogGrid, rows: readonly LogRow[], questions: readonly Log
   ];
 }
 
+/** Whether a remark only repeats which questions are open. */
+export const tellsOfWaiting = (remark: string): boolean => / for an answer and (?:is|are) not read yet\.$/.test(remark);
+
 function ofWaiting(columns: readonly ColumnReading[], questions: readonly LogQuestion[]): string[] {
   const waiting = new Set(questions.flatMap((question) => question.columns));
   const letters = columns.filter(({ column, read }) => waiting.has(column) && !read).map((column) => column.letters);

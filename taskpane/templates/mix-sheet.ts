@@ -1,3 +1,4 @@
+import { ownSheetNote } from "../../src/index";
 import { acidLines, atColumn } from "./acid-lines";
 import { caution, ecBox, gap, heading, input, note, result, title } from "./lines";
 import { labelLines, waterMinerals } from "./mix/label-lines";
@@ -119,7 +120,7 @@ export function mixSheet(pot: SheetPot = {}): SheetTemplate {
     name: "Mix",
     lines: [
       title(pot.name === undefined ? labels.title : `${labels.title}: ${pot.name}`),
-      note("Boxes are yours; the shaded cells follow. From the top down, in this order. Every EC in mS/cm at 25 C."),
+      note(`${ownSheetNote} From the top down, in this order. Every EC in mS/cm at 25 C.`),
       ...head, gap, ...water(pot), gap, ...acid(pot), gap, ...feed(pot), gap, ...check, gap, ...labelLines,
     ],
     widths: [38, 18, 11, 11, 11, 11, 11, 11, 34],

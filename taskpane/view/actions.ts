@@ -1,5 +1,6 @@
 import { type Choices, type PotChoices } from "../choices";
 import { type Tool } from "../next-thing";
+import { type LogTab } from "../sheet/log-tabs";
 
 /** What a person can do in the pane; the view calls these and never touches the sheet itself. */
 export interface Actions {
@@ -10,6 +11,8 @@ export interface Actions {
   readonly chooseForPot: (change: Partial<PotChoices>) => void;
   readonly goToCell: (row: number, column: number, at: string) => void;
   readonly goToRow: (row: number, at: string) => void;
+  /** Shows another log of the book. */
+  readonly openLog: (log: LogTab) => void;
   readonly placePicture: () => void;
   /** Shows the present state again. */
   readonly redraw: () => void;

@@ -8,7 +8,7 @@ import { nextThingWords } from "../words/next-thing";
 import { cautions, standingWords as words } from "../words/standing";
 import { type Actions } from "./actions";
 import { button, fold, h } from "./elements";
-import { waitingLines } from "./waiting";
+import { remarkLines, waitingLines } from "./waiting";
 
 type Tone = "calm" | "act" | "wait";
 
@@ -32,10 +32,11 @@ export const signs: Readonly<Record<VerdictWord, readonly [sign: string, tone: T
 export function standingSection(zone: RootZone, actions: Actions): Node[] {
   const { judgement, reading, bandProblem } = zone;
   if (reading.rows.length === 0) return [...notYet(noRows(zone)), ...waitingLines(zone)];
-  if (judgement === undefined) return [...notYet(bandProblem ?? whatIsMissing(zone)), ...waitingLines(zone)];
+  if (judgement === undefined) return [...notYet(bandProblem ?? whatIsMissing(zone)), ...waitingLines(zone), ...remarkLines(zone)];
   return [
     ...headline(zone, judgement),
     ...waitingLines(zone),
+    ...remarkLines(zone),
     ...primary(judgement, actions),
     h("h3", {}, words.course),
     h("ol", { className: "course" }, ...judgement.course.map(step)),
@@ -100,16 +101,18 @@ function why({ selection, restsOn }: RootZone, { reasons }: PotJudgement): Node[
 }
 
 /** What is told to those who do not see the page, whenever it changes. */
-export function standingInWords({ judgement, selection, vessel }: RootZone): string {
-  if (judgement === undefined) return "";
+export function standingInWords({ judgement, reading, selection, vessel }: RootZone): string {
+  if (judgement === undefined || reading.rows.length === 0) return "";
   const where = vessel === undefined ? selection.sheetName : `${selection.sheetName}, ${vessel}`;
   return `${where}: ${judgement.verdict}, ${words.urgency[judgement.urgency]}. ${judgement.course[0].when}: ${judgement.course[0].says}`;
 }
 
 const notYet = (text: string): Node[] => [h("h2", {}, words.title), h("p", { id: "not-yet" }, text)];
 
-function noRows({ reading: { questions, setAside } }: RootZone): string {
+function noRows({ selection: { hiddenRows }, reading: { questions, setAside } }: RootZone): string {
+  if (questions.some(({ kind }) => kind === "which row is the header")) return words.noLog;
   if (questions.length > 0) return words.questionsFirst;
+  if (hiddenRows > 0 && setAside.length === 0) return words.allHidden(hiddenRows);
   const [first] = setAside;
   return words.noRows(first === undefined ? "" : words.firstRow(first.reason));
 }

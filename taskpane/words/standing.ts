@@ -25,6 +25,10 @@ export const standingWords = {
     `Answer ${question}: ${columns} ${many ? "wait" : "waits"} for it.`,
   answerIt: "Answer it",
   chooseMedium: "Choose the medium: salt and pH are judged against its limits.",
+  noLog:
+    "This does not look like a log: no row names what its columns hold, such as Date, Runoff EC, Runoff pH. If it is one, say which row is its header.",
+  allHidden: (rows: number): string =>
+    `Under the header ${rows === 1 ? "the one row is" : `all ${rows} rows are`} hidden, by a filter or by hand, and hidden rows are not read. Show them, then read the selection again.`,
   questionsFirst: "Nothing can be read before the question is answered.",
   answerFirst:
     "Nothing is said of the root zone before this is answered: a reading taken wrongly would be cured wrongly.",

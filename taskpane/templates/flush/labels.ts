@@ -1,8 +1,8 @@
-/**
- * The words beside the boxes of the flush sheet: written by the template, and looked for when the sheet is read back.
- */
+import { sheetTitles } from "../titles";
+
+/** The words beside the boxes of the flush sheet: written by the template, and looked for when the sheet is read back. */
 export const flushLabels = {
-  title: "Flush",
+  title: sheetTitles.flush,
   next: "Pour next (L)",
   poured: "Poured so far (L)",
   now: "Runoff EC now (mS/cm)",

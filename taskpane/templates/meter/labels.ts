@@ -1,6 +1,8 @@
+import { sheetTitles } from "../titles";
+
 /** The words beside the boxes of the meter sheet. */
 export const meterLabels = {
-  title: "Meter",
+  title: sheetTitles.meter,
   probe: "pH pen",
   meter: "EC meter",
   next: "Next calibration",

@@ -1,6 +1,8 @@
+import { sheetTitles } from "../titles";
+
 /** The words beside the boxes of the mix sheet: written by the template, and looked for when the sheet is read back. */
 export const mixLabels = {
-  title: "Mix",
+  title: sheetTitles.mix,
   target: "EC to mix (mS/cm)",
   ph: "pH to mix to",
   water: "Water before any feed, EC (mS/cm)",

@@ -25,6 +25,21 @@ describe("logSheetsIn", () => {
   });
 });
 
+describe("sheets that are made here", () => {
+  const made = { cells: [["Watch: Pepper 2"], ["Boxes are yours; the shaded cells follow. Every EC in mS/cm at 25 C."], [], ...log(45_778, 2.4, 2.5).cells] };
+  const portions = { cells: [["Portion", "Litres", "Runoff EC", "Runoff pH"], ["before", "", 4.1, 5.8], [1, 2, 3.6, 5.9]] };
+
+  it("are no logs of the book, and neither are the portions of one flush", () => {
+    const sheets = [{ name: "Log", grid: log(45_778, 2.4, 2.5) }, { name: "Watch", grid: made }, { name: "Flush day", grid: portions }];
+    expect(names(sheets)).toEqual(["Log"]);
+  });
+
+  it("a log that counts portions under its dates stays one", () => {
+    const dated = { cells: [["Date", "Portion", "Runoff EC"], [45_778, 1, 3.6], [45_779, 1, 3.1]] };
+    expect(names([{ name: "Log", grid: dated }])).toEqual(["Log"]);
+  });
+});
+
 describe("shareDays", () => {
   it("tells two pots of the same 2 days from two weeks that follow each other", () => {
     const [one, same, later] = [log(45_778, 2.4, 2.5), log(45_778, 2, 2.1), log(45_785, 2, 2.1)].map((grid) => readLog(grid));
