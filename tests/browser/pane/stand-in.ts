@@ -13,6 +13,8 @@ export interface Scene {
   readonly selected?: readonly Place[];
   readonly table?: { readonly name: string; readonly place: Place };
   readonly hiddenRows?: readonly number[];
+  /** Further sheets of the book, after the one called Log. */
+  readonly others?: readonly { readonly name: string; readonly cells: readonly (readonly Scalar[])[] }[];
   readonly isProtected?: boolean;
   readonly isDark?: boolean;
   /** What the sheet keeps of its own. */
@@ -35,13 +37,18 @@ declare global {
   }
 }
 
-/** Stands around the host's own library: a workbook in memory, as a test has set it up, and the greeting after the library. */
-function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], isProtected, isDark, kept = {}, switches }: Scene): void {
-  const store = new MemoryStore({}, "Log");
-  const id = store.activeSheetId();
+function fill(store: MemoryStore, id: string, cells: Scene["cells"]): void {
   const width = Math.max(0, ...cells.map((row) => row.length));
   const filled = cells.map((row) => Array.from({ length: width }, (_, column) => row[column] ?? ""));
   if (width > 0) store.write(areaAt(id, 0, 0, cells.length, width), filled);
+}
+
+/** Stands around the host's own library: a workbook in memory, as a test has set it up, and the greeting after the library. */
+function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], others = [], isProtected, isDark, kept = {}, switches }: Scene): void {
+  const store = new MemoryStore({}, "Log");
+  const id = store.activeSheetId();
+  fill(store, id, cells);
+  for (const other of others) fill(store, store.addSheet(other.name), other.cells);
   const select = (places: readonly Place[]): void => { store.select(places.map((place) => areaAt(id, ...place))); };
   select(selected);
   const { records } = store;
