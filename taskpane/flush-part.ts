@@ -48,16 +48,26 @@ export class FlushPart implements FlushActions {
     const flush = flushOnSheet(own.cells);
     this.flush = flush;
     const curve = (view: Parameters<typeof washoutOf>[1]): Node =>
-      h("div", { id: "washout", role: "img", aria: { label: words.curve } }, svgNode(drawWashout(washoutOf(flush, view), width, currentTheme())));
+      h(
+        "div",
+        { id: "washout", role: "img", aria: { label: words.curve } },
+        svgNode(drawWashout(washoutOf(flush, view), width, currentTheme())),
+      );
     return flushSection(flush, { own, draft: this.draft, actions: this, curve });
   }
 
-  readonly backToLog = (): void => { this.host.backToLog(); };
-  readonly readDays = (): void => { this.host.readDays(); };
+  readonly backToLog = (): void => {
+    this.host.backToLog();
+  };
+  readonly readDays = (): void => {
+    this.host.readDays();
+  };
 
   readonly writePot = (container: string, water: string): void => {
     this.carryOut("write-pot", words.planned, ({ containerLitres, waterEc, rows }) => [
-      ...(containerLitres === undefined ? [{ row: rows.container, column: 1, values: [typedNumber(container, words.container)] }] : []),
+      ...(containerLitres === undefined
+        ? [{ row: rows.container, column: 1, values: [typedNumber(container, words.container)] }]
+        : []),
       ...(waterEc === undefined ? [{ row: rows.water, column: 1, values: [typedNumber(water, words.water)] }] : []),
     ]);
   };
@@ -66,12 +76,20 @@ export class FlushPart implements FlushActions {
     const written = words.written(this.flush?.nextPortion ?? 0, this.own?.sheetName ?? "");
     this.carryOut("write-portion", written, ({ rows: { next } }) => {
       if (next === undefined) throw new SheetProblem("filled", words.noRow);
-      const [runoffEc, runoffPh, poured] = [typedNumber(ec, words.ec), typedNumber(ph, words.ph), typedNumber(litres, words.pouredNow)];
+      const [runoffEc, runoffPh, poured] = [
+        typedNumber(ec, words.ec),
+        typedNumber(ph, words.ph),
+        typedNumber(litres, words.pouredNow),
+      ];
       return [{ row: next, column: 1, values: [timeOfDay(new Date()), poured, runoffPh, runoffEc] }];
     });
   };
 
-  private carryOut(at: string, done: string, entries: (flush: FlushOnSheet) => Parameters<typeof writeEntries>[1]): void {
+  private carryOut(
+    at: string,
+    done: string,
+    entries: (flush: FlushOnSheet) => Parameters<typeof writeEntries>[1],
+  ): void {
     const { own, flush, host } = this;
     if (own === undefined || flush === undefined) return;
     const work = async (): Promise<void> => {

@@ -5,7 +5,10 @@ import { sheetTitles } from "./templates/titles";
 type Cells = readonly (readonly unknown[])[];
 
 const titles: readonly (readonly [kind: SheetTool, title: string])[] = [
-  ["flush sheet", sheetTitles.flush], ["mix sheet", sheetTitles.mix], ["watch sheet", sheetTitles.watch], ["meter sheet", sheetTitles.meter],
+  ["flush sheet", sheetTitles.flush],
+  ["mix sheet", sheetTitles.mix],
+  ["watch sheet", sheetTitles.watch],
+  ["meter sheet", sheetTitles.meter],
 ];
 
 const kindTitled = (first: unknown): SheetTool | undefined =>
@@ -15,4 +18,5 @@ const kindTitled = (first: unknown): SheetTool | undefined =>
 export const mayBeOwn = (first: unknown): boolean => kindTitled(first) !== undefined;
 
 /** Which sheet of ours these cells are, from A1 on; `undefined` where they are none. */
-export const ownKind = (cells: Cells): SheetTool | undefined => (isOwnSheet({ cells }) ? kindTitled(cells[0]?.[0]) : undefined);
+export const ownKind = (cells: Cells): SheetTool | undefined =>
+  isOwnSheet({ cells }) ? kindTitled(cells[0]?.[0]) : undefined;

@@ -14,7 +14,9 @@ const longLogRows = 5000;
 const paint = (): Promise<unknown> => new Promise((resolve) => setTimeout(resolve, 40));
 const retryMilliseconds = 250;
 
-/** How the pane reads: what was asked for last counts, what the person wants comes first, and a long log is announced. */
+/**
+ * How the pane reads: what was asked for last counts, what the person wants comes first, and a long log is announced.
+ */
 export class PaneReading extends PaneCore {
   /** What the pane itself selected: not a place that the person wants read. */
   private selectedByPane = "";

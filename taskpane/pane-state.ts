@@ -20,5 +20,11 @@ export interface PaneState {
 }
 
 export const freshPane: PaneState = {
-  place: undefined, selection: undefined, choices: noChoices, zone: undefined, following: false, logs: [], own: undefined,
+  place: undefined,
+  selection: undefined,
+  choices: noChoices,
+  zone: undefined,
+  following: false,
+  logs: [],
+  own: undefined,
 };

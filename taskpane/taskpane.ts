@@ -49,7 +49,13 @@ const pane = new Pane({
 });
 const sheetWork = new LazyPart(async (): Promise<SheetWork> => {
   const { SheetWork: Work } = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
-  return new Work({ say, redraw: pane.redraw, readAfterWriting: pane.readAfterWriting, lookAtSheet: () => pane.lookAt(), goToCell: pane.goToCell });
+  return new Work({
+    say,
+    redraw: pane.redraw,
+    readAfterWriting: pane.readAfterWriting,
+    lookAtSheet: () => pane.lookAt(),
+    goToCell: pane.goToCell,
+  });
 });
 
 const flush = new LazyPart(async (): Promise<FlushPart> => {
@@ -81,7 +87,12 @@ function partsOf({ zone, choices, following, logs, selection, own }: PaneState):
     ...always,
     [place("questions"), questionsSection(zone, choices, pane)],
     // Until there are limits to judge against, choosing the medium is the next thing.
-    [place("standing"), zone.judgement === undefined ? [...standingSection(zone, pane), ...settingsSection(zone, choices, pane)] : standingSection(zone, pane)],
+    [
+      place("standing"),
+      zone.judgement === undefined
+        ? [...standingSection(zone, pane), ...settingsSection(zone, choices, pane)]
+        : standingSection(zone, pane),
+    ],
     [place("pots"), potsSection(zone, pane)],
     [place("settings"), zone.judgement === undefined ? [] : settingsSection(zone, choices, pane)],
     [place("picture"), pictureOf(zone, choices)],
@@ -107,8 +118,11 @@ function flushOf(own: OwnSheet): Node[] {
 /** The picture, once its script is here; until then the page does without. */
 function pictureOf(zone: RootZone, choices: Choices): Node[] {
   const { here } = picture;
-  if (here !== undefined) return here.pictureSection(zone, { choices, width: pictureWidth(), theme: currentTheme(), actions: pane });
-  picture.get().then(pane.redraw, () => { place("picture").replaceChildren(h("p", { className: "why" }, pageWords.notLoaded)); });
+  if (here !== undefined)
+    return here.pictureSection(zone, { choices, width: pictureWidth(), theme: currentTheme(), actions: pane });
+  picture.get().then(pane.redraw, () => {
+    place("picture").replaceChildren(h("p", { className: "why" }, pageWords.notLoaded));
+  });
   return [];
 }
 

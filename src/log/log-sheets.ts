@@ -16,8 +16,8 @@ export interface LogSheet<Sheet extends NamedGrid> {
 }
 
 /**
- * The sheets of a book that hold logs, in the book's order: a Read me, a recipe or a list of addresses is passed over, and
- * so are the sheets that are made here and the portions of one flush.
+ * The sheets of a book that hold logs, in the book's order: a Read me, a recipe or a list of addresses is passed over,
+ * and so are the sheets that are made here and the portions of one flush.
  *
  * Source:   common practice; docs/log-sheets.md
  *

@@ -52,7 +52,11 @@ async function topsOf(context: Excel.RequestContext, sheets: readonly Excel.Work
   });
   await context.sync();
   return asked.map(({ sheet: { id, name }, block: { row, column }, range }) => ({
-    sheetId: id, name, row, column, grid: { cells: range.values as unknown[][], numberFormats: range.numberFormat as string[][] },
+    sheetId: id,
+    name,
+    row,
+    column,
+    grid: { cells: range.values as unknown[][], numberFormats: range.numberFormat as string[][] },
   }));
 }
 

@@ -49,7 +49,8 @@ export const readSelection = ({ sheetId, blocks: asked }: SheetPlace, options?: 
       ? [wholeLog(around.block, usedBlock)]
       : asked.flatMap((block) => overlap(block, usedBlock) ?? []);
     if (blocks.length === 0) throw new SheetProblem("empty");
-    if (!(cellCount(blocks) <= mostCells)) throw new SheetProblem("too large", rowsWords.tooLarge(cellCount(blocks), mostCells));
+    if (!(cellCount(blocks) <= mostCells))
+      throw new SheetProblem("too large", rowsWords.tooLarge(cellCount(blocks), mostCells));
     const rows = covered(blocks, "row");
     const columns = covered(blocks, "column");
     const headers = headerRowsAbove(rows[0] ?? 0, overlap(around.block, usedBlock) ?? usedBlock);

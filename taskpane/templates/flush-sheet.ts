@@ -11,13 +11,20 @@ import { sheetTemplate, type SheetTemplate } from "./sheet-template";
 import { watchLines } from "./watch/watch-lines";
 
 const care = [
-  caution("Pour a portion, let it drain, measure the last of the drain, write it down, read the check. Never let the pot drink its drain again."),
-  caution("Drain water is salty: keep it off floors with pumps, lamps and leads, and pour it where your local rules allow."),
+  caution(
+    "Pour a portion, let it drain, measure the last of the drain, write it down, read the check. Never let the pot drink its drain again.",
+  ),
+  caution(
+    "Drain water is salty: keep it off floors with pumps, lamps and leads, and pour it where your local rules allow.",
+  ),
 ];
 
 const feedOf = (days: number): string => `IF(COUNT({full},{water})<2,"",RUNOFF.RECOVERYFEED({full},{water},${days}))`;
 
-/** A sheet for the flush of one pot: what to do now at the top, portions with the stop check beside them, and the week after. */
+/**
+ * A sheet for the flush of one pot: what to do now at the top, portions with the stop check beside them, and the week
+ * after.
+ */
 export function flushSheet(pot: SheetPot = {}): SheetTemplate {
   const band = bandOf(pot);
   return sheetTemplate({
@@ -25,14 +32,26 @@ export function flushSheet(pot: SheetPot = {}): SheetTemplate {
     lines: [
       title(pot.name === undefined ? flushLabels.title : `${flushLabels.title}: ${pot.name}`),
       note(`${ownSheetNote} Every EC in mS/cm at 25 C.`),
-      ...top(band), gap, ...potLines(pot), gap, ...portionLines(band), gap,
+      ...top(band),
+      gap,
+      ...potLines(pot),
+      gap,
+      ...portionLines(band),
+      gap,
       heading("Acid for what you pour", "", "", "", "", "", "How to read it"),
-      ...acidLines({ litres: "{poured:D}", target: "{pourPh}", reasonAt: 6 }), gap,
-      ...watchLines(feedOf), gap, ...care,
+      ...acidLines({ litres: "{poured:D}", target: "{pourPh}", reasonAt: 6 }),
+      gap,
+      ...watchLines(feedOf),
+      gap,
+      ...care,
     ],
     widths: [36, 19, 16, 11, 11, 27, 50, 3, 3, 12, 12, 12, 20],
     printColumns: 7,
     landscape: false,
-    chart: { title: "Runoff EC, reading by reading (mS/cm)", cells: `{portions:E}:{${portionKey(mostPortions)}:E}`, over: "{container:J}:{limits:M}" },
+    chart: {
+      title: "Runoff EC, reading by reading (mS/cm)",
+      cells: `{portions:E}:{${portionKey(mostPortions)}:E}`,
+      over: "{container:J}:{limits:M}",
+    },
   });
 }

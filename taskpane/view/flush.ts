@@ -36,30 +36,69 @@ function askPot({ containerLitres, waterEc }: FlushOnSheet, { draft, actions }: 
   if (containerLitres !== undefined && waterEc !== undefined) return [h("p", { id: "not-yet" }, words.fillOnSheet)];
   const [container, water] = [field("container", words.container, draft), field("water", words.water, draft)];
   const asked = [...(containerLitres === undefined ? [container] : []), ...(waterEc === undefined ? [water] : [])];
-  const write = button(words.writePot, () => { actions.writePot(container.input.value, water.input.value); }, { id: "write-pot", className: "main" });
+  const write = button(
+    words.writePot,
+    () => {
+      actions.writePot(container.input.value, water.input.value);
+    },
+    { id: "write-pot", className: "main" },
+  );
   return [h("p", {}, words.missing), ...form(asked, write, draft)];
 }
 
-function nextPour({ medium, pourPh, band }: FlushOnSheet, { targetEc, plan, standing: { says, nextLitres, poured } }: FlushView): Node[] {
+function nextPour(
+  { medium, pourPh, band }: FlushOnSheet,
+  { targetEc, plan, standing: { says, nextLitres, poured } }: FlushView,
+): Node[] {
   const tone = says.answer === "keep going" ? "act" : says.answer.startsWith("stop") ? "calm" : "wait";
   const liquid = medium === undefined ? "" : ` ${words.of(pourLiquids[medium].liquid)}`;
   const first = nextLitres === undefined ? words.pourNothing : words.pourNext;
-  const amount = nextLitres === undefined ? undefined : h("strong", { className: "amount" }, words.litres(nextLitres), pourPh === undefined ? "" : ` ${words.atPh(pourPh)}`);
+  const amount =
+    nextLitres === undefined
+      ? undefined
+      : h(
+          "strong",
+          { className: "amount" },
+          words.litres(nextLitres),
+          pourPh === undefined ? "" : ` ${words.atPh(pourPh)}`,
+        );
   const [low, high] = band?.ph.map((limit) => limit.toFixed(1)) ?? [];
   return [
-    h("div", { id: "pour", className: "verdict", data: { tone } }, h("span", {}, first, amount, nextLitres === undefined ? "" : h("span", { className: "urgency" }, liquid.trim()))),
+    h(
+      "div",
+      { id: "pour", className: "verdict", data: { tone } },
+      h("span", {}, first, amount, nextLitres === undefined ? "" : h("span", { className: "urgency" }, liquid.trim())),
+    ),
     h("p", { id: "says" }, `${words.says}: `, h("strong", {}, says.answer)),
-    h("p", { id: "stop-when" }, low === undefined || high === undefined ? "" : words.stopWhen(targetEc.toFixed(2), low, high)),
+    h(
+      "p",
+      { id: "stop-when" },
+      low === undefined || high === undefined ? "" : words.stopWhen(targetEc.toFixed(2), low, high),
+    ),
     h("p", { id: "so-far" }, words.poured(poured.toFixed(1), (plan.portions.at(-1)?.litresSoFar ?? 0).toFixed(1))),
   ];
 }
 
-function portionForm({ nextPortion, rows }: FlushOnSheet, { standing: { nextLitres } }: FlushView, { draft, actions }: FlushParts): Node[] {
+function portionForm(
+  { nextPortion, rows }: FlushOnSheet,
+  { standing: { nextLitres } }: FlushView,
+  { draft, actions }: FlushParts,
+): Node[] {
   if (rows.next === undefined) return [h("p", {}, words.noRow)];
   const suggested = nextLitres === undefined ? "" : nextLitres.toFixed(1);
-  const fields = [field("ec", words.ec, draft), field("ph", words.ph, draft), field("poured", words.pouredNow, draft, suggested)] as const;
+  const fields = [
+    field("ec", words.ec, draft),
+    field("ph", words.ph, draft),
+    field("poured", words.pouredNow, draft, suggested),
+  ] as const;
   const [ec, ph, poured] = fields;
-  const write = button(words.writePortion(nextPortion), () => { actions.writePortion(poured.input.value, ec.input.value, ph.input.value); }, { id: "write-portion", className: "main" });
+  const write = button(
+    words.writePortion(nextPortion),
+    () => {
+      actions.writePortion(poured.input.value, ec.input.value, ph.input.value);
+    },
+    { id: "write-portion", className: "main" },
+  );
   return form(fields, write, draft);
 }
 
@@ -70,7 +109,14 @@ interface Field {
 
 function field(name: string, label: string, draft: Draft, otherwise = ""): Field {
   const id = `flush-${name}`;
-  const input = h("input", { id, type: "text", inputMode: "decimal", autocomplete: "off", value: draft.get(id) ?? otherwise, size: 6 });
+  const input = h("input", {
+    id,
+    type: "text",
+    inputMode: "decimal",
+    autocomplete: "off",
+    value: draft.get(id) ?? otherwise,
+    size: 6,
+  });
   return { input, node: h("div", { className: "field large" }, h("label", { htmlFor: id }, label), input) };
 }
 
@@ -80,14 +126,23 @@ function form(fields: readonly Field[], write: HTMLButtonElement, draft: Draft):
     input.addEventListener("input", () => { typed(input); });
     input.addEventListener("keydown", ({ key }) => { if (key === "Enter") write.click(); });
   }
-  return [h("div", { className: "fields" }, ...fields.map(({ node }) => node)), keypad(fields.map(({ input }) => input), typed), h("div", { className: "bar" }, write)];
+  return [
+    h("div", { className: "fields" }, ...fields.map(({ node }) => node)),
+    keypad(
+      fields.map(({ input }) => input),
+      typed,
+    ),
+    h("div", { className: "bar" }, write),
+  ];
 }
 
 function standing({ targetEc, standing: { says, left } }: FlushView): Node[] {
   const amount = left.litres === "cannot say" ? words.leftUnknown : words.left(left.litres.toFixed(1));
   return [
     h("p", { id: "left" }, amount),
-    fold("flush-why", words.why, () => [h("ul", {}, ...[...says.reasons, ...left.reasons].map((reason) => h("li", {}, reason)))]),
+    fold("flush-why", words.why, () => [
+      h("ul", {}, ...[...says.reasons, ...left.reasons].map((reason) => h("li", {}, reason))),
+    ]),
     h("h3", { data: { target: targetEc.toFixed(2) } }, words.curve),
   ];
 }

@@ -32,7 +32,8 @@ export const signs: Readonly<Record<VerdictWord, readonly [sign: string, tone: T
 export function standingSection(zone: RootZone, actions: Actions): Node[] {
   const { judgement, reading, bandProblem } = zone;
   if (reading.rows.length === 0) return [...notYet(noRows(zone)), ...waitingLines(zone)];
-  if (judgement === undefined) return [...notYet(bandProblem ?? whatIsMissing(zone)), ...waitingLines(zone), ...remarkLines(zone)];
+  if (judgement === undefined)
+    return [...notYet(bandProblem ?? whatIsMissing(zone)), ...waitingLines(zone), ...remarkLines(zone)];
   return [
     ...headline(zone, judgement),
     ...waitingLines(zone),

@@ -11,7 +11,13 @@ export function waitingLines({ reading, waitsFor }: RootZone): Node[] {
     const said = waits(question, reading) ?? (waitsFor.includes(question.text) ? question.text : undefined);
     // Which row is the header is asked first: what a column holds may be told by it.
     if (said === undefined || (header && question.kind === "what is this column")) return [];
-    const go = button(words.answerIt, () => { document.getElementById(questionId(place))?.focus(); }, { id: `answer-${place}` });
+    const go = button(
+      words.answerIt,
+      () => {
+        document.getElementById(questionId(place))?.focus();
+      },
+      { id: `answer-${place}` },
+    );
     return [h("div", { className: "bar waits" }, h("span", {}, said), ...(question.choices.length === 0 ? [] : [go]))];
   });
 }
@@ -24,6 +30,8 @@ export const remarkLines = ({ reading: { remarks } }: RootZone): Node[] =>
 function waits({ kind, columns, choices }: LogQuestion, reading: LogReading): string | undefined {
   const waiting = columns.flatMap((column) => reading.columns[column] ?? []);
   if (waiting.length === 0 || choices.length === 0) return undefined;
-  const named = waiting.map(({ quantity, header, letters }) => (quantity === "other" ? header || `column ${letters}` : quantity));
+  const named = waiting.map(({ quantity, header, letters }) =>
+    quantity === "other" ? header || `column ${letters}` : quantity,
+  );
   return words.waits(questionNames[kind], named.join(" and "), named.length > 1);
 }

@@ -1,6 +1,8 @@
 const andMore = 6;
 const inWords = (names: readonly string[]): string =>
-  names.length > andMore ? `${names.slice(0, andMore).join(", ")} and ${names.length - andMore} more` : names.join(", ");
+  names.length > andMore
+    ? `${names.slice(0, andMore).join(", ")} and ${names.length - andMore} more`
+    : names.join(", ");
 
 /** The words of a workbook's logs. */
 export const logsWords = {

@@ -1,6 +1,8 @@
 import { sheetTitles } from "../titles";
 
-/** The words beside the boxes of the flush sheet: written by the template, and looked for when the sheet is read back. */
+/**
+ * The words beside the boxes of the flush sheet: written by the template, and looked for when the sheet is read back.
+ */
 export const flushLabels = {
   title: sheetTitles.flush,
   next: "Pour next (L)",

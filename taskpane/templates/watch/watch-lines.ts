@@ -2,9 +2,23 @@ import { plantScale, watchPlan, type WatchStep } from "../../../src/index";
 import { type Line, type TemplateCell } from "../sheet-template";
 import { dayHeading } from "./labels";
 
-const runoffPh: TemplateCell = { style: "input", numberFormat: "0.0", accepts: { between: [3, 11], hint: "pH of the runoff" } };
-const runoffEc: TemplateCell = { style: "input", numberFormat: "0.00", accepts: { between: [0.01, 20], hint: "mS/cm at 25 C of the runoff" } };
-const posture: TemplateCell = { style: "input", accepts: { words: ["0", "1", "2", "3"], hint: plantScale.posture.map((word, figure) => `${figure} ${word}`).join(", ") } };
+const runoffPh: TemplateCell = {
+  style: "input",
+  numberFormat: "0.0",
+  accepts: { between: [3, 11], hint: "pH of the runoff" },
+};
+const runoffEc: TemplateCell = {
+  style: "input",
+  numberFormat: "0.00",
+  accepts: { between: [0.01, 20], hint: "mS/cm at 25 C of the runoff" },
+};
+const posture: TemplateCell = {
+  style: "input",
+  accepts: {
+    words: ["0", "1", "2", "3"],
+    hint: plantScale.posture.map((word, figure) => `${figure} ${word}`).join(", "),
+  },
+};
 const hoursPerDay = 24;
 
 /** The key of a look, by its place in the plan. */
@@ -23,22 +37,42 @@ function look({ name, hours, lightShare, look: words }: WatchStep, place: number
     key: watchKey(place),
     cells: [
       { value: name, style: "label" },
-      { formula: `IF(COUNT({day})=0,"",{day}+${hours}/${hoursPerDay})`, style: "result", numberFormat: "yyyy-mm-dd hh:mm" },
+      {
+        formula: `IF(COUNT({day})=0,"",{day}+${hours}/${hoursPerDay})`,
+        style: "result",
+        numberFormat: "yyyy-mm-dd hh:mm",
+      },
       { formula: feed(days), style: "result", numberFormat: "0.00" },
-      runoffPh, runoffEc, posture,
+      runoffPh,
+      runoffEc,
+      posture,
       { value: `light ${Math.round(100 * lightShare)} % of the usual; ${words}`, style: "wrapped" },
-      ...(done === undefined ? [] : [place === 0 ? { formula: done, style: "result" } as const : { style: "input" } as const]),
+      ...(done === undefined
+        ? []
+        : [place === 0 ? ({ formula: done, style: "result" } as const) : ({ style: "input" } as const)]),
     ],
   };
 }
 
-/** Names that the log reader knows, so that the filled boxes are read back; what is planned is told from what was poured. */
+/**
+ * Names that the log reader knows, so that the filled boxes are read back; what is planned is told from what was
+ * poured.
+ */
 const heads = [
-  "The days after", dayHeading, "Planned feed EC", "Runoff pH", "Runoff EC", "Posture, 0 upright to 3", "Light, and what to look for",
+  "The days after",
+  dayHeading,
+  "Planned feed EC",
+  "Runoff pH",
+  "Runoff EC",
+  "Posture, 0 upright to 3",
+  "Light, and what to look for",
 ];
 
 /** The looks after something was done to a pot: when, what to feed, boxes for what is found, and what to look for. */
 export const watchLines = (feed: (days: number) => string, done?: string): readonly Line[] => [
-  { key: "watch", cells: [...heads, ...(done === undefined ? [] : ["Notes"])].map((value) => ({ value, style: "heading" })) },
+  {
+    key: "watch",
+    cells: [...heads, ...(done === undefined ? [] : ["Notes"])].map((value) => ({ value, style: "heading" })),
+  },
   ...watchPlan.map((step, place) => look(step, place, { feed, done })),
 ];

@@ -35,7 +35,10 @@ describe.skipIf(!hasBrowser)("a sheet of each kind says something true and helpf
   beforeAll(async () => { pane = await paneAlone(); });
   afterAll(async () => { await pane.close(); });
 
-  it.each([["a Read me", readMe], ["a list of salts", stock]])("%s: it does not look like a log, and one question asks for its header", async (_, cells) => {
+  it.each([
+    ["a Read me", readMe],
+    ["a list of salts", stock],
+  ])("%s: it does not look like a log, and one question asks for its header", async (_, cells) => {
     const page = await opened({ cells });
     expect(await text(page, "#not-yet")).toMatch(/^This does not look like a log: .*say which row is its header\.$/);
     expect(await page.locator(".waits").count()).toBe(1);
@@ -44,16 +47,22 @@ describe.skipIf(!hasBrowser)("a sheet of each kind says something true and helpf
 
   it("an empty sheet: how a log begins, and where the book's log is", async () => {
     const page = await opened({ cells: [], others: [{ name: "Pepper", cells: climbing() }] });
-    expect(await text(page, "#said")).toMatch(/^The sheet Log is empty\. A log begins with a row of names, such as Date/);
+    expect(await text(page, "#said")).toMatch(
+      /^The sheet Log is empty\. A log begins with a row of names, such as Date/,
+    );
     await page.click("#open-log");
-    await expect.poll(() => page.locator("#rows-read").allInnerTexts()).toEqual([expect.stringMatching(/^Pepper, rows 1 to 13.*: 12 rows read\.$/)]);
+    await expect
+      .poll(() => page.locator("#rows-read").allInnerTexts())
+      .toEqual([expect.stringMatching(/^Pepper, rows 1 to 13.*: 12 rows read\.$/)]);
     expect(await page.locator("#logs-said").count()).toBe(0);
     await page.close();
   });
 
   it("a book of 3 logs, a Read me and a mix sheet: the logs are named, and a choice shows another", async () => {
     const others = [
-      { name: "Read me", cells: readMe }, { name: "Basil", cells: climbing(9) }, { name: "Mix", cells: await shownBy(mixSheet()) },
+      { name: "Read me", cells: readMe },
+      { name: "Basil", cells: climbing(9) },
+      { name: "Mix", cells: await shownBy(mixSheet()) },
       { name: "Tomato", cells: underTitle(climbing(10)) },
     ];
     const page = await opened({ cells: climbing(), others });
@@ -69,19 +78,26 @@ describe.skipIf(!hasBrowser)("a sheet of each kind says something true and helpf
     ["mix", mixSheet({ name: "Pepper 2" }), "Mix: Pepper 2", /is no log/],
     ["watch", watchSheet({ name: "Pepper 2" }), "Watch: Pepper 2", /for the days after/],
     ["meter", meterSheet(), "Meter", /keeps the calibrations/],
-  ] as const)("our own %s sheet is named for what it is, with the way back and no question", async (_, template, title, said) => {
-    const page = await opened({ cells: await shownBy(template), others: [{ name: "Pepper", cells: climbing() }] });
-    expect(await text(page, "#standing h2")).toBe(title);
-    expect(await text(page, "#own-said")).toMatch(said);
-    expect(await page.locator("#questions > *, #read-days").count()).toBe(0);
-    await page.waitForTimeout(600);
-    await page.click("#back-to-log");
-    await expect.poll(() => page.locator("#rows-read").allInnerTexts()).toEqual([expect.stringMatching(/^Pepper, rows 1 to 13/)]);
-    await page.close();
-  });
+  ] as const)(
+    "our own %s sheet is named for what it is, with the way back and no question",
+    async (_, template, title, said) => {
+      const page = await opened({ cells: await shownBy(template), others: [{ name: "Pepper", cells: climbing() }] });
+      expect(await text(page, "#standing h2")).toBe(title);
+      expect(await text(page, "#own-said")).toMatch(said);
+      expect(await page.locator("#questions > *, #read-days").count()).toBe(0);
+      await page.waitForTimeout(600);
+      await page.click("#back-to-log");
+      await expect
+        .poll(() => page.locator("#rows-read").allInnerTexts())
+        .toEqual([expect.stringMatching(/^Pepper, rows 1 to 13/)]);
+      await page.close();
+    },
+  );
 
   it("our flush sheet without its two figures asks for them and gives no plan", async () => {
-    const page = await opened({ cells: await shownBy(flushSheet({ name: "Pepper 2", medium: "coir", runoffEc: 6, runoffPh: 5.9 })) });
+    const page = await opened({
+      cells: await shownBy(flushSheet({ name: "Pepper 2", medium: "coir", runoffEc: 6, runoffPh: 5.9 })),
+    });
     await page.locator("#write-pot").waitFor();
     expect(await text(page, "#standing")).toMatch(/^Flush: Pepper 2[^]*Two figures first/);
     expect(await page.locator("#pour").count()).toBe(0);
@@ -127,7 +143,9 @@ describe.skipIf(!hasBrowser)("a sheet of each kind says something true and helpf
     const [, verdict, page] = await inCoir({ cells: twelvePots });
     expect(verdict).toMatch(/Salt buildup/);
     expect(await text(page, "#which-pot")).toBe("Pot 3, the most urgent of 12 pots");
-    expect((await page.locator(".pot").allInnerTexts()).slice(0, 2).map((line) => line.includes("salt buildup"))).toEqual([true, true]);
+    expect(
+      (await page.locator(".pot").allInnerTexts()).slice(0, 2).map((line) => line.includes("salt buildup")),
+    ).toEqual([true, true]);
     await page.close();
   });
 
@@ -141,10 +159,16 @@ describe.skipIf(!hasBrowser)("a sheet of each kind says something true and helpf
   it("more than a million cells: how many they are and what to select; of the last 1,000 rows the header is found", async () => {
     const cells = halfHourly(100_000).map((row) => [...row, "x", "x", "x", "x"]);
     const page = await opened({ cells });
-    expect(await text(page, "#said")).toMatch(/^That is 1,200,012 cells; 1,000,000 can be read at once\. Select the rows of the last months/);
-    await page.evaluate(() => { window.sheet.select([[99_001, 0, 1000, 12]]); });
+    expect(await text(page, "#said")).toMatch(
+      /^That is 1,200,012 cells; 1,000,000 can be read at once\. Select the rows of the last months/,
+    );
+    await page.evaluate(() => {
+      window.sheet.select([[99_001, 0, 1000, 12]]);
+    });
     await page.click("#read");
-    await expect.poll(() => page.locator("#rows-read").allInnerTexts()).toEqual([expect.stringMatching(/rows 99002 to 100001.*: 1000 rows read\.$/)]);
+    await expect
+      .poll(() => page.locator("#rows-read").allInnerTexts())
+      .toEqual([expect.stringMatching(/rows 99002 to 100001.*: 1000 rows read\.$/)]);
     await page.close();
   });
 

@@ -22,7 +22,10 @@ export const readMe: Cells = [
 
 /** What a salt costs and how much of it is left: a table, and no log. */
 export const stock: Cells = [
-  ["Salt", "In the bag (kg)", "Price"], ["Calcium nitrate", 18, 24.5], ["Epsom salt", 6.5, 9], ["Potassium nitrate", 22, 41],
+  ["Salt", "In the bag (kg)", "Price"],
+  ["Calcium nitrate", 18, 24.5],
+  ["Epsom salt", 6.5, 9],
+  ["Potassium nitrate", 22, 41],
 ];
 
 /** A title over a log; the host keeps a merged title in its first cell. */
@@ -31,7 +34,14 @@ export const underTitle = (log: Cells): Cells => [["Pepper bench, summer"], ...l
 /** A log as it is headed in Italian: feed, drain, and the notes. */
 export const italian: Cells = [
   ["Data", "EC ingresso (mS/cm)", "pH ingresso", "EC drenaggio (mS/cm)", "pH drenaggio", "Note"],
-  ...Array.from({ length: 12 }, (_, day): Scalar[] => [46_082 + day, 1.5, 5.8, Math.round((2 + 0.3 * day) * 100) / 100, 6, ""]),
+  ...Array.from({ length: 12 }, (_, day): Scalar[] => [
+    46_082 + day,
+    1.5,
+    5.8,
+    Math.round((2 + 0.3 * day) * 100) / 100,
+    6,
+    "",
+  ]),
 ];
 
 /** Twelve pots, each read on six days; the runoff of pots 3 and 9 climbs. */

@@ -43,13 +43,28 @@ function fill(store: MemoryStore, id: string, cells: Scene["cells"]): void {
   if (width > 0) store.write(areaAt(id, 0, 0, cells.length, width), filled);
 }
 
-/** Stands around the host's own library: a workbook in memory, as a test has set it up, and the greeting after the library. */
-function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], others = [], isProtected, isDark, kept = {}, switches }: Scene): void {
+/**
+ * Stands around the host's own library: a workbook in memory, as a test has set it up, and the greeting after the
+ * library.
+ */
+function raise({
+  cells,
+  selected = [[0, 0, 1, 1]],
+  table,
+  hiddenRows = [],
+  others = [],
+  isProtected,
+  isDark,
+  kept = {},
+  switches,
+}: Scene): void {
   const store = new MemoryStore({}, "Log");
   const id = store.activeSheetId();
   fill(store, id, cells);
   for (const other of others) fill(store, store.addSheet(other.name), other.cells);
-  const select = (places: readonly Place[]): void => { store.select(places.map((place) => areaAt(id, ...place))); };
+  const select = (places: readonly Place[]): void => {
+    store.select(places.map((place) => areaAt(id, ...place)));
+  };
   select(selected);
   const { records } = store;
   if (table !== undefined) {
@@ -64,9 +79,15 @@ function raise({ cells, selected = [[0, 0, 1, 1]], table, hiddenRows = [], other
   prepareAssociation(window);
   Object.assign(window, { _richApiNativeBridge: new DocumentBridge(store) });
   window.sheet = {
-    store, id, select,
-    type: (row, column, value) => { store.type(areaAt(id, row, column), value); },
-    greet: () => { greet(window as object, store, () => themes[isDark === true ? "dark" : "light"]); },
+    store,
+    id,
+    select,
+    type: (row, column, value) => {
+      store.type(areaAt(id, row, column), value);
+    },
+    greet: () => {
+      greet(window as object, store, () => themes[isDark === true ? "dark" : "light"]);
+    },
   };
 }
 

@@ -5,16 +5,23 @@ import { logSheetsIn, readLog, shareDays } from "../../../src/index";
 const log = (day: number, ...ecs: readonly number[]) =>
   ({ cells: [["Date", "EC in", "EC runoff"], ...ecs.map((ec, at) => [day + at, 1.6, ec])] });
 const readMe = {
-  cells: [["How we keep this log"], ["Measure EC in and EC runoff every morning, pH too."], ["Runoff: the first 100 mL."]],
+  cells: [
+    ["How we keep this log"],
+    ["Measure EC in and EC runoff every morning, pH too."],
+    ["Runoff: the first 100 mL."],
+  ],
 };
 const recipe = { cells: [["Salt", "g per 100 L", "EC share"], ["Calcium nitrate", 60, 0.7], ["Epsom salt", 25, 0.2]] };
 const waiting = { cells: [["Date", "EC", "pH"], [45_778, 1.6, 5.8], [45_779, 1.7, 5.9]] };
-const names = (sheets: Parameters<typeof logSheetsIn>[0]): string[] => logSheetsIn(sheets).map(({ sheet }) => sheet.name);
+const names = (sheets: Parameters<typeof logSheetsIn>[0]): string[] =>
+  logSheetsIn(sheets).map(({ sheet }) => sheet.name);
 
 describe("logSheetsIn", () => {
   it("passes over a Read me and a recipe, and keeps 2 logs in the book's order", () => {
     const sheets = [
-      { name: "Read me", grid: readMe }, { name: "Tomato 1", grid: log(45_778, 2.4, 2.5) }, { name: "Recipe", grid: recipe },
+      { name: "Read me", grid: readMe },
+      { name: "Tomato 1", grid: log(45_778, 2.4, 2.5) },
+      { name: "Recipe", grid: recipe },
       { name: "Pepper 1", grid: log(45_778, 2, 2.1) },
     ];
     expect(names(sheets)).toEqual(["Tomato 1", "Pepper 1"]);
@@ -26,11 +33,28 @@ describe("logSheetsIn", () => {
 });
 
 describe("sheets that are made here", () => {
-  const made = { cells: [["Watch: Pepper 2"], ["Boxes are yours; the shaded cells follow. Every EC in mS/cm at 25 C."], [], ...log(45_778, 2.4, 2.5).cells] };
-  const portions = { cells: [["Portion", "Litres", "Runoff EC", "Runoff pH"], ["before", "", 4.1, 5.8], [1, 2, 3.6, 5.9]] };
+  const made = {
+    cells: [
+      ["Watch: Pepper 2"],
+      ["Boxes are yours; the shaded cells follow. Every EC in mS/cm at 25 C."],
+      [],
+      ...log(45_778, 2.4, 2.5).cells,
+    ],
+  };
+  const portions = {
+    cells: [
+      ["Portion", "Litres", "Runoff EC", "Runoff pH"],
+      ["before", "", 4.1, 5.8],
+      [1, 2, 3.6, 5.9],
+    ],
+  };
 
   it("are no logs of the book, and neither are the portions of one flush", () => {
-    const sheets = [{ name: "Log", grid: log(45_778, 2.4, 2.5) }, { name: "Watch", grid: made }, { name: "Flush day", grid: portions }];
+    const sheets = [
+      { name: "Log", grid: log(45_778, 2.4, 2.5) },
+      { name: "Watch", grid: made },
+      { name: "Flush day", grid: portions },
+    ];
     expect(names(sheets)).toEqual(["Log"]);
   });
 
@@ -42,7 +66,9 @@ describe("sheets that are made here", () => {
 
 describe("shareDays", () => {
   it("tells two pots of the same 2 days from two weeks that follow each other", () => {
-    const [one, same, later] = [log(45_778, 2.4, 2.5), log(45_778, 2, 2.1), log(45_785, 2, 2.1)].map((grid) => readLog(grid));
+    const [one, same, later] = [log(45_778, 2.4, 2.5), log(45_778, 2, 2.1), log(45_785, 2, 2.1)].map((grid) =>
+      readLog(grid),
+    );
     if (one === undefined || same === undefined || later === undefined) throw new Error("three logs were read");
     expect([shareDays([one, same]), shareDays([one, later])]).toEqual([true, false]);
   });
