@@ -22,7 +22,7 @@ async function recalc({ file, out, blank, json }: RecalcRequest): Promise<void> 
   await buildIfStale();
   const { host, metadata } = loadBundle();
   const { computeBook } = await import("./engine/compute");
-  const computed = await computeBook(book, host, metadata, { blank });
+  const computed = await about(file, () => computeBook(book, host, metadata, { blank }));
   if (out !== undefined) {
     const copy = await about(file, () => patchXlsx(bytes, computed));
     await writeWhole(out, copy.bytes);
@@ -41,8 +41,10 @@ async function about<Answer>(file: string, work: () => Answer | Promise<Answer>)
 
 /** One clear line for whatever stops the work; standard output stays empty. */
 function stop(problem: unknown): never {
-  const isExpected = problem instanceof FileProblem || problem instanceof UsageProblem;
-  process.stderr.write(`recalc: ${messageOf(problem)}\n`);
+  // The engine goes down into a formula as deep as it is nested.
+  const isTooDeep = problem instanceof RangeError;
+  const isExpected = problem instanceof FileProblem || problem instanceof UsageProblem || isTooDeep;
+  process.stderr.write(`recalc: ${isTooDeep ? "formulas or names of it are nested deeper than can be computed" : messageOf(problem)}\n`);
   process.exit(isExpected ? exitCodes.notUsable : exitCodes.failed);
 }
 

@@ -1,9 +1,10 @@
-import { execFile } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { execFile, spawn } from "node:child_process";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { rawWorkbook } from "./files/raw-workbook";
+import { rawWorkbook, type RawSheet } from "./files/raw-workbook";
 
 const folder = mkdtempSync(path.join(tmpdir(), "recalc-"));
 const log = path.join(folder, "log.xlsx");
@@ -18,6 +19,10 @@ const rows = [
 beforeAll(() => {
   writeFileSync(log, rawWorkbook({ sheets: [{ name: "Bench 1", rows }, { name: "Notes", rows: "" }] }));
   writeFileSync(path.join(folder, "broken.xlsx"), "not a workbook");
+  const one = (formula: string): RawSheet[] => [{ name: "Log", rows: `<row r="1"><c r="A1"><f>${formula}</f></c></row>` }];
+  writeFileSync(path.join(folder, "deep.xlsx"), rawWorkbook({ sheets: one(`${"-".repeat(8000)}1`) }));
+  const ring = '<definedName name="Salt">Ratio</definedName><definedName name="Ratio">Salt</definedName>';
+  writeFileSync(path.join(folder, "ring.xlsx"), rawWorkbook({ sheets: one("Salt+1"), names: ring }));
 });
 afterAll(() => {
   rmSync(folder, { recursive: true });
@@ -74,6 +79,8 @@ describe("npm run recalc", () => {
 
   test.each([
     ["a broken file", ["broken.xlsx", "--json"], "recalc: broken.xlsx: it is not an .xlsx workbook\n"],
+    ["8,000 signs before a number", ["deep.xlsx"], "recalc: formulas or names of it are nested deeper than can be computed\n"],
+    ["names that name each other", ["ring.xlsx"], "recalc: formulas or names of it are nested deeper than can be computed\n"],
     ["a file that is not there", ["none.xlsx"], "recalc: none.xlsx: there is no such file\n"],
     ["an unknown option", ["log.xlsx", "--fast"], "[--blank zero|null|empty]\n"],
   ])("%s gives one line on standard error, nothing on standard output, and exit code 2", async (_, args, says) => {
@@ -82,5 +89,27 @@ describe("npm run recalc", () => {
     expect(said.endsWith(says)).toBe(true);
     expect(said.split("\n")).toHaveLength(2);
     expect(existsSync(path.join(folder, "none.xlsx"))).toBe(false);
+  });
+
+  test("killed at eight moments it leaves a copy that is absent or whole, the file as it was, and at the end nothing beside them", async () => {
+    const before = readFileSync(log);
+    const [place, whole] = [path.join(folder, "killed"), path.join(folder, "whole.xlsx")];
+    mkdirSync(place);
+    expect(await recalc("log.xlsx", "--out", "whole.xlsx")).toMatchObject({ code: 0 });
+    const out = path.join(place, "copy.xlsx");
+    for (const milliseconds of [100, 250, 300, 350, 400, 450, 500, 600]) {
+      const args = [path.resolve("tools/run.js"), "workbench/recalc.ts", log, "--out", out];
+      const child = spawn(process.execPath, args, { stdio: "ignore" });
+      const ended = new Promise((resolve) => child.once("close", resolve));
+      await wait(milliseconds);
+      child.kill("SIGKILL");
+      await ended;
+      if (existsSync(out)) expect(readFileSync(out)).toEqual(readFileSync(whole));
+      rmSync(out, { force: true });
+    }
+    writeFileSync(path.join(place, ".copy.xlsx.2147483646.part"), "half of a copy");
+    expect(await recalc("log.xlsx", "--out", out)).toMatchObject({ code: 0 });
+    expect(readdirSync(place)).toEqual(["copy.xlsx"]);
+    expect(readFileSync(log)).toEqual(before);
   });
 });

@@ -32,7 +32,8 @@ export async function computeBook(
     return runEngine(sheets, names, univerFunctions(host, metadata, "RUNOFF", () => blank));
   };
   const readsSpills = prepared.some(({ cells }) => cells.some(({ formula = "" }) => hasSpillReference(formula)));
-  let before: Answers = { sheets: [], refused: outOfReach(prepared) };
+  const asked = prepared.map(({ name, cells }, n) => ({ name, cells: cells.filter(({ address }) => !direct.has(keyOf(n, address))) }));
+  let before: Answers = { sheets: [], refused: outOfReach(asked, engineNames(book)) };
   for (let round = 1; ; round += 1) {
     const now = await computeOnce(book, prepared, { direct, engine, before });
     const isSettled = now.refused.size === before.refused.size && (!readsSpills || haveSameSpills(before, now));

@@ -1,5 +1,7 @@
 import { CellValueType, LocaleType, LogLevel, Univer, UniverInstanceType, type ICellData, type IWorkbookData } from "@univerjs/core";
 import {
+  ArrayValueObject,
+  BaseReferenceObject,
   ErrorType,
   ErrorValueObject,
   FormulaDataModel,
@@ -14,6 +16,7 @@ import { firstValueFrom } from "rxjs";
 import type { CellValue } from "../host/functions-host";
 import type { EngineAnswer, EngineCell, EngineName, EngineSheet } from "./engine-sheet";
 import { withReason } from "./error-reasons";
+import { mostNamedCells, tooManyCells } from "./reach";
 import type { UniverFunction } from "./univer-functions";
 import { reasonOf } from "./univer-values";
 
@@ -42,16 +45,34 @@ export async function runEngine(
   }
 }
 
-/** One function of the engine that throws would otherwise end the whole calculation. */
+/**
+ * One function of the engine that throws would otherwise end the whole calculation; one that is given, or answers, millions of
+ * cells would keep it busy for minutes. What a formula comes to ask for is only known here: OFFSET and INDIRECT make ranges.
+ */
 function contain(executor: BaseFunction): void {
   const calculate = executor.calculate.bind(executor);
   executor.calculate = (...args) => {
     try {
-      return calculate(...args);
+      if (isTooLarge(args)) return tooLarge();
+      const answer = calculate(...args);
+      return isTooLarge([answer]) ? tooLarge() : answer;
     } catch {
       return ErrorValueObject.create(ErrorType.VALUE);
     }
   };
+}
+
+const tooLarge = (): ErrorValueObject => new ErrorValueObject(ErrorType.VALUE).withCustomData({ reason: tooManyCells });
+
+/** A column beside a row makes a table of both. */
+function isTooLarge(values: ReturnType<BaseFunction["calculate"]>[]): boolean {
+  let [rows, columns] = [1, 1];
+  for (const value of values) {
+    if (!(value instanceof ArrayValueObject || value instanceof BaseReferenceObject)) continue;
+    rows = Math.max(rows, value.getRowCount());
+    columns = Math.max(columns, value.getColumnCount());
+  }
+  return rows * columns > 2 * mostNamedCells;
 }
 
 async function calculated(univer: Univer): Promise<EngineAnswer> {

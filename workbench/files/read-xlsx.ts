@@ -12,6 +12,8 @@ import { checkWhole, sheetParts } from "./sheet-parts";
 const millisecondsPerDay = 86_400_000;
 /** The host takes no longer ones. */
 const longestFormula = 8192;
+/** A bench a sheet for a whole nursery. */
+const mostSheets = 1000;
 
 /** Reads an .xlsx: typed values, formulas as a person would type them with the value kept beside each, tables and names. */
 export async function readXlsx(bytes: Uint8Array): Promise<Book> {
@@ -19,6 +21,7 @@ export async function readXlsx(bytes: Uint8Array): Promise<Book> {
   checkWhole(parts);
   const places = sheetParts(parts);
   const names = [...places.keys()];
+  if (names.length > mostSheets) throw new FileProblem(`it has ${names.length} sheets, more than ${mostSheets}: it is not opened`);
   if (names.includes("")) throw new FileProblem("it is damaged: a sheet of it has no name");
   const workbook = await parsed(bytes, names);
   const date1904 = workbook.dateSystem === "1904";

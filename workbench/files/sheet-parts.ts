@@ -62,9 +62,17 @@ interface Relationship {
 /** What a part points to; the package itself is the part without a name. */
 function relationships(parts: Package, part: string): Relationship[] {
   return attributesOf(partOf(parts, relationshipsOf(part)), "Relationship").map(({ Id: id = "", Type: type = "", Target = "" }) => {
-    const target = new URL(Target, `package:///${part}`);
-    return { id, type, target: decodeURI(target.pathname.slice(1)) };
+    return { id, type, target: placeOf(Target, part) };
   });
+}
+
+/** The path of the part that another points to. */
+function placeOf(target: string, from: string): string {
+  try {
+    return decodeURI(new URL(target, `package:///${from}`).pathname.slice(1));
+  } catch {
+    throw new FileProblem(`it is damaged: ${from === "" ? "it" : from} points to ${target.slice(0, 60)}, which is no place in it`);
+  }
 }
 
 export function partOf(parts: Package, part: string): Uint8Array {

@@ -1,12 +1,21 @@
 import { strToU8 } from "fflate";
 import { describe, expect, test } from "vitest";
+import { computeBook } from "../../../workbench/engine/compute";
 import { readCsv } from "../../../workbench/files/read-csv";
 import { readXlsx } from "../../../workbench/files/read-xlsx";
-import { head, main, rawWorkbook } from "./raw-workbook";
+import { loadBundle } from "../../../workbench/host/load-bundle";
+import { head, main, rawWorkbook, relationships } from "./raw-workbook";
 
 const sheetOf = (rows: string): Uint8Array => rawWorkbook({ sheets: [{ name: "Log", rows }] });
 const cell = (inner: string): Uint8Array => sheetOf(`<row r="1"><c r="A1">${inner}</c></row>`);
 const entities = '<!DOCTYPE w [<!ENTITY a "salt"><!ENTITY b "&a;&a;&a;&a;">]>';
+
+const halved = (bytes: Uint8Array): Uint8Array => bytes.slice(0, bytes.length / 2);
+const pointer = (kind: string, target: string): string => relationships([[kind, target]]);
+const pointingTo = (target: string): Uint8Array =>
+  rawWorkbook({ sheets: [{ name: "Log", rows: "" }], parts: { "xl/_rels/workbook.xml.rels": pointer("worksheet", target) } });
+const startingAt = (target: string): Uint8Array =>
+  rawWorkbook({ sheets: [{ name: "Log", rows: "" }], parts: { "_rels/.rels": pointer("officeDocument", target) } });
 
 describe("a file that sets a trap is refused in one line", () => {
   test.each<[string, Uint8Array, string]>([
@@ -16,6 +25,16 @@ describe("a file that sets a trap is refused in one line", () => {
     ["entities that grow", rawWorkbook({ sheets: [{ name: "Log", rows: "" }], parts: { "xl/worksheets/sheet1.xml": `${head}${entities}<worksheet xmlns="${main}"><sheetData/></worksheet>` } }), "declares entities"],
     ["a cell at the far corner of the sheet beside one at the near", sheetOf('<row r="1"><c r="A1"><v>1</v></c></row><row r="1048576"><c r="XFD1048576"><v>1</v></c></row>'), "far more cells than any log"],
     ["a formula of 10,001 letters", cell(`<f>1${"+1".repeat(5000)}</f>`), "more than 8192 letters"],
+    ["a pointer that is no address", pointingTo("http://["), "is no place in it"],
+    ["a pointer with half a letter", pointingTo("worksheets/%E0%A4%A.xml"), "is no place in it"],
+    ["a pointer to nothing", pointingTo("worksheets/none.xml"), "xl/worksheets/none.xml is missing"],
+    ["a pointer out of the package", pointingTo("../../../../etc/passwd"), "etc/passwd is missing"],
+    ["a workbook that starts in the list of its own parts", startingAt("_rels/.rels"), "_rels/_rels/.rels.rels is missing"],
+    ["1,001 sheets", rawWorkbook({ sheets: Array.from({ length: 1001 }, (_, n) => ({ name: `S${n}`, rows: "" })) }), "more than 1000"],
+    ["a part that is 299 MB of blanks", rawWorkbook({ sheets: [], parts: { "xl/blanks.xml": new Uint8Array(299 * 1024 * 1024).fill(0x20) } }), "packed more than 200"],
+    ["a cell right of the last column", sheetOf('<row r="1"><c r="ZZZZZZ1"><v>1</v></c></row>'), "outside the supported sheet bounds"],
+    ["a row that is no number", sheetOf('<row r="x"><c r="Ax"><v>1</v></c></row>'), "outside the supported sheet bounds"],
+    ["half of its bytes", halved(cell("<v>1</v>")), "its zip container cannot be read"],
     ["a sheet without a name", rawWorkbook({ sheets: [{ name: "", rows: "" }] }), "has no name"],
   ])("%s", async (_, bytes, says) => {
     await expect(readXlsx(bytes)).rejects.toThrow(says);
@@ -35,4 +54,13 @@ describe("a file that sets a trap is refused in one line", () => {
     expect(book.sheets[0]?.cells.get("A1")?.value).toBe(long);
     expect(readCsv(strToU8(`EC,${long}\n`), "log").sheets[0]?.cells.get("B1")?.value).toBe(long);
   });
+});
+
+test("formulas that share themselves, in a ring and with no first one, are refused or left as they are", async () => {
+  const ring = '<row r="1"><c r="A1"><f t="shared" ref="A1:A2" si="0">A2</f></c></row><row r="2"><c r="A2"><f t="shared" ref="A1:A2" si="0">A1</f></c></row>';
+  const orphan = '<row r="3"><c r="B3"><f t="shared" si="7"/><v>5</v></c></row>';
+  const { host, metadata } = loadBundle();
+  const [sheet] = await computeBook(await readXlsx(sheetOf(ring + orphan)), host, metadata);
+  const itself = { error: "#VALUE!", reason: expect.stringContaining("reads its own answer") as string };
+  expect(Object.fromEntries(sheet?.values ?? [])).toEqual({ A1: itself, A2: itself });
 });
