@@ -1,8 +1,23 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
 import { afterAll, expect, test } from "vitest";
 import { type FailedTrial, failuresOf, trials } from "./forced-failures";
 
 /** So many of a sync's writes fail in a common run; `npm run failures` tries every one and prints the figures. */
-const mostWrites = process.env["MODE"] === "every-write" ? Infinity : 6;
+const mostWrites = process.env["MODE"] === "every-write" ? Infinity : 4;
+
+const root = path.resolve(import.meta.dirname, "../../..");
+const text = (file: string): string => readFileSync(path.join(root, file), "utf8");
+
+test("everything of the pane that writes on a sheet is among the trials", () => {
+  const files = readdirSync(path.join(root, "taskpane/sheet")).map((name) => name.replace(".ts", ""));
+  const writers = files.filter((name) => text(`taskpane/sheet/${name}.ts`).includes("writingInExcel("));
+  const called = text("tests/taskpane/sheet/forced-failures.ts");
+  const onTheWay = files.map((name) => text(`taskpane/sheet/${name}.ts`)).join("");
+  const missing = writers.filter((name) => !called.includes(`taskpane/sheet/${name}"`) && !onTheWay.includes(`"./${name}"`));
+  expect(writers).toContain("write-entries");
+  expect(missing).toEqual([]);
+});
 
 const tried: FailedTrial[] = [];
 

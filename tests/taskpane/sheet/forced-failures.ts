@@ -1,6 +1,8 @@
 import { bandFor } from "../../../src/index";
 import { computedColumns } from "../../../taskpane/formulas/computed-columns";
 import { plantColumns } from "../../../taskpane/formulas/plant-columns";
+import { sheetFor } from "../../../taskpane/made-sheets";
+import { type SheetTool } from "../../../taskpane/next-thing";
 import { type RootZone } from "../../../taskpane/root-zone";
 import { addColumns, putColumns } from "../../../taskpane/sheet/add-columns";
 import { type Done } from "../../../taskpane/sheet/done";
@@ -12,8 +14,7 @@ import { addSheet } from "../../../taskpane/sheet/new-sheet";
 import { placePicture } from "../../../taskpane/sheet/place-picture";
 import { turnColumns } from "../../../taskpane/sheet/turn-columns";
 import { keepValuesOnly } from "../../../taskpane/sheet/values-only";
-import { flushSheet } from "../../../taskpane/templates/flush-sheet";
-import { mixSheet } from "../../../taskpane/templates/mix-sheet";
+import { writeEntries } from "../../../taskpane/sheet/write-entries";
 import { SheetProblem } from "../../../taskpane/workbook";
 import { areaAt } from "../../../workbench/host/excel/area";
 import { type Fault } from "../../../workbench/host/excel/switches";
@@ -23,10 +24,10 @@ import { bench, benchLog, zoneAt } from "./bench-log";
 // Every action of the pane on a sheet, and every taking back, with one of its syncs failing: before it, after it, or at one
 // of its writes; once, or from then on for good.
 
-type Bench = ReturnType<typeof bench>;
+export type Bench = ReturnType<typeof bench>;
 type Action = (zone: RootZone) => Promise<Done | undefined>;
 
-interface Trial {
+export interface Trial {
   readonly prepare: () => Promise<{ readonly host: Bench; readonly zone: RootZone }>;
   readonly act: Action;
 }
@@ -94,6 +95,10 @@ const place: Action = async ({ selection }) => {
 
 const addPlant: Action = (zone) => putColumns(zone, plantColumns(zone.reading));
 
+/** A sheet for a step of the course, made from the pot shown. */
+const newSheet = (tool: SheetTool): Trial =>
+  ({ prepare: () => onLog(freshBench()), act: (zone) => addSheet(sheetFor(tool, zone)) });
+
 const actions: Readonly<Record<string, Trial>> = {
   "adding columns": { prepare: () => onLog(freshBench()), act: (zone) => addColumns(zone, columns("Salt ratio", "Row flags"), options) },
   "adding columns to a Table": { prepare: inTable, act: (zone) => addColumns(zone, columns("Salt ratio", "pH shift"), options) },
@@ -109,8 +114,17 @@ const actions: Readonly<Record<string, Trial>> = {
   "turning columns into functions": { prepare: withPlain, act: (zone) => turnColumns(zone, "functions") },
   "keeping values only": { prepare: () => withColumns("Salt ratio", "pH shift"), act: keepValuesOnly },
   "entering formulas again": { prepare: stuck, act: reenter },
-  "a new mix sheet": { prepare: () => onLog(freshBench()), act: () => addSheet(mixSheet()) },
-  "a new flush sheet": { prepare: () => onLog(freshBench()), act: () => addSheet(flushSheet()) },
+  "a new mix sheet": newSheet("mix sheet"),
+  "a new flush sheet": newSheet("flush sheet"),
+  "a new watch sheet": newSheet("watch sheet"),
+  "a new meter sheet": newSheet("meter sheet"),
+  "writing a portion's readings": {
+    prepare: () => onLog(freshBench()),
+    act: async ({ selection }) => {
+      await writeEntries(selection.sheetId, [{ row: 5, column: 1, values: [1.2, 6] }, { row: 5, column: 5, values: [0.8] }]);
+      return undefined;
+    },
+  },
   "placing the picture": { prepare: () => onLog(freshBench()), act: place },
   "keeping answers": {
     prepare: () => onLog(freshBench()),
@@ -137,7 +151,7 @@ const takingBack = ({ prepare, act }: Trial): Trial => {
   };
 };
 
-const withoutWayBack = new Set(["placing the picture", "keeping answers"]);
+const withoutWayBack = new Set(["placing the picture", "keeping answers", "writing a portion's readings"]);
 
 export const trials: Readonly<Record<string, Trial>> = Object.fromEntries(
   Object.entries(actions).flatMap(([name, trial]) =>
@@ -159,7 +173,7 @@ function cellsOf(store: Bench["store"], id: string): string[] {
 const widthsOf = (store: Bench["store"], id: string): number[] => Array.from({ length: 20 }, (_, column) => store.box(areaAt(id, 0, column)).width);
 
 /** All of a workbook that a person could see, without the ids that differ from one making to the next. */
-function workbook({ store, records }: Bench): string {
+export function workbook({ store, records }: Bench): string {
   const nameOf = new Map(store.sheets().map(({ id, name }) => [id, name]));
   const sheets = store.sheets().map(({ id, name }) => [name, cellsOf(store, id), widthsOf(store, id), [...records.sheet(id).custom]]);
   const lists = [records.tables, records.shapes, records.charts, records.conditionalFormats, records.validations, records.names];
