@@ -3,12 +3,13 @@ import { type NewColumn } from "../formulas/new-column";
 import { type RootZone } from "../root-zone";
 import { offers, SheetProblem, writingInExcel } from "../workbook";
 import { type Block, blockAddress, rangeOf } from "./address";
-import { asBefore, assertUnchanged, asWritten, type Done, writableSheet, type WrittenCells } from "./done";
+import { asBefore, asKnown, assertUnchanged, asWritten, type Done, writableSheet, type WrittenCells } from "./done";
 import { fillEmpty } from "./fill-empty";
 import { assertFree } from "./free-place";
 import { leftOutInWords } from "./left-out";
 import { assertNew, headerCells } from "./log-place";
 import { picksOf } from "./looks";
+import { type Stood, keepTyped, stoodIn } from "./typed-meanwhile";
 import { wholly } from "./wholly";
 
 /** The part of the host's interface that widens a Table without moving its neighbours. */
@@ -122,15 +123,21 @@ const narrow = ({ sheetId, tableName, whole }: Narrowing, written: readonly Writ
       throw new SheetProblem("changed");
     await assertUnchanged(context, sheet, written);
     const wide = { ...whole, columns: whole.columns + added };
+    let stood: Stood[] = [];
     const write = (): void => {
+      stood = stoodIn(sheet, asKnown(written));
       resized(context, { tableName, block: whole });
       asBefore(sheet, written);
     };
-    const putBack = async (again: Excel.RequestContext): Promise<void> => {
+    const widened = (again: Excel.RequestContext): void => {
       resized(again, { tableName, block: wide });
       asWritten(again.workbook.worksheets.getItem(sheetId), written);
+    };
+    const putBack = async (again: Excel.RequestContext): Promise<void> => {
+      widened(again);
       await again.sync();
     };
     await wholly(context, { where: `the Table ${tableName} on ${sheet.name}`, write, putBack });
+    await keepTyped(context, stood, () => { widened(context); });
     return `Taken back: the Table ${tableName} is as wide as before.`;
   });

@@ -1,6 +1,7 @@
 import { SheetProblem, writingInExcel } from "../workbook";
 import { type Block, blockAddress, rangeOf } from "./address";
 import { type Dress, dress, type Looks, putLooksBack } from "./looks";
+import { keepTyped, type Known, type Stood, stoodIn } from "./typed-meanwhile";
 import { wholly } from "./wholly";
 
 /** What an action did, in words, and how to take it back. */
@@ -35,13 +36,22 @@ export const takeBackCells = (sheets: readonly WrittenSheet[]): Promise<string> 
       open.push({ sheet, sheetId, written });
     }
     const where = open.map(({ sheet, written }) => `${addresses(written)} of ${sheet.name}`).join(", ");
-    const write = (): void => { for (const { sheet, written } of open) asBefore(sheet, written); };
+    let stood: Stood[] = [];
+    const write = (): void => {
+      stood = open.flatMap(({ sheet, written }) => stoodIn(sheet, asKnown(written)));
+      for (const { sheet, written } of open) asBefore(sheet, written);
+    };
     await wholly(context, { where, write, putBack: (again) => asAfter(again, sheets) });
+    await keepTyped(context, stood, () => { for (const { sheet, written } of open) asWritten(sheet, written); });
     const wasBlank = sheets.every(({ written }) =>
       written.every(({ before }) => before.flat().every((cell) => cell === "")),
     );
     return `Taken back: ${where} ${wasBlank ? "is empty again" : "as before"}.`;
   });
+
+/** What an action wrote stands in its cells, or already what stood there before it. */
+export const asKnown = (written: readonly WrittenCells[]): Known[] =>
+  written.map(({ block, before, after }) => ({ block, holds: after, orHolds: before }));
 
 /** Queues that cells hold, and look like, what they did before. */
 export function asBefore(sheet: Excel.Worksheet, written: readonly WrittenCells[]): void {

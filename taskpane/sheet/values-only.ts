@@ -96,7 +96,7 @@ async function filledBy(
       range: sheet
         .getRangeByIndexes(row, column, 1, 1)
         .getSpillingToRangeOrNullObject()
-        .load("rowIndex,columnIndex,rowCount,columnCount,values"),
+        .load("rowIndex,columnIndex,rowCount,columnCount,values,formulas"),
     }));
     await context.sync();
     filled.push(
@@ -107,6 +107,7 @@ async function filledBy(
               {
                 block: blockOf(range),
                 before: onlyFirst(range.values, formula),
+                shown: range.formulas as unknown[][],
                 write: values(range.values as unknown[][]),
               },
             ],

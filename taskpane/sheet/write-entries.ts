@@ -1,6 +1,7 @@
 import { SheetProblem, writingInExcel } from "../workbook";
 import { type Block, blockAddress, rangeOf } from "./address";
 import { addresses, writableSheet } from "./done";
+import { keepTyped, type Stood, stoodIn } from "./typed-meanwhile";
 import { wholly } from "./wholly";
 
 /** Figures for cells of one row; a cell that holds something already is never written over. */
@@ -22,26 +23,22 @@ export const writeEntries = (sheetId: string, entries: readonly Entry[]): Promis
       block: { row, column, rows: 1, columns: values.length }, values,
     }));
     assertEmpty(places, await formulasIn(context, sheet, places));
-    let seen: readonly Excel.Range[] = [];
+    let stood: Stood[] = [];
     const write = (): void => {
-      seen = places.map(({ block }) => rangeOf(sheet, block).load("formulas"));
+      stood = stoodIn(sheet, places.map(({ block, values }) => ({ block, holds: [values.map(() => "")] })));
       for (const { block, values } of places) rangeOf(sheet, block).values = [[...values]];
     };
     const where = `${addresses(places)} of ${sheet.name}`;
     await wholly(context, { where, write, putBack: (again) => emptied(again, sheetId, places) });
-    const before = seen.map(({ formulas }) => formulas as unknown[][]);
-    if (before.every(isEmpty)) return;
-    for (const [i, { block }] of places.entries()) rangeOf(sheet, block).formulas = before[i] ?? [];
-    await context.sync();
-    assertEmpty(places, before);
+    await keepTyped(context, stood, () => {
+      for (const { block, values } of places) rangeOf(sheet, block).values = [values.map(() => "")];
+    });
   });
 
 interface Place {
   readonly block: Block;
   readonly values: readonly number[];
 }
-
-const isEmpty = (cells: readonly (readonly unknown[])[]): boolean => cells.flat().every((cell) => cell === "");
 
 async function formulasIn(
   context: Excel.RequestContext, sheet: Excel.Worksheet, places: readonly Place[],
@@ -52,7 +49,7 @@ async function formulasIn(
 }
 
 function assertEmpty(places: readonly Place[], cells: readonly unknown[][][]): void {
-  const taken = places.find((_, i) => !isEmpty(cells[i] ?? []));
+  const taken = places.find((_, i) => cells[i]?.flat().some((cell) => cell !== ""));
   if (taken === undefined) return;
   throw new SheetProblem("filled", `${blockAddress(taken.block)} holds something already. Nothing was written.`);
 }
