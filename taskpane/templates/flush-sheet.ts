@@ -19,6 +19,9 @@ const care = [
   ),
 ];
 
+/** What the log reader takes for a flush, once water was poured. */
+const flushed = 'IF(N({poured:B})=0,"","flushed with "&TEXT({poured:B},"0.0")&" L")';
+
 const feedOf = (days: number): string => `IF(COUNT({full},{water})<2,"",RUNOFF.RECOVERYFEED({full},{water},${days}))`;
 
 /**
@@ -41,12 +44,12 @@ export function flushSheet(pot: SheetPot = {}): SheetTemplate {
       heading("Acid for what you pour", "", "", "", "", "", "How to read it"),
       ...acidLines({ litres: "{poured:D}", target: "{pourPh}", reasonAt: 6 }),
       gap,
-      ...watchLines(feedOf),
+      ...watchLines(feedOf, flushed),
       gap,
       ...care,
     ],
-    widths: [36, 19, 16, 11, 11, 27, 50, 3, 3, 12, 12, 12, 20],
-    printColumns: 7,
+    widths: [36, 19, 16, 11, 11, 27, 46, 24, 3, 12, 12, 12, 20],
+    printColumns: 8,
     landscape: false,
     chart: {
       title: "Runoff EC, reading by reading (mS/cm)",
