@@ -26,8 +26,8 @@ async function opened(scene: Scene): Promise<Page> {
   return page;
 }
 
-/** Each press with what it answers, in an order in which one makes way for the next. */
-const presses: readonly (readonly [id: string, says: RegExp])[] = [
+/** Each press with what it answers, in an order in which one makes way for the next; a new sheet is left for the log. */
+const presses: readonly (readonly [id: string, says: RegExp, then?: "back"])[] = [
   ["add-columns", /^Put 2 columns on Log/],
   ["add-columns", /^Tick a column that is not there yet/],
   ["plant-columns", /^Put 4 columns on Log/],
@@ -36,10 +36,10 @@ const presses: readonly (readonly [id: string, says: RegExp])[] = [
   ["turn-columns", /^No formula of Log is left/],
   ["mark", /^Marked|^Nothing|marks/],
   ["unmark", /marks|Removed/],
-  ["new-mix", /^Made the sheet Mix/],
-  ["new-watch", /^Made the sheet Watch/],
+  ["new-mix", /^Made the sheet Mix/, "back"],
+  ["new-watch", /^Made the sheet Watch/, "back"],
   ["new-meter", /^Made the sheet Meter/],
-  ["take-back", /^Taken back: the sheet Meter is gone/],
+  ["take-back", /^Taken back: the sheet Meter is gone/, "back"],
   ["place", /^Placed on Log/],
 ];
 
@@ -49,9 +49,10 @@ describe.skipIf(!hasBrowser)("every message is seen when it appears, in a pane o
 
   it(`an answer stands in view after each of ${presses.length} presses down the pane`, async () => {
     const page = await opened({ cells: climbing(), selected: [[3, 0, 1, 1]] });
-    for (const [id, says] of presses) {
+    for (const [id, says, then] of presses) {
       await page.click(`#${id}`);
       expect(await said(page, says), id).toEqual({ inView: true });
+      if (then === "back") await page.click("#back-to-log");
     }
     await page.close();
   });
@@ -69,7 +70,9 @@ describe.skipIf(!hasBrowser)("every message is seen when it appears, in a pane o
     const page = await opened({ cells: [...climbing(1), [46_083, 1.5, 7.5, 5.8, 6, ""]], selected: [[1, 0, 1, 1]] });
     await page.click("#next-thing");
     expect(await said(page, /^Write the readings into row 4\./)).toEqual({ inView: true });
-    expect(await page.evaluate(() => window.sheet.store.selection().map(({ row, column }) => [row, column]))).toEqual([[3, 0]]);
+    expect(await page.evaluate(() => window.sheet.store.selection().map(({ row, column }) => [row, column]))).toEqual([
+      [3, 0],
+    ]);
     await page.close();
   });
 
