@@ -28,10 +28,8 @@ export class WorkQueue {
    * has its way back, before anything else can fail.
    */
   carryOut(action: () => Promise<Done | undefined>, at: string, after: () => Promise<void> = nothingMore): void {
-    const turn = this.queue.then(() => this.tried(action, at, after)).finally(this.host.redraw);
-    // A fault of ours is left to the page to report; the next action still has its turn.
-    this.queue = turn.catch(() => undefined);
-    void turn;
+    // A fault in drawing is left to the page to report; the next action still has its turn.
+    this.queue = this.queue.catch(() => undefined).then(() => this.tried(action, at, after)).then(this.host.redraw);
   }
 
   takeBack(at: string): void {
@@ -60,7 +58,6 @@ export class WorkQueue {
       if (known && problem.takeBack !== undefined)
         this.done.push({ words: problem.message, takeBack: problem.takeBack });
       this.host.say({ words: known ? problem.message : pageWords.fault(String(problem)), isProblem: true, at });
-      if (!known) throw problem;
     }
   }
 

@@ -28,7 +28,7 @@ Every function by the question it answers: what it takes, what it answers, what 
 
 Back to the [README](../README.md). This page is made from the code by \`npm run docs\`, and its examples are run by the tests.
 
-- Type \`=RUNOFF.\` in a cell and the name of a function. EC is in mS/cm at 25 C, temperature in C, volume in litres, unless said otherwise; ppm is mg/L.
+- Type \`=RUNOFF.\` in a cell and the name of a function. An Excel with a decimal comma takes \`;\` between arguments. EC is in mS/cm at 25 C, temperature in C, volume in litres, unless said otherwise; ppm is mg/L.
 - \`cell or range\`: a range answers in its own shape, and a single cell stretches along it. \`series\`: a column or a row of readings in order, one answer.
 - Blank in, blank out. For EC, pH and temperature a 0 counts as not measured, because some versions of the host hand a blank cell over as 0. A volume, a day number and the EC of water may be 0: pure water, and so is a blank that arrives as 0.
 - What cannot be answered is refused: \`#VALUE!\` with its reason where an input is wrong, \`#N/A\` where no answer can exist. Some desktop versions hide the reason.
