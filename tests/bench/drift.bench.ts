@@ -1,4 +1,4 @@
-import { type Dated, drift } from "../../src/index";
+import { type Dated, drift, recoveryTrend } from "../../src/index";
 import { type Bench, leastMilliseconds } from "./measure";
 
 /** A log that drifts by 0.0001 a day under noise, by the minimal standard generator, so that a run can be repeated. */
@@ -36,18 +36,22 @@ const pen = (log: readonly Dated[]): Dated[] => log.map(({ day, value }) => ({ d
 
 const logs = { "no ties": driftingLog, "a pen's ties": (length: number) => pen(driftingLog(length)) } as const;
 
-/** By which power of the readings the time grows: 1 is linear. */
-const growth = Object.entries(logs).map(([kind, logOf]): Bench => ({
-  name: `growth of DRIFT from 10,000 to 100,000 readings, ${kind}`,
+const trendOf = { DRIFT: drift, RECOVERYTREND: (log: readonly Dated[]) => recoveryTrend(log, 1, 2) } as const;
+
+/** The two functions that look at every pair of readings, at three lengths; the exponent is the one of the last step. */
+const sideBySide = Object.entries(trendOf).flatMap(([id, trend]) => Object.entries(logs).map(([kind, logOf]): Bench => ({
+  name: `growth of ${id} over 1,000, 10,000 and 100,000 readings, ${kind}`,
   run() {
-    const [small, large] = [logOf(10_000), logOf(100_000)];
-    const [less, more] = leastMilliseconds(() => drift(small), () => drift(large), 7);
-    return { figure: Math.log10(more / less), unit: "exponent", aim: 1.15, detail: `${less.toFixed(0)} to ${more.toFixed(0)} ms, least of 7` };
+    const [short, middle, long] = [1000, 10_000, 100_000].map(logOf);
+    const [least] = leastMilliseconds(() => trend(short ?? []), () => undefined, 7);
+    const [less, more] = leastMilliseconds(() => trend(middle ?? []), () => trend(long ?? []), 7);
+    const detail = `${[least, less, more].map((time) => time.toFixed(1)).join(" / ")} ms, least of 7`;
+    return { figure: Math.log10(more / less), unit: "exponent", aim: 1.15, detail };
   },
-}));
+})));
 
 export const benches: readonly Bench[] = [
-  ...growth,
+  ...sideBySide,
   {
     name: "DRIFT over 10,000 readings against the naive pairwise version",
     run() {
