@@ -48,7 +48,7 @@ export function flushSheet(pot: SheetPot = {}): SheetTemplate {
       gap,
       ...care,
     ],
-    widths: [36, 19, 16, 11, 11, 27, 46, 24, 3, 12, 12, 12, 20],
+    widths: [31, 19, 16, 11, 11, 24, 46, 22, 3, 12, 12, 12, 20],
     printColumns: 8,
     landscape: false,
     chart: {

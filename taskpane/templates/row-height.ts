@@ -2,6 +2,7 @@
 interface TallCell {
   readonly value?: string | number;
   readonly style?: string;
+  readonly lines?: number;
 }
 
 /** Points: a line of the usual text, and what keeps it off the edges; roomy enough for a pen. */
@@ -10,7 +11,7 @@ const edges = 5;
 
 const largeHeights: Readonly<Record<string, number>> = { title: 26, large: 28, largeText: 24, largeLabel: 22 };
 
-/** What a formula will say is not known yet: room for two lines. */
+/** What a formula will say is not known yet: room for two lines, unless the cell asks for more. */
 const unknownLines = 2;
 
 /**
@@ -21,8 +22,8 @@ export const rowHeight = (cells: readonly (TallCell | undefined)[], widths: read
 
 function cellHeight(cell: TallCell | undefined, width: number): number {
   if (cell?.style === undefined) return 0;
-  const lines =
-    cell.style !== "wrapped" ? 1 : cell.value === undefined ? unknownLines : linesOf(String(cell.value), width);
+  const said = cell.value === undefined ? (cell.lines ?? unknownLines) : linesOf(String(cell.value), width);
+  const lines = cell.style === "wrapped" ? said : 1;
   return Math.max(largeHeights[cell.style] ?? 0, lines * textLine + edges);
 }
 

@@ -20,6 +20,8 @@ export interface TemplateCell {
   /** As a person types it, without the equals sign. */
   readonly formula?: string;
   readonly style?: TemplateStyle;
+  /** Lines that a formula's words take at most, where they are more than two. */
+  readonly lines?: number;
   readonly numberFormat?: string;
   /** What may be typed here; its hint is shown while the cell is chosen. */
   readonly accepts?: Accepts;

@@ -97,6 +97,7 @@ const says = (band: string): Line => ({
     {
       formula: `IF(${isMissing},"",INDEX(RUNOFF.FLUSHSTOP(${phsTo()},${ecsTo()},${band},${litresTo()},{container},TRUE),1,2))`,
       style: "wrapped",
+      lines: 5,
     },
   ],
 });

@@ -245,3 +245,8 @@ describe("the days after, on the flush sheet", () => {
     expect((await sheetOf(asked)).at(`H${from}`)).toBe("");
   });
 });
+
+test("why the check says so has room for its five lines on paper: 5 of 14 points", () => {
+  const { heights } = flushSheet(pepper);
+  expect(heights[rowOf(flushSheet(pepper), "The stop check says") - 1]).toBeGreaterThanOrEqual(5 * 14);
+});
