@@ -6,10 +6,10 @@ import { localName, readXml } from "./xml";
 /** Sheets nest their tags about ten deep, drawings thirty; only a trap goes further. */
 const deepest = 200;
 /** As many cells as all array formulas of a workbook may fill together: a column down a whole sheet. */
-export const mostArrayCells = 1_048_576;
+const mostArrayCells = 1_048_576;
 
 /** What all parts of one package use up together. */
-export interface Allowance {
+interface Allowance {
   arrayCells: number;
 }
 

@@ -35,7 +35,7 @@ export interface SourceRow {
   readonly cells: readonly SourceCell[];
 }
 /** The element around all rows. */
-export type SourceData = Pick<SourceRow, "span" | "prefix">;
+type SourceData = Pick<SourceRow, "span" | "prefix">;
 
 export const partOf = ({ parts }: SourceCell, name: string): CellPart | undefined => parts.find((each) => each.name === name);
 

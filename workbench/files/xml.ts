@@ -5,7 +5,7 @@ import { FileProblem, messageOf } from "./file-problem";
 const portion = 65_536;
 
 /** What is told of a part while it is read. */
-export interface XmlListener {
+interface XmlListener {
   readonly open?: (tag: Tag, at: Parser) => void;
   readonly close?: (name: string, at: Parser) => void;
   /** A text, or a piece of a long one. */
