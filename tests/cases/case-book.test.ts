@@ -8,7 +8,7 @@ const each = cases.map((pot) => [pot.title, pot] as const);
 const bands = cases.flatMap(({ band }) => band ?? []);
 
 const fields = "title band limits log worst order say why source pending".split(" ");
-const sayFields = "verdict urgency phase causes notCauses first must anyOf mustNot tells".split(" ");
+const sayFields = "verdict urgency phase causes notCauses first must anyOf mustNot tells notTells".split(" ");
 const howFar = /read|common practice|memory|cop(y|ies)|abstract|balance|not seen/;
 const strangers = (object: object, known: readonly string[]): string[] =>
   Object.keys(object).filter((key) => !known.includes(key));

@@ -18,6 +18,8 @@ export interface Expected {
   readonly mustNot: readonly Act[];
   /** Patterns that the course or the reasons must hold, whatever the case of letters. */
   readonly tells?: readonly string[];
+  /** And such as neither may hold. */
+  readonly notTells?: readonly string[];
 }
 
 /** A pot, or a bench of pots, as its grower logged it, and what must be said of it. */

@@ -43,5 +43,6 @@ function actFaults(acts: readonly Act[], say: Expected): string[] {
 function textFaults(found: PotJudgement, say: Expected): string[] {
   const text = textOf(found);
   const silent = (say.tells ?? []).filter((each) => !new RegExp(each, "i").test(text));
-  return silent.map((each) => `says nothing of /${each}/`);
+  const untrue = (say.notTells ?? []).filter((each) => new RegExp(each, "i").test(text));
+  return [...silent.map((each) => `says nothing of /${each}/`), ...untrue.map((each) => `says /${each}/`)];
 }

@@ -53,6 +53,7 @@ export function feedOf(rows: readonly Entry[], { all, before, band }: FeedLog): 
     (entry) => changedAt !== undefined && Math.abs(entry.place - changedAt) <= 1 && tells(entry, "feed change"),
   );
   const isRamp = beforeFlush.length > 0;
+  const isStepwise = beforeFlush.length === 0 && climbsStepwise(feeds);
   const off = leap >= leapFactor ? "strong" : leap <= 1 / leapFactor && !isRamp ? "weak" : undefined;
   const limit = band.feedEcHigh;
   const waterEc = waterEcOf(all);
@@ -64,7 +65,7 @@ export function feedOf(rows: readonly Entry[], { all, before, band }: FeedLog): 
     tooStrong:
       ec !== undefined && isAbove(ec, limit + toleranceOf("ec", limit, { ...band, sample: "1:2 extract" }), resolution),
     nearLimit: ec !== undefined && !isBelow(ec, nearLimit * limit, resolution),
-    mixedWrong: isMeant ? undefined : off,
+    mixedWrong: isMeant || isStepwise ? undefined : off,
     ...chosenStrength(feeds, limit),
     ph: poured,
     phSide: poured === undefined ? undefined : phSideOf(poured, band),
@@ -97,6 +98,16 @@ const usualBeforeFlush = (feeds: readonly Entry[]): { readonly usual: number; re
 const sameFeedShare = 0.2;
 const fewestUsual = 1;
 const usualWindow = 8;
+
+/** So many readings make a climb; each within `sameFeedShare` of the one before. Common practice. */
+const fewestInClimb = 4;
+
+/** A feed that moved step by step was not mixed wrong once: a tank was topped up, or a grower raised it. */
+function climbsStepwise(feeds: readonly Entry[]): boolean {
+  const ecs = feeds.slice(-usualWindow).flatMap(({ inputEc }) => inputEc ?? []);
+  const isStep = (ec: number, before: number): boolean => Math.abs(ec - before) <= sameFeedShare * ec;
+  return ecs.length >= fewestInClimb && ecs.slice(1).every((ec, i) => isStep(ec, ecs[i] ?? NaN));
+}
 
 /** What the feed was before the run of feeds like the latest, and the place where that run began. */
 function usualBefore(feeds: readonly Entry[]): {

@@ -7,7 +7,7 @@ import { ecText, percentText, phText } from "./says/figures";
 import { drinksText } from "./says/ph-says";
 
 /** What one quantity of the runoff says, with the readings it rests on. */
-export function levelReason(level: Level | undefined, name: "ph" | "ec", { band, feed }: Facts): string {
+export function levelReason(level: Level | undefined, name: "ph" | "ec", { band, feed, phase }: Facts): string {
   const of = band.medium === "water culture" ? "" : "runoff ";
   const called = `${of}${name === "ph" ? "pH" : "EC"}`;
   if (level === undefined) return `${called} was not measured in the last two readings`;
@@ -18,13 +18,15 @@ export function levelReason(level: Level | undefined, name: "ph" | "ec", { band,
     name === "ec" && band.medium === "bark" && feed.waterEc !== undefined
       ? ` above the water's own ${ecText(feed.waterEc)}`
       : "";
-  return `${called} ${said}${less}: ${standingOf(level, band[name], isSoilDrain)}${level.trend === "none" ? "" : `, ${level.trend}`}`;
+  const isAfterFlush = phase.phase === "after a flush";
+  const standing = standingOf(level, band[name], { isSoilDrain, isAfterFlush });
+  return `${called} ${said}${less}: ${standing}${level.trend === "none" ? "" : `, ${level.trend}`}`;
 }
 
 function standingOf(
   { side, sideBefore, witness }: Level,
   [low, high]: readonly [number, number],
-  isSoilDrain: boolean,
+  { isSoilDrain, isAfterFlush }: { readonly isSoilDrain: boolean; readonly isAfterFlush: boolean },
 ): string {
   const limit = side === "low" || side === "barely low" ? `below ${low}` : `above ${high}`;
   if (side === "inside" && (sideBefore === "low" || sideBefore === "high"))
@@ -34,7 +36,7 @@ function standingOf(
     return `${limit}, but not by more than the drain of soil can be off what the roots meet`;
   if (side === "barely low" || side === "barely high")
     return `so close to the band ${low} to ${high} that a meter cannot tell`;
-  if (witness === "sole") return `${limit}, and the only reading`;
+  if (witness === "sole") return `${limit}, and the only reading${isAfterFlush ? " since the flush" : ""}`;
   if (witness === "once") return `${limit}, and no second reading agrees yet`;
   return sideBefore === side ? `${limit} twice` : limit;
 }

@@ -73,8 +73,14 @@ function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
     case "once":
       return again(measureSays.nextWatering);
     case "unclear":
-      return again(measureSays.measureBoth);
+      return again(unclear(facts));
   }
+}
+
+/** What was measured is not asked for: a weak feed is named, and left to whom it suits. */
+function unclear({ feed, band }: Facts): string {
+  if (feed.ec === undefined) return measureSays.measureBoth;
+  return feed.ec < band.ec[0] ? feedSays.weakOnPurpose(feed.ec, band.ec[0]) : measureSays.nextWatering;
 }
 
 function raise({ feed, band }: Facts): Conclusion["steps"][number] {

@@ -64,6 +64,10 @@ export const eventWords: readonly EventWords[] = [
   },
 ];
 
+/** Water that a medium was soaked in, or a sample pushed out with, was not what the pot was given. */
+export const waterElsewhere =
+  /\b(?:soak\w*|pre-?soak\w*|hydrat\w*|expand\w*|pour ?-?through|extracts?|samples?|1:2|eingeweicht|remojad[oa]s?|trempee?s?|geweekt)\b/;
+
 /** Shortly before the word, or as the answer after it, these say that it was not done. */
 export const notDone =
   /^(?:no|not|never|without|didnt|dont|wont|isnt|wasnt|hasnt|havent|skip|skipped|skipping|avoid|instead|kein|keine|keinen|nicht|ohne|sin|pas|sans|geen|niet|zonder|nunca)$/;

@@ -1,4 +1,4 @@
-import { eventWords, type EventWords, clauseEnds, notDone, notToday, onlyBefore } from "./event-words";
+import { eventWords, type EventWords, clauseEnds, notDone, notToday, onlyBefore, waterElsewhere } from "./event-words";
 import { plain } from "../../cells/text";
 import { type LogEvent } from "../log";
 
@@ -15,8 +15,10 @@ const reachAhead = 2;
  */
 export function eventsIn(note: string): readonly LogEvent[] {
   const events: LogEvent[] = [];
+  const isElsewhere = waterElsewhere.test(plain(note));
   for (const clause of clausesOf(note)) {
     for (const words of eventWords) {
+      if (isElsewhere && words.kind === "plain water") continue;
       if (!events.some(({ kind }) => kind === words.kind) && tells(clause, words))
         events.push({ kind: words.kind, words: note });
     }
@@ -28,6 +30,7 @@ export function eventsIn(note: string): readonly LogEvent[] {
 function clausesOf(note: string): readonly (readonly string[])[] {
   return plain(note)
     .replace(/['’]/g, "")
+    .replace(/\bno\.? ?(?=\d)/g, "number ")
     .replace(/re-pot/g, "repot")
     .replace(/pott(?:ed|ing)[\s-]up|up-?pott(?:ed|ing)|pot(?:ted)? on\b/g, "uppotted")
     .split(/(?<=[?!.;,\n])/)

@@ -51,6 +51,10 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
   ];
 }
 
+/** The aim was poured and did not hold the pot: more of the same would not either. */
+const isPouredAtAim = ({ feed, band }: Facts): boolean =>
+  feed.ph !== undefined && Math.abs(feed.ph - band.phAim) <= steerBy.down;
+
 function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
   const { band, phase, ec, options } = facts;
   const { medium } = band;
@@ -61,8 +65,9 @@ function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
   const isReset = acidity.degree === "far" && acidity.sure === "named" && resettable.has(medium) && ec?.side !== "high";
   if (isReset) {
     const litres = options.containerLitres === undefined ? undefined : overFlushLimit(options.containerLitres, medium);
+    const to = isPouredAtAim(facts) ? ph : band.phAim;
     return [
-      step("reset the pH", "now", phSays.reset(band.phAim, litres, isUp), { ph: band.phAim, litres }),
+      step("reset the pH", "now", phSays.reset(to, litres, isUp), { ph: to, litres }),
       rampAfterFlush(facts, fullFeed(facts), "rinse"),
       ...readingsAfter(),
     ];

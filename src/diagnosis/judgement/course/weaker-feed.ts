@@ -5,6 +5,9 @@ import { saltSays } from "../says/salt-says";
 import { feedThatFits } from "./feed-target";
 import { step } from "./step";
 
+/** A tank topped up with feed within so many readings is what raised it. Common practice. */
+const lately = 3;
+
 /** Lower the feed: where it is too strong, near its limit, mixed wrong or not known. */
 export function weakerFeed(facts: Facts, causes: readonly Cause[]): CourseStep[] {
   const { feed, entries } = facts;
@@ -12,7 +15,7 @@ export function weakerFeed(facts: Facts, causes: readonly Cause[]): CourseStep[]
   const lower = (when: "now" | "at the next watering", says: string, ec: number): CourseStep[] => [
     step("lower the feed", when, says, { ec, share: feed.ec === undefined ? undefined : Math.min(1, ec / feed.ec) }),
   ];
-  const comesBack = entries.slice(-1).some(({ events }) => events.some(({ kind }) => kind === "topped up"));
+  const comesBack = entries.slice(-lately).some(({ events }) => events.some(({ kind }) => kind === "topped up"));
   if (feed.mixedWrong === "strong" && feed.ec !== undefined && causes.includes("feed mixed wrong"))
     return lower("now", saltSays.wrongMix(feed.ec, to), to);
   if (causes.includes("feed too strong"))

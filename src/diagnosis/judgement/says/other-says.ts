@@ -41,6 +41,9 @@ export const plantSays = {
     `Limits of your own fit it better, runoff EC ${low} to ${high}: the log is then held against those.`,
   lookAt: (words: string): string =>
     `The readings do not explain the plant${words === "" ? "" : ` (${words})`}: look at the roots, at water, temperature and pests.`,
+  noCalcium: (words: string): string =>
+    `Fruit that rots at its end (${words}) gets too little calcium, which EC and pH cannot show: water evenly, never dry and never soaked, and let no salt build up. ` +
+    "Check that the feed holds calcium; coir that was never buffered keeps it back. A stronger feed makes it worse.",
   lookAtRoots: (words: string): string =>
     `Look at the plant and its roots${words === "" ? "" : ` (${words})`}: dark, stubby roots cannot take up what is given.`,
   saltShy: (crop: string): string =>
@@ -75,6 +78,9 @@ export const feedSays = {
     `The mix is weak: ${ecText(now)} where ${ecText(usual)} was usual. Check recipe and dosing, and bring it back to ${feedText(usual)}. ${concentrateCaution}`,
   lowerBeforeItShows: (now: number, to: number): string =>
     `The feed goes in at ${ecText(now)}, above its limit. Bring it down to about ${feedText(to)} before the pot shows it.`,
+  weakOnPurpose: (now: number, low: number): string =>
+    `The feed goes in at ${ecText(now)}, and the drain is below ${ecText(low)} because of it: right for seedlings and a plant just potted on. ` +
+    "For a grown plant raise it a little at a time. Measure again at the next watering.",
   fedFromWithin:
     "What lies in the medium feeds by itself, and a weak sample is usual then. Carry on while the new growth is good; no feed on top.",
   backToFeed: "Plain water went in, so weak water comes out. Go back to the feed and read then.",
