@@ -11,6 +11,7 @@ import { reenter } from "../../taskpane/sheet/functions-alive";
 import { goTo } from "../../taskpane/sheet/go-to";
 import { markRows, removeMarks } from "../../taskpane/sheet/mark-rows";
 import { addSheet } from "../../taskpane/sheet/new-sheet";
+import { placePicture } from "../../taskpane/sheet/place-picture";
 import { readSelection } from "../../taskpane/sheet/read-selection";
 import { selectedPlace } from "../../taskpane/sheet/selected-place";
 import { turnColumns } from "../../taskpane/sheet/turn-columns";
@@ -25,6 +26,7 @@ import { areaAt } from "../../workbench/host/excel/area";
 import { type Level, levels } from "../../workbench/host/excel/levels";
 import { MemoryStore } from "../../workbench/host/excel/memory-store";
 import { hasSet } from "../../workbench/host/excel/switches";
+import { smallPng } from "../workbench/host/strict-host";
 
 /** Three waterings, as a person types them; serial days from 1 March 2026. */
 const log = [
@@ -38,6 +40,8 @@ const options = { band: '"coir, medium"', uncompensated: false };
 const called = (wanted: string): (typeof computedColumns)[number][] => computedColumns.filter(({ header }) => header === wanted);
 const addFlags = (zone: RootZone): Promise<unknown> => addColumns(zone, called("Row flags"), options);
 
+const picture = { png: smallPng, width: 640, height: 400, description: "a timeline" };
+
 interface Action {
   readonly name: string;
   readonly run: (zone: RootZone) => Promise<unknown>;
@@ -49,6 +53,7 @@ const actions: readonly Action[] = [
   { name: "Read the selection, judge it, draw it", run: () => Promise.resolve() },
   { name: "Follow the selection", run: () => followSelection(() => undefined) },
   { name: "Go to a cell", run: ({ selection }) => goTo(selection.sheetId, 1, 1) },
+  { name: "Place the picture on the sheet", run: ({ selection }) => placePicture(selection.sheetId, picture) },
   { name: "Keep what was answered in the workbook", run: (zone) => keepChoices(zone.selection, noChoices) },
   { name: "Add columns beside a log", run: addFlags },
   { name: "Add columns in a Table", run: addFlags, isInTable: true },
@@ -113,6 +118,9 @@ export async function compatibilityPage(least: string): Promise<string> {
     for (const level of levels) cells.push(has(level, "ExcelApi", least) ? await outcome(action, level) : "-");
     rows.push([action.name, ...cells]);
   }
+  // The set that joins what one action writes: see `writingInExcel`.
+  const oneStep = levels.map((level) => (has(level, "ExcelApi", "1.20") ? "one step" : "several; or the pane's Take back"));
+  rows.push(["Ctrl+Z takes an action back in", ...oneStep.map((said, i) => (opens[i] === "opens" ? said : "-"))]);
   const versions = levels.map(({ sets }) => `ExcelApi ${sets["ExcelApi"] ?? "none"}`);
   return `# What works where
 
@@ -121,7 +129,8 @@ Before you install: what the pane can do on your Excel.
 Back to the [README](../README.md).
 
 Each action of the pane is carried out here on the host's own client library, which refuses what an edition lacks by its own list of
-what came with which version. The manifest asks for ExcelApi ${least}: an Excel that has less does not offer the pane. Written by
+what came with which version. The manifest asks for ExcelApi ${least}: an Excel that has less does not offer the pane,
+for only from there on does it tell of a selection of several areas, and a log is often selected so. What came later is asked for when it is used. Written by
 \`npm run compatibility -- --write\`; a test holds it.
 
 ${row(["", ...levels.map(({ name }) => name)])}
