@@ -53,8 +53,9 @@ export function feedOf(rows: readonly Entry[], { all, before, band }: FeedLog): 
     (entry) => changedAt !== undefined && Math.abs(entry.place - changedAt) <= 1 && tells(entry, "feed change"),
   );
   const isRamp = beforeFlush.length > 0;
-  const isStepwise = beforeFlush.length === 0 && climbsStepwise(feeds);
   const off = leap >= leapFactor ? "strong" : leap <= 1 / leapFactor && !isRamp ? "weak" : undefined;
+  // One that fell step by step is still looked into: recipe, dosing, meter.
+  const isStepwise = off === "strong" && beforeFlush.length === 0 && climbsStepwise(feeds);
   const limit = band.feedEcHigh;
   const waterEc = waterEcOf(all);
   const poured = rows.filter(({ inputPh }) => inputPh !== undefined).at(-1)?.inputPh;
