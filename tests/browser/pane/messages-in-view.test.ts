@@ -39,7 +39,7 @@ const presses: readonly (readonly [id: string, says: RegExp, then?: "back"])[] =
   ["new-mix", /^Made the sheet Mix/, "back"],
   ["new-watch", /^Made the sheet Watch/, "back"],
   ["new-meter", /^Made the sheet Meter/],
-  ["take-back", /^Taken back: the sheet Meter is gone/, "back"],
+  ["take-back", /^Taken back: the sheet Meter is gone/],
   ["place", /^Placed on Log/],
 ];
 
