@@ -59,7 +59,8 @@ export function pointReader(zone: RootZone, { drawing, picture, title, goToRow }
     event.preventDefault();
   });
   const point = (event: PointerEvent): void => {
-    move(nearest(readings, drawing, event.clientX - slider.getBoundingClientRect().left));
+    const scrolledTo = event.clientX - slider.getBoundingClientRect().left + slider.scrollLeft;
+    move(nearest(readings, drawing, scrolledTo));
   };
   slider.addEventListener("pointermove", point);
   slider.addEventListener("pointerdown", point);
