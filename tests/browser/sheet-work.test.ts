@@ -140,6 +140,7 @@ describe.skipIf(!hasBrowser)("work on the sheet, in the workbench", () => {
   });
 
   it("makes a flush sheet whose plan spills and whose stop check answers", async () => {
+    await pane().getByRole("button", { name: "Back to the log" }).click();
     await press("New flush sheet", /Made the sheet Flush/);
     await typed("Container (L)", 10);
     await typed("EC of what you pour (mS/cm)", 0.4);
