@@ -20,7 +20,7 @@ const care = [
 ];
 
 /** What the log reader takes for a flush, once water was poured. */
-const flushed = 'IF(N({poured:B})=0,"","flushed with "&TEXT({poured:B},"0.0")&" L")';
+const flushed = 'IF(N({poured:B})=0,"","flushed with "&FIXED({poured:B},1,TRUE)&" L")';
 
 const feedOf = (days: number): string => `IF(COUNT({full},{water})<2,"",RUNOFF.RECOVERYFEED({full},{water},${days}))`;
 

@@ -75,7 +75,7 @@ const stopWhen: Line = {
   cells: [
     label(labels.stop),
     text(
-      'IF(COUNT({target})=0,"",TEXT({target},"0.00")&" or less at pH "&TEXT({limits:B},"0.0")&" to "&TEXT({limits:C},"0.0"))',
+      'IF(COUNT({target})=0,"",FIXED({target},2,TRUE)&" or less at pH "&FIXED({limits:B},1,TRUE)&" to "&FIXED({limits:C},1,TRUE))',
     ),
     undefined,
     undefined,
