@@ -19,6 +19,11 @@ export const ecBox = (
   between: readonly [number, number] = [0.01, 20],
 ): Pick<Box, "accepts" | "numberFormat"> => ({ accepts: { between, hint }, numberFormat: "0.00" });
 
+/** A box for a number in a table: what it accepts, and how it is shown. */
+export const numberBox = (hint: string, between: readonly [number, number], numberFormat: string): TemplateCell => ({
+  style: "input", numberFormat, accepts: { between, hint },
+});
+
 /** A box to type in; what it accepts is said beside it as well. */
 export function input(key: string, label: string, { value, ...box }: Box): Line {
   const cell: TemplateCell = { ...box, ...(value === undefined ? {} : { value }), style: "input" };

@@ -1,28 +1,13 @@
-import { type Line, type TemplateCell } from "../sheet-template";
+import { numberBox } from "../lines";
+import { type Line } from "../sheet-template";
 import { planStart, portionKey } from "./keys";
 import { flushLabels as labels, mostPortions } from "./labels";
 import { isMissing, stopCheck } from "./top";
 
-const time: TemplateCell = {
-  style: "input",
-  numberFormat: "hh:mm",
-  accepts: { between: [0, 0.999_99], hint: "time of day, as 14:30" },
-};
-const litres: TemplateCell = {
-  style: "input",
-  numberFormat: "0.0",
-  accepts: { between: [0, 1000], hint: "litres of this portion, not the running total" },
-};
-const runoffPh: TemplateCell = {
-  style: "input",
-  numberFormat: "0.0",
-  accepts: { between: [3, 11], hint: "pH of the last of the drain" },
-};
-const runoffEc: TemplateCell = {
-  style: "input",
-  numberFormat: "0.00",
-  accepts: { between: [0.01, 20], hint: "mS/cm at 25 C, of the last of the drain" },
-};
+const time = numberBox("time of day, as 14:30", [0, 0.999_99], "hh:mm");
+const litres = numberBox("litres of this portion, not the running total", [0, 1000], "0.0");
+const runoffPh = numberBox("pH of the last of the drain", [3, 11], "0.0");
+const runoffEc = numberBox("mS/cm at 25 C, of the last of the drain", [0.01, 20], "0.00");
 
 /** The plan's own table lies right of what is printed; its lines are repeated in words beside the portions. */
 const planCells: Line["cells"] = [
@@ -68,7 +53,7 @@ function portion(number: number, band: string): Line {
       runoffEc,
       { formula: `IF(AND({${key}:D}="",{${key}:E}=""),"",${stopCheck(band, key)})`, style: "result" },
       {
-        formula: `IF(N({${key}:K})=0,{${key}:J}&"","plan: "&TEXT({${key}:L},"0.0")&" L so far, EC "&TEXT({${key}:M},"0.00")&" expected")`,
+        formula: `IF(N({${key}:K})=0,{${key}:J}&"","plan: "&FIXED({${key}:L},1,TRUE)&" L so far, EC "&FIXED({${key}:M},2,TRUE)&" expected")`,
         style: "wrapped",
       },
       undefined,

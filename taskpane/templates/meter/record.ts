@@ -1,4 +1,5 @@
 import { buffers, trustedErrorPercent } from "../../../src/index";
+import { numberBox } from "../lines";
 import { type Line, type TemplateCell } from "../sheet-template";
 import { meterLabels as labels, mostRecords } from "./labels";
 
@@ -34,21 +35,9 @@ const shown: TemplateCell = {
     hint: "mV in this buffer before it is set, a true 0 as 0.1; or the pH, if the pen shows no mV",
   },
 };
-const celsius: TemplateCell = {
-  style: "input",
-  numberFormat: "0",
-  accepts: { between: [0, 50], hint: "C of what the probe stands in" },
-};
-const standard: TemplateCell = {
-  style: "input",
-  numberFormat: "0.000",
-  accepts: { between: [0.08, 20], hint: "mS/cm at 25 C on the standard's label, as 1.413" },
-};
-const ec: TemplateCell = {
-  style: "input",
-  numberFormat: "0.00",
-  accepts: { between: [0.01, 30], hint: "mS/cm that the meter shows, before it is set" },
-};
+const celsius = numberBox("C of what the probe stands in", [0, 50], "0");
+const standard = numberBox("mS/cm at 25 C on the standard's label, as 1.413", [0.08, 20], "0.000");
+const ec = numberBox("mS/cm that the meter shows, before it is set", [0.01, 30], "0.00");
 
 /** The columns of the record with their headings, from B on. */
 const headings = [

@@ -1,4 +1,4 @@
-import { input, result } from "../lines";
+import { input, numberBox, result } from "../lines";
 import { type Line, type TemplateCell } from "../sheet-template";
 
 /** What labels count each element as; the first is the usual one. */
@@ -12,16 +12,8 @@ const analytes: readonly (readonly string[])[] = [
 ];
 const columns = ["C", "D", "E", "F", "G", "H"];
 const feeds = ["Feed 1", "Feed 2", "Feed 3", "Feed 4", "Feed 5", "Feed 6"];
-const percent: TemplateCell = {
-  style: "input",
-  numberFormat: "0.0",
-  accepts: { between: [0, 100], hint: "% by weight, from the label" },
-};
-const grams: TemplateCell = {
-  style: "input",
-  numberFormat: "0.00",
-  accepts: { between: [0, 100], hint: "g of it in 1 L of the finished feed" },
-};
+const percent = numberBox("% by weight, from the label", [0, 100], "0.0");
+const grams = numberBox("g of it in 1 L of the finished feed", [0, 100], "0.00");
 
 /** What the labels give in ppm of each element, and the balance of K, Ca and Mg with the water's own. */
 export const labelLines: readonly Line[] = [

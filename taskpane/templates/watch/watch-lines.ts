@@ -1,17 +1,10 @@
 import { plantScale, watchPlan, type WatchStep } from "../../../src/index";
+import { numberBox } from "../lines";
 import { type Line, type TemplateCell } from "../sheet-template";
 import { dayHeading } from "./labels";
 
-const runoffPh: TemplateCell = {
-  style: "input",
-  numberFormat: "0.0",
-  accepts: { between: [3, 11], hint: "pH of the runoff" },
-};
-const runoffEc: TemplateCell = {
-  style: "input",
-  numberFormat: "0.00",
-  accepts: { between: [0.01, 20], hint: "mS/cm at 25 C of the runoff" },
-};
+const runoffPh = numberBox("pH of the runoff", [3, 11], "0.0");
+const runoffEc = numberBox("mS/cm at 25 C of the runoff", [0.01, 20], "0.00");
 const posture: TemplateCell = {
   style: "input",
   accepts: {
