@@ -203,7 +203,7 @@ export {
 export { plantScale } from "./log/plant-scale";
 export { readLog } from "./log/read-log";
 export { rowsUsed } from "./log/rows-used";
-export { tellsOfWaiting } from "./log/remarks";
+export { waitingIn } from "./log/remarks";
 export { isOwnSheet, ownSheetNote } from "./log/own-sheet";
 export { logSheetsIn, shareDays, type LogSheet, type NamedGrid } from "./log/log-sheets";
 export { saidOfRows, type SaidOfRows } from "./log/said-of-rows";

@@ -1,5 +1,5 @@
 import { type LogRow } from "./log";
-import { type ColumnReading, type LogGrid, type LogQuestion } from "./reading";
+import { type ColumnReading, type LogGrid, type LogQuestion, type LogReading } from "./reading";
 import { lettersIn, rowIn } from "./sheet-place";
 
 /** Rows are named up to this many; more are counted. */
@@ -14,7 +14,7 @@ export interface RemarkSource {
 
 /** What is to be said of the log as a whole, beside what is judged from it: sentences, the gravest first. */
 export function remarksOn({ grid, rows, columns, questions }: RemarkSource): string[] {
-  return [...ofDates(grid, rows, questions), ...ofWaiting(columns, questions), ...ofHidden(grid, columns)];
+  return [...ofDates(grid, rows, questions), ...ofHidden(grid, columns)];
 }
 
 /** Rows without a day are in no trend and no judgement of a log that has days: nobody can tell where they belong. */
@@ -31,10 +31,8 @@ function ofDates(grid: LogGrid, rows: readonly LogRow[], questions: readonly Log
   ];
 }
 
-/** Whether a remark only repeats which questions are open. */
-export const tellsOfWaiting = (remark: string): boolean => / for an answer and (?:is|are) not read yet\.$/.test(remark);
-
-function ofWaiting(columns: readonly ColumnReading[], questions: readonly LogQuestion[]): string[] {
+/** Which columns wait for an answer, in a sentence; none where no question is open. */
+export function waitingIn({ columns, questions }: Pick<LogReading, "columns" | "questions">): string[] {
   const waiting = new Set(questions.flatMap((question) => question.columns));
   const letters = columns.filter(({ column, read }) => waiting.has(column) && !read).map((column) => column.letters);
   if (letters.length === 0) return [];

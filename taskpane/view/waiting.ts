@@ -1,4 +1,4 @@
-import { type LogQuestion, type LogReading, tellsOfWaiting } from "../../src/index";
+import { type LogQuestion, type LogReading } from "../../src/index";
 import { type RootZone } from "../root-zone";
 import { questionNames, standingWords as words } from "../words/standing";
 import { button, h } from "./elements";
@@ -24,7 +24,7 @@ export function waitingLines({ reading, waitsFor }: RootZone): Node[] {
 
 /** What is to be said of the log as a whole: hidden rows, rows without a date. */
 export const remarkLines = ({ reading: { remarks } }: RootZone): Node[] =>
-  remarks.filter((remark) => !tellsOfWaiting(remark)).map((remark) => h("p", { className: "remark" }, remark));
+  remarks.map((remark) => h("p", { className: "remark" }, remark));
 
 /** Which columns wait for which question; `undefined` where it concerns no column, or has no answer to give. */
 function waits({ kind, columns, choices }: LogQuestion, reading: LogReading): string | undefined {

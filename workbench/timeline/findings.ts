@@ -1,6 +1,6 @@
 import path from "node:path";
 import { cellRef } from "hucre";
-import { type Act, type CourseStep, type PotJudgement, type Report, rowsUsed } from "../../src/index";
+import { type Act, type CourseStep, type PotJudgement, type Report, rowsUsed, waitingIn } from "../../src/index";
 import { dayInWords } from "../../taskpane/drawing/time-axis";
 import { type PlacedGrid } from "./log-grid";
 
@@ -50,7 +50,7 @@ function readingFound({ reading, vessel }: Report, address: Addresses): object {
     rowsUsed: rowsUsed(reading),
     rowsSetAside: reading.setAside.map(({ row, column, reason }) => ({ cell: address.cell(row, column), reason })),
     rowsBlank: reading.blankRows,
-    remarks: reading.remarks,
+    remarks: [...reading.remarks, ...waitingIn(reading)],
     cellProblems: reading.problems.map(({ row, column, ...rest }) => ({
       cell: address.cell(row, column), reason: rest.reason, used: rest.used,
     })),

@@ -1,4 +1,4 @@
-import { type CourseStep, type LogReading, type Report, rowsUsed, saidOfRows } from "../../src/index";
+import { type CourseStep, type LogReading, type Report, rowsUsed, saidOfRows, waitingIn } from "../../src/index";
 import { dayInWords } from "../../taskpane/drawing/time-axis";
 import { addressesIn, type BookFindings, type Findings } from "./findings";
 
@@ -32,6 +32,7 @@ export function asText({ placed, report, others }: BookFindings): string {
     `${placed.sheet}: ${rowsUsed(reading)} rows used, ${reading.setAside.length} set aside, ${reading.blankRows} blank${shown}`,
     ...otherLogs(others),
     ...reading.remarks,
+    ...waitingIn(reading),
     "Columns",
     ...columns,
     ...(aside.length > 0 ? ["Set aside", ...aside, ...more] : []),
