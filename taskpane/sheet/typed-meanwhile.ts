@@ -36,8 +36,14 @@ export async function keepTyped(
   putBack();
   for (const { sheet, row, column, cell } of other)
     rangeOf(sheet, { row, column, rows: 1, columns: 1 }).formulas = [[cell]];
-  await context.sync();
   const where = cellAddress(typed.row, typed.column);
+  try {
+    await context.sync();
+  } catch {
+    throw new SheetProblem(
+      "stopped", `Somebody typed "${String(typed.cell)}" into ${where} meanwhile, and Excel did not take it back: look there.`,
+    );
+  }
   throw new SheetProblem(
     "changed", `Somebody typed into ${where} meanwhile: what stands there stays, and nothing else was changed.`,
   );
