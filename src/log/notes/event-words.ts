@@ -64,9 +64,9 @@ export const eventWords: readonly EventWords[] = [
   },
 ];
 
-/** Water that a medium was soaked in, or a sample pushed out with, was not what the pot was given. */
+/** What a medium was soaked in, and distilled water that a sample was taken with, was not what the pot was given. */
 export const waterElsewhere =
-  /\b(?:soak\w*|pre-?soak\w*|hydrat\w*|expand\w*|pour ?-?through|extracts?|samples?|1:2|eingeweicht|remojad[oa]s?|trempee?s?|geweekt)\b/;
+  /\b(?:soaked|hydrated|expanded|eingeweicht|remojad[oa]s?|trempee?s?|geweekt) (?:in|with|en|dans) (?:[a-z]+ ){0,2}(?:water|wasser|agua|eau)\b|\b(?:pour ?-?through|extract|1:2)\b.*\bdistilled water\b|\bdistilled water\b.*\b(?:pour ?-?through|extract|1:2)\b/;
 
 /** Shortly before the word, or as the answer after it, these say that it was not done. */
 export const notDone =

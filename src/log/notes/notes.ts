@@ -15,10 +15,10 @@ const reachAhead = 2;
  */
 export function eventsIn(note: string): readonly LogEvent[] {
   const events: LogEvent[] = [];
-  const isElsewhere = waterElsewhere.test(plain(note));
-  for (const clause of clausesOf(note)) {
+  const text = plain(note);
+  for (const clause of clausesOf(text)) {
     for (const words of eventWords) {
-      if (isElsewhere && words.kind === "plain water") continue;
+      if (words.kind === "plain water" && waterElsewhere.test(text)) continue;
       if (!events.some(({ kind }) => kind === words.kind) && tells(clause, words))
         events.push({ kind: words.kind, words: note });
     }
@@ -26,9 +26,9 @@ export function eventsIn(note: string): readonly LogEvent[] {
   return events.concat(signsIn(note));
 }
 
-/** A note's statements, each a list of plain words; a question is none. */
-function clausesOf(note: string): readonly (readonly string[])[] {
-  return plain(note)
+/** The statements of a note in plain letters, each a list of plain words; a question is none. */
+function clausesOf(text: string): readonly (readonly string[])[] {
+  return text
     .replace(/['’]/g, "")
     .replace(/\bno\.? ?(?=\d)/g, "number ")
     .replace(/re-pot/g, "repot")

@@ -27,6 +27,11 @@ describe("notes of a log", () => {
     ["lights raised 10 cm", ["light change"]],
     ["moved lamp up", ["light change"]],
     ["dimmed to 60%", ["light change"]],
+    ["flush no 3", ["flush"]],
+    ["plain water only, took a sample", ["plain water"]],
+    ["plain water today, pour-through 2.1", ["plain water"]],
+    ["coir bricks soaked in tap water, not buffered", []],
+    ["pour-through, distilled water, 50 mL collected", []],
     ["flushed and calibrated; lowered the lights", ["flush", "calibration", "light change"]],
   ])("%s tells of %j", (note, kinds) => {
     expect(eventsOf(note)).toEqual(kinds);
