@@ -55,7 +55,7 @@ export function feedOf(rows: readonly Entry[], { all, before, band }: FeedLog): 
   const isRamp = beforeFlush.length > 0;
   const off = leap >= leapFactor ? "strong" : leap <= 1 / leapFactor && !isRamp ? "weak" : undefined;
   // One that fell step by step is still looked into: recipe, dosing, meter.
-  const isStepwise = off === "strong" && beforeFlush.length === 0 && climbsStepwise(feeds);
+  const isStepwise = off === "strong" && beforeFlush.length === 0 && movesStepwise(feeds);
   const limit = band.feedEcHigh;
   const waterEc = waterEcOf(all);
   const poured = rows.filter(({ inputPh }) => inputPh !== undefined).at(-1)?.inputPh;
@@ -100,14 +100,14 @@ const sameFeedShare = 0.2;
 const fewestUsual = 1;
 const usualWindow = 8;
 
-/** So many readings make a climb; each within `sameFeedShare` of the one before. Common practice. */
-const fewestInClimb = 4;
+/** So many readings, or more, are steps; each within `sameFeedShare` of the one before. Common practice. */
+const fewestSteps = 4;
 
 /** A feed that moved step by step was not mixed wrong once: a tank was topped up, or a grower raised it. */
-function climbsStepwise(feeds: readonly Entry[]): boolean {
+function movesStepwise(feeds: readonly Entry[]): boolean {
   const ecs = feeds.slice(-usualWindow).flatMap(({ inputEc }) => inputEc ?? []);
   const isStep = (ec: number, before: number): boolean => Math.abs(ec - before) <= sameFeedShare * ec;
-  return ecs.length >= fewestInClimb && ecs.slice(1).every((ec, i) => isStep(ec, ecs[i] ?? NaN));
+  return ecs.length >= fewestSteps && ecs.slice(1).every((ec, i) => isStep(ec, ecs[i] ?? NaN));
 }
 
 /** What the feed was before the run of feeds like the latest, and the place where that run began. */

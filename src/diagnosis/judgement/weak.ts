@@ -1,3 +1,5 @@
+import { isBelow } from "../../maths/compare";
+import { quantities } from "../../quantities";
 import { weakCauses } from "./causes";
 import { type Conclusion } from "./conclusion";
 import { easeLoad, lookAtPlant, lookAtRoots, measureNext } from "./course/common-steps";
@@ -80,7 +82,8 @@ function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
 /** What was measured is not asked for: a weak feed is named, and left to whom it suits. */
 function unclear({ feed, band }: Facts): string {
   if (feed.ec === undefined) return measureSays.measureBoth;
-  return feed.ec < band.ec[0] ? feedSays.weakOnPurpose(feed.ec, band.ec[0]) : measureSays.nextWatering;
+  const isWeak = isBelow(feed.ec, band.ec[0], quantities.ec.resolution);
+  return isWeak ? feedSays.weakOnPurpose(feed.ec, band.ec[0]) : measureSays.nextWatering;
 }
 
 function raise({ feed, band }: Facts): Conclusion["steps"][number] {

@@ -1,8 +1,8 @@
-import { bandFor } from "../../bands/band";
 import { isAbove } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Conclusion } from "./conclusion";
-import { easeLoad, isDriedOut, lookAtPlant, measureNext, rootTemperature } from "./course/common-steps";
+import { contradicted } from "./contradicted";
+import { isDriedOut, measureNext, rootTemperature } from "./course/common-steps";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { inputSteps } from "./input";
@@ -11,9 +11,9 @@ import { chosenFeedRatio, ecToleranceShare, muchAlkalinity } from "./limits";
 import { type LimitsThatFit } from "./pot-judgement";
 import { besides, levelReason } from "./reasons";
 import { type SaltFound } from "./salt";
+import { tooSaltyForCrop } from "./salt-shy";
 import { saltSays } from "./says/salt-says";
 import { measureSays, plantSays } from "./says/other-says";
-import { mostUrgent } from "./urgency";
 
 /**
  * Readings in band: carry on, unless the plant says otherwise, what is poured is out, or the crop is shyer of salt
@@ -130,50 +130,6 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
  */
 function limitsFor({ band }: Facts, feedEc: number): LimitsThatFit {
   return { ph: band.ph, ec: [band.ec[0], Math.floor(10 * chosenFeedRatio * feedEc + 1e-9) / 10] };
-}
-
-/** Readings fine, plant not: the plant wins; what was not measured is no comfort. */
-function contradicted(facts: Facts, reasons: readonly string[]): Conclusion {
-  const { plant } = facts;
-  const shy = tooSaltyForCrop(facts);
-  const isDry = plant.signs.has("light pot") && plant.failing;
-  const missing =
-    facts.ec === undefined ? measureSays.measureEcNow : facts.ph === undefined ? measureSays.measurePhNow : undefined;
-  const steps = [
-    ...(missing === undefined ? [] : [step("measure again now", "now", missing)]),
-    ...(isDry ? [step("re-wet slowly", "now", plantSays.rewet)] : []),
-    ...(isDry ? [step("measure again now", "within the hour", measureSays.whenWet)] : unexplained(facts, shy)),
-    ...(plant.failing ? [easeLoad(facts)] : []),
-  ];
-  return {
-    verdict: shy === undefined && facts.ec !== undefined && !isDry ? "in band" : "cannot say",
-    urgency: mostUrgent("next watering", plant.failing ? "today" : "none"),
-    causes: isDry ? ["too little water"] : ["not known"],
-    steps,
-    reasons,
-  };
-}
-
-/** Neither salt nor pH nor drought: the roots, the air and the medium itself are looked at. */
-const unexplained = (facts: Facts, shy: string | undefined): Conclusion["steps"] => [
-  shy === undefined
-    ? (rootTemperature(facts, "now") ?? lookAtPlant(facts))
-    : step("look at the plant", "now", plantSays.saltShy(shy)),
-  step("test the medium", "at the next watering", measureSays.testMedium),
-];
-
-/** A salt-shy crop above the light feeder's limit, in a band for stronger feeders; its name. */
-function tooSaltyForCrop({ crop, band, ec }: Facts): string | undefined {
-  if (
-    crop?.saltShy !== true ||
-    ec === undefined ||
-    band.medium === undefined ||
-    band.feeder === "light" ||
-    band.source.ec === "own limits"
-  )
-    return undefined;
-  const light = bandFor(band.medium, "light", band.sample);
-  return isAbove(ec.latest, light.ec[1], quantities.ec.resolution) ? crop.called : undefined;
 }
 
 /** At a limit, or drifting beyond chance, though still in band. */

@@ -91,7 +91,7 @@ export function rootTemperature({ entries }: Facts, when: When): CourseStep | un
 export const lookAtRoots = (facts: Facts): CourseStep =>
   step("look at the plant", "now", plantSays.lookAtRoots(wordsOn(facts)));
 export const lookAtPlant = (facts: Facts): CourseStep =>
-  step("look at the plant", "now", says(facts)(wordsOn(facts)));
+  step("look at the plant", "now", lookSays(facts.plant.signs.has("blossom end rot"), wordsOn(facts)));
 
-const says = ({ plant }: Facts): ((words: string) => string) =>
-  plant.signs.has("blossom end rot") ? plantSays.noCalcium : plantSays.lookAt;
+const lookSays = (rots: boolean, words: string): string =>
+  rots ? plantSays.noCalcium(words) : plantSays.lookAt(words);

@@ -1,5 +1,7 @@
 import { type Medium } from "../../../bands/media-table";
 import { overFlushLimit } from "../../../flush/over-flush-limit";
+import { isAbove, isBelow } from "../../../maths/compare";
+import { quantities } from "../../../quantities";
 import { type CourseStep } from "../pot-judgement";
 import { type Cause } from "../words";
 import { type AcidityFound } from "../acidity";
@@ -51,21 +53,38 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
   ];
 }
 
-/** The aim was poured and did not hold the pot: more of the same would not either. */
-const isPouredAtAim = ({ feed, band }: Facts): boolean =>
-  feed.ph !== undefined && Math.abs(feed.ph - band.phAim) <= steerBy.down;
+/** The pH to pour: moved from the aim towards where the pot has to go, never back from what is poured already. */
+function steered({ band, feed }: Facts, isUp: boolean): number {
+  const [low, high] = band.ph;
+  const poured = feed.ph ?? band.phAim;
+  return isUp
+    ? Math.min(high, Math.max(band.phAim + steerBy.up, poured))
+    : Math.max(low, Math.min(band.phAim - steerBy.down, poured));
+}
+
+/** A feed this near the aim was meant for it. Common practice. */
+const nearAim = 0.3;
+
+/** The aim was poured, or more than that, and did not hold the pot: to pour it again would not either. */
+function isAimPoured({ feed, band }: Facts, isUp: boolean): boolean {
+  if (feed.ph === undefined) return false;
+  const { resolution } = quantities.ph;
+  return isUp
+    ? !isBelow(feed.ph, band.phAim - nearAim, resolution)
+    : !isAbove(feed.ph, band.phAim + nearAim, resolution);
+}
 
 function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
   const { band, phase, ec, options } = facts;
   const { medium } = band;
   const isUp = acidity.side === "low";
-  const ph = isUp ? Math.min(band.ph[1], band.phAim + steerBy.up) : Math.max(band.ph[0], band.phAim - steerBy.down);
+  const ph = steered(facts, isUp);
   if (phase.phase === "after a flush")
     return [step("steer the pH", "at the next watering", phSays.keepSteering(ph), { ph })];
   const isReset = acidity.degree === "far" && acidity.sure === "named" && resettable.has(medium) && ec?.side !== "high";
   if (isReset) {
     const litres = options.containerLitres === undefined ? undefined : overFlushLimit(options.containerLitres, medium);
-    const to = isPouredAtAim(facts) ? ph : band.phAim;
+    const to = isAimPoured(facts, isUp) ? ph : band.phAim;
     return [
       step("reset the pH", "now", phSays.reset(to, litres, isUp), { ph: to, litres }),
       rampAfterFlush(facts, fullFeed(facts), "rinse"),

@@ -42,7 +42,7 @@ export const plantSays = {
   lookAt: (words: string): string =>
     `The readings do not explain the plant${words === "" ? "" : ` (${words})`}: look at the roots, at water, temperature and pests.`,
   noCalcium: (words: string): string =>
-    `Fruit that rots at its end (${words}) gets too little calcium, which EC and pH cannot show: water evenly, never dry and never soaked, and let no salt build up. ` +
+    `Fruit that rots at its end${words === "" ? "" : ` (${words})`} gets too little calcium, which EC and pH cannot show: water evenly, never dry and never soaked, and let no salt build up. ` +
     "Check that the feed holds calcium; coir that was never buffered keeps it back. A stronger feed makes it worse.",
   lookAtRoots: (words: string): string =>
     `Look at the plant and its roots${words === "" ? "" : ` (${words})`}: dark, stubby roots cannot take up what is given.`,
@@ -79,7 +79,7 @@ export const feedSays = {
   lowerBeforeItShows: (now: number, to: number): string =>
     `The feed goes in at ${ecText(now)}, above its limit. Bring it down to about ${feedText(to)} before the pot shows it.`,
   weakOnPurpose: (now: number, low: number): string =>
-    `The feed goes in at ${ecText(now)}, and the drain is below ${ecText(low)} because of it: right for seedlings and a plant just potted on. ` +
+    `The feed goes in at ${ecText(now)}, itself below the ${ecText(low)} that the drain is held against: right for seedlings and a plant just potted on. ` +
     "For a grown plant raise it a little at a time. Measure again at the next watering.",
   fedFromWithin:
     "What lies in the medium feeds by itself, and a weak sample is usual then. Carry on while the new growth is good; no feed on top.",
