@@ -3,6 +3,7 @@ import { quantities } from "../../quantities";
 import { type AcidityFound } from "./acidity";
 import { releaseOf } from "./release";
 import { type Facts } from "./facts";
+import { isInputPhWrong } from "./input";
 import { acidifiedPh, muchAlkalinity, stayingRatio } from "./limits";
 import { reboundOf } from "./rebound";
 import { type SaltFound } from "./salt";
@@ -40,8 +41,9 @@ export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
  * What moves the pH: what is poured first, then the water's alkalinity where nothing acidifies it, then the feed's
  * nitrogen.
  */
-export function phCauses({ feed, band }: Facts, { side }: AcidityFound): Cause[] {
-  const isInputOut = feed.phSide === "low" || feed.phSide === "high";
+export function phCauses(facts: Facts, { side }: AcidityFound): Cause[] {
+  const { feed, band } = facts;
+  const isInputOut = isInputPhWrong(facts);
   const isHard = feed.alkalinity !== undefined && feed.alkalinity > muchAlkalinity;
   const isUnbuffered = band.medium === "coir" || band.medium === "mineral wool" || band.medium === "inert";
   const isAcidified = feed.ph !== undefined && feed.ph <= acidifiedPh;

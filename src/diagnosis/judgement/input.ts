@@ -22,10 +22,26 @@ export function isInputPhFar({ feed: { ph, phSide }, band: { ph: [low, high] } }
   return !isBelow(phSide === "low" ? low - ph : ph - high, farPh, quantities.ph.resolution);
 }
 
-/** The next feed at the pH that the pot wants. */
-export function mendInputPh({ feed: { ph, phSide }, band: { phAim } }: Facts): Conclusion["steps"] {
-  if (ph === undefined || phSide === undefined || phSide === "inside") return [];
-  return [step("mend the input pH", "at the next watering", phSays.mendInput(ph, phAim), { ph: phAim })];
+/** What is poured stands on the other side of the band than the pot, and so pulls it back. */
+function isInputCounter({ feed, ph }: Facts): boolean {
+  return (feed.phSide === "low" && ph?.side === "high") || (feed.phSide === "high" && ph?.side === "low");
+}
+
+/** What is poured has to be mended: it is out, and not merely pulling the pot back. */
+export function isInputPhWrong(facts: Facts): boolean {
+  const isOut = facts.feed.phSide === "low" || facts.feed.phSide === "high";
+  return isOut && (!isInputCounter(facts) || isInputPhFar(facts));
+}
+
+/**
+ * The next feed at the pH that the pot wants; at the edge of the band where the pot stands out on the other side.
+ */
+export function mendInputPh(facts: Facts): Conclusion["steps"] {
+  const { feed, band } = facts;
+  if (feed.ph === undefined || !isInputPhWrong(facts)) return [];
+  const edge = feed.phSide === "low" ? band.ph[0] : band.ph[1];
+  const ph = isInputCounter(facts) ? edge : band.phAim;
+  return [step("mend the input pH", "at the next watering", phSays.mendInput(feed.ph, ph), { ph })];
 }
 
 /**

@@ -6,6 +6,7 @@ import { type CourseStep } from "../pot-judgement";
 import { type Cause } from "../words";
 import { type AcidityFound } from "../acidity";
 import { type Facts } from "../facts";
+import { mendInputPh } from "../input";
 import { measureSays } from "../says/other-says";
 import { phSays } from "../says/ph-says";
 import { lookAtRoots, measureTwice, rampAfterFlush, readingsAfter } from "./common-steps";
@@ -37,29 +38,32 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
     ...(acidity.sure === "sole" || ec?.side === "high" ? measureTwice().slice(0, 1) : []),
   ];
   if (band.medium === "soil") return [...first, step("test the medium", "now", measureSays.testSoil), isLater];
-  const poured = causes.includes("input pH out of band") ? feed.ph : undefined;
+  const mended = mendInputPh(facts);
   const roots = plant.ill ? [lookAtRoots(facts)] : [];
   return [
     ...first,
-    ...(poured === undefined
-      ? []
-      : [step("mend the input pH", "at the next watering", phSays.mendInput(poured, band.phAim), { ph: band.phAim })]),
+    ...mended,
     ...(causes.includes("alkalinity suspected")
       ? [step("treat the alkalinity", "at the next watering", phSays.treatAlkalinity(feed.alkalinity))]
       : []),
-    ...(poured === undefined ? potSteps(facts, acidity) : []),
+    ...(mended.length === 0 ? potSteps(facts, acidity) : []),
     ...roots,
     isLater,
   ];
 }
 
+/** A feed may stand this far past the band while it pulls the pot back. Common practice. */
+const pastBand = 0.3;
+
 /** The pH to pour: moved from the aim towards where the pot has to go, never back from what is poured already. */
 function steered({ band, feed }: Facts, isUp: boolean): number {
   const [low, high] = band.ph;
-  const poured = feed.ph ?? band.phAim;
-  return isUp
-    ? Math.min(high, Math.max(band.phAim + steerBy.up, poured))
-    : Math.max(low, Math.min(band.phAim - steerBy.down, poured));
+  if (isUp) {
+    const up = Math.min(high, band.phAim + steerBy.up);
+    return Math.max(up, Math.min(feed.ph ?? up, high + pastBand));
+  }
+  const down = Math.max(low, band.phAim - steerBy.down);
+  return Math.min(down, Math.max(feed.ph ?? down, low - pastBand));
 }
 
 /** A feed this near the aim was meant for it. Common practice. */
