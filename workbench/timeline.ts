@@ -14,18 +14,19 @@ const exitCodes = { failed: 1, notUsable: 2 } as const;
 /** Pixels: the width at which the pane places its picture on a sheet. */
 const pictureWidth = 640;
 
-/** `npm run timeline`: reads logs, weighs them and draws one as the pane does, without a sheet. */
+/**
+ * `npm run timeline`: reads logs, weighs them and draws one as the pane does, without a sheet. Questions are told; only
+ * one that the verdict waits for keeps it back.
+ */
 async function run(request: TimelineRequest): Promise<void> {
   const { files, json, svg } = request;
   const said: object[] = [];
   for (const file of files) {
     const findings = await findingsOf(file, request);
     if (json) said.push(foundIn(findings));
-    const isOpen = findings.report.reading.questions.length > 0;
-    if (isOpen) {
-      process.stderr.write(`${unanswered(findings)}\n`);
-      process.exitCode = exitCodes.notUsable;
-    }
+    const isOpen = findings.report.waitsFor.length > 0;
+    if (findings.report.reading.questions.length > 0) process.stderr.write(`${unanswered(findings)}\n`);
+    if (isOpen) process.exitCode = exitCodes.notUsable;
     if (!isOpen && !json) process.stdout.write(asText(findings));
     if (!isOpen && svg !== undefined) await writeWhole(svg, new TextEncoder().encode(pictureOf(findings)));
   }

@@ -122,6 +122,15 @@ describe("npm run timeline", () => {
     expect(found.reasons.join()).toContain("ppm scale");
   });
 
+  it("a question that no verdict waits for is told with its own column, and the log is judged all the same", async () => {
+    writeFileSync(path.join(folder, "warm.csv"), "Date,Runoff EC (mS/cm),Runoff pH,Temp (F)\n2026-03-01,2.1,6,72\n2026-03-04,2.2,6,71\n");
+    const { code, out, said } = await run("warm.csv", "--medium", "coir");
+    expect(code).toBe(0);
+    expect(said).toMatch(/D "Temp \(F\)".*--column "D=(?:solution|air) temperature"/);
+    expect(out).toContain("Column D waits for an answer and is not read yet.");
+    expect(out).toContain("Where things stand: in band");
+  });
+
   it("one row of runoff EC 6.2 by pour-through, without dates or inputs, is judged: measured twice before anything", async () => {
     writeFileSync(path.join(folder, "one-row.csv"), "Runoff EC,Runoff pH\n6.2,5.9\n");
     const found = JSON.parse((await run("one-row.csv", "--json", "--band", "peat, medium, pour-through")).out) as Found;

@@ -2,6 +2,8 @@ import { type CourseStep, type LogReading, type Report, rowsUsed, saidOfRows, wa
 import { dayInWords } from "../../taskpane/drawing/time-axis";
 import { addressesIn, type BookFindings, type Findings } from "./findings";
 
+type Question = LogReading["questions"][number];
+
 /** So many lines of rows set aside are listed. */
 const mostListed = 20;
 
@@ -79,10 +81,9 @@ function standing({ judgement, pots }: Report): string[] {
 const stepText = ({ act, when, at, says }: CourseStep): string =>
   `${act}, ${when}${at === undefined ? "" : ` (${dayInWords(at)})`}: ${says}`;
 
-/** What the log's keeper must answer before it can be read, and with which option. */
+/** What the log's keeper is asked, and with which option to answer. */
 export function unanswered({ report: { reading } }: Findings): string {
-  const option: Record<LogReading["questions"][number]["kind"], string> = {
-    "what is this column": '--column "C=runoff EC"',
+  const option: Record<Exclude<Question["kind"], "what is this column">, string> = {
     "ppm scale": "--ppm-scale 500",
     "EC unit": "--ec-unit uS/cm",
     "volume unit": "--volume-unit gal",
@@ -91,5 +92,8 @@ export function unanswered({ report: { reading } }: Findings): string {
     "which row is the header": "--header-row 3",
     layout: "in the sheet itself",
   };
-  return reading.questions.map(({ kind, text }) => `${text} Answer with ${option[kind]}`).join("\n");
+  const lettersOf = (at: number | undefined): string => reading.columns.find(({ column }) => column === at)?.letters ?? "C";
+  const answer = ({ kind, columns: [first], choices: [choice] }: Question): string =>
+    kind === "what is this column" ? `--column "${lettersOf(first)}=${choice ?? "runoff EC"}"` : option[kind];
+  return reading.questions.map((question) => `${question.text} Answer with ${answer(question)}`).join("\n");
 }
