@@ -24,6 +24,8 @@ export interface Level {
   /** Beyond the limit it breaches, in its own unit; 0 inside. */
   readonly beyond: number;
   readonly trend: "rising" | "falling" | "none";
+  /** The trend is told by two clear steps in a row alone: too few readings, or too restless ones, for more. */
+  readonly inSteps: boolean;
   /** Well above the reading before, or rising by its trend. */
   readonly leaptUp: boolean;
   /** Two readings of one day that agree. */
@@ -52,7 +54,7 @@ export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, w
   const values = read.slice(-trendReadings).map(({ value }) => value);
   const side = sideOf(latest.value, name, band);
   const sideBefore = before === undefined ? undefined : sideOf(before.value, name, band);
-  const trend = trendOf(values, name);
+  const { trend, inSteps } = trendOf(values, name);
   const leapt = before !== undefined && isLeap(latest.value, before.value, name);
   const outward = !leapt && ((side === "high" && trend === "rising") || (side === "low" && trend === "falling"));
   const third = read.at(-3);
@@ -66,6 +68,7 @@ export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, w
     witness: agreed ? "agreed" : before === undefined ? "sole" : "once",
     beyond: Math.max(0, low - latest.value, latest.value - high),
     trend,
+    inSteps,
     leaptUp:
       trend === "rising" ||
       (before !== undefined && isRiseBy(riseShare, before.value, latest.value)),
@@ -95,10 +98,14 @@ export function sideOf(value: number, name: "ph" | "ec", band: Band): Side {
 }
 
 /** Rising or falling beyond chance, or by three steps in a row that each exceed what a meter can be off. */
-function trendOf(values: readonly number[], name: "ph" | "ec"): Level["trend"] {
+function trendOf(values: readonly number[], name: "ph" | "ec"): Pick<Level, "trend" | "inSteps"> {
   const { s, oneSided } = mannKendall(values.map((value, day) => ({ day, value })));
-  if (s === 0) return "none";
-  if (oneSided <= trendChance) return s > 0 ? "rising" : "falling";
+  if (s !== 0 && oneSided <= trendChance) return { trend: s > 0 ? "rising" : "falling", inSteps: false };
+  const trend = s === 0 ? "none" : stepsOf(values, name);
+  return { trend, inSteps: trend !== "none" };
+}
+
+function stepsOf(values: readonly number[], name: "ph" | "ec"): Level["trend"] {
   const three = values.slice(-3);
   const steps = three.slice(1).map((value, at) => value - (three[at] ?? value));
   const most = Math.max(...three);

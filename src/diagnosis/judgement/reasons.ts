@@ -1,5 +1,6 @@
 import { written } from "../../quantities";
 import { type Facts } from "./facts";
+import { isInputPhWrong } from "./input";
 import { type Level } from "./level";
 import { isExtract, littleRunoff } from "./limits";
 import { reboundOf } from "./rebound";
@@ -20,7 +21,13 @@ export function levelReason(level: Level | undefined, name: "ph" | "ec", { band,
       : "";
   const isAfterFlush = phase.phase === "after a flush";
   const standing = standingOf(level, band[name], { isSoilDrain, isAfterFlush });
-  return `${called} ${said}${less}: ${standing}${level.trend === "none" ? "" : `, ${level.trend}`}`;
+  return `${called} ${said}${less}: ${standing}${trendSaid(level)}`;
+}
+
+function trendSaid({ trend, inSteps, values }: Level): string {
+  if (trend === "none") return "";
+  if (!inSteps) return `, ${trend} over the last ${values.length}`;
+  return trend === "rising" ? ", up twice in a row" : ", down twice in a row";
 }
 
 function standingOf(
@@ -58,7 +65,9 @@ export function besides(facts: Facts): string[] {
     ...(feed.waterIsSalty && feed.waterEc !== undefined ? [`the water itself brings ${ecText(feed.waterEc)}`] : []),
     ...(feed.phSide === undefined || feed.phSide === "inside" || feed.ph === undefined
       ? []
-      : [`what is poured stands at ${phText(feed.ph)}, outside ${band.ph[0]} to ${band.ph[1]}`]),
+      : [
+          `what is poured stands at ${phText(feed.ph)}, outside ${band.ph[0]} to ${band.ph[1]}${isInputPhWrong(facts) ? "" : ", and so pulls the pot back"}`,
+        ]),
     ...(feed.alkalinity === undefined ? [] : [`the water's alkalinity is ${feed.alkalinity} mg/L CaCO3`]),
     ...(plant.drinks === undefined ? [] : [drinksText(plant.drinks)]),
     ...plant.words.slice(0, 2).map((words) => `noted: ${words}`),

@@ -91,7 +91,7 @@ function raise({ feed, band }: Facts): Conclusion["steps"][number] {
   if (ec !== undefined && usual !== undefined && mixedWrong === "weak")
     return step("raise the feed", "at the next watering", feedSays.remix(ec, usual), { ec: usual });
   const to = ec === undefined ? undefined : Math.min(ec * oneStep, Math.max(ec, band.feedEcHigh));
-  return step("raise the feed", "at the next watering", feedSays.raise(to, ec === undefined || ec < band.ec[0]), {
+  return step("raise the feed", "at the next watering", feedSays.raise(to, ec === undefined || ec < band.ec[0], band.ec[0]), {
     ec: to,
     share: ec === undefined ? undefined : oneStep,
   });

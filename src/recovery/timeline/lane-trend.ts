@@ -1,3 +1,4 @@
+import { trendChance } from "../../diagnosis/judgement/limits";
 import { mannKendall } from "../../maths/mann-kendall";
 import { theilSen } from "../../maths/theil-sen";
 import { type LogEvent } from "../../log/log";
@@ -23,14 +24,12 @@ interface TrendOptions {
 /** The trend told is that of the last two weeks, or since the last flush when that is nearer. Common practice. */
 const trendDays = 14;
 
-/** With fewer readings no trend can be told from chance at 5 % (Mann-Kendall, exact). */
+/** With fewer readings no trend can be told from chance at 5 % (Mann-Kendall, exact, one-sided). */
 const fewestReadings = 4;
 
-/** The chance of being fooled by readings without a trend. Common practice. */
-const significance = 0.05;
-
 /**
- * The trend of the latest readings of a lane: Theil-Sen slope, told only where Mann-Kendall is significant.
+ * The trend of the latest readings of a lane: Theil-Sen slope, told only where Mann-Kendall is significant
+ * that way, at the chance by which the judgement names a trend too.
  *
  * Feeds the words beside each lane. When unsure it says "no clear trend", which asks for another reading and harms
  * nothing.
@@ -52,9 +51,9 @@ export function laneTrend(points: readonly TimelinePoint[], options: TrendOption
   }
   const changePerDay = theilSen(recent).slope;
   const over = `(${readings} readings, ${period})`;
-  const { twoSided } = mannKendall(recent);
+  const { oneSided } = mannKendall(recent);
   const change = Math.abs(changePerDay) * spanOf(recent);
-  const isClear = twoSided <= significance && change >= options.resolution;
+  const isClear = oneSided <= trendChance && change >= options.resolution;
   if (!isClear) return { answer: "no clear trend", words: `no clear trend ${over}`, changePerDay, readings };
   const answer = changePerDay > 0 ? "rising" : "falling";
   const step = options.axis === "dates" ? "a day" : "each";

@@ -88,10 +88,20 @@ export function rootTemperature({ entries }: Facts, when: When): CourseStep | un
   return step("look at the plant", when, says);
 }
 
-export const lookAtRoots = (facts: Facts): CourseStep =>
-  step("look at the plant", "now", plantSays.lookAtRoots(wordsOn(facts)));
-export const lookAtPlant = (facts: Facts): CourseStep =>
-  step("look at the plant", "now", lookSays(facts.plant.signs.has("blossom end rot"), wordsOn(facts)));
+/** Roots that smell, or are slimy or rotten by the grower's words: dead, and not merely burnt by salt. */
+const areRootsRotten = ({ plant: { signs, words } }: Facts): boolean =>
+  signs.has("bad smell") || (signs.has("brown roots") && /slim|rot|mush|pythium/i.test(words.join(" ")));
 
-const lookSays = (rots: boolean, words: string): string =>
-  rots ? plantSays.noCalcium(words) : plantSays.lookAt(words);
+export const lookAtRoots = (facts: Facts): CourseStep =>
+  step(
+    "look at the plant",
+    "now",
+    areRootsRotten(facts) ? plantSays.rootsRot(wordsOn(facts)) : plantSays.lookAtRoots(wordsOn(facts)),
+  );
+
+export function lookAtPlant(facts: Facts): CourseStep {
+  if (facts.plant.signs.has("blossom end rot"))
+    return step("look at the plant", "now", plantSays.noCalcium(wordsOn(facts)));
+  if (areRootsRotten(facts)) return lookAtRoots(facts);
+  return step("look at the plant", "now", plantSays.lookAt(wordsOn(facts)));
+}

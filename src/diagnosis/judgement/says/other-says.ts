@@ -46,6 +46,9 @@ export const plantSays = {
     "Check that the feed holds calcium; coir that was never buffered keeps it back. A stronger feed makes it worse.",
   lookAtRoots: (words: string): string =>
     `Look at the plant and its roots${words === "" ? "" : ` (${words})`}: dark, stubby roots cannot take up what is given.`,
+  rootsRot: (words: string): string =>
+    `Roots that are slimy or smell are rotting${words === "" ? "" : ` (${words})`}: set the plant apart, cut away with a clean blade what is dead, let in air, and pour no more than it drinks. ` +
+    "No stronger feed. Clean what touched it before the next plant; if it spreads, have a plant clinic name the disease.",
   saltShy: (crop: string): string =>
     `The notes name ${crop}, which is salt-shy: hold it against the light feeder's limits (choose "light") and look at its leaf edges.`,
   easeLoad: (vpd: number | undefined): string =>
@@ -71,9 +74,9 @@ export const feedSays = {
     `${share < 1 ? "and step up to full over a week " : ""}while the runoff stays in band. ${concentrateCaution}`,
   rampAfterFlush: (share: number, ec: number | undefined, after: "flush" | "rinse"): string =>
     `After the ${after} begin with ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}, and step up to full over a week. ${concentrateCaution}`,
-  raise: (to: number | undefined, weak: boolean): string =>
+  raise: (to: number | undefined, weak: boolean, drainFrom: number): string =>
     `${weak ? "Check first that the mix is what it should be: recipe and dosing. Then raise" : "The plant takes more than it is given. Check the mix, then raise"} ` +
-    `the feed${to === undefined ? " by a tenth to a fifth" : ` to about ${feedText(to)}`}, one step at a time. ${concentrateCaution}`,
+    `the feed${to === undefined ? " by a tenth to a fifth" : ` to about ${feedText(to)}`}, and again at later waterings, one such step at a time, until the runoff reads ${ecText(drainFrom)} or more. ${concentrateCaution}`,
   remix: (now: number, usual: number): string =>
     `The mix is weak: ${ecText(now)} where ${ecText(usual)} was usual. Check recipe and dosing, and bring it back to ${feedText(usual)}. ${concentrateCaution}`,
   lowerBeforeItShows: (now: number, to: number): string =>
