@@ -3,14 +3,39 @@ import { createRequire } from "node:module";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { meterSheet } from "../../../taskpane/templates/meter-sheet";
+import { watchSheet } from "../../../taskpane/templates/watch-sheet";
 import { hasBrowser } from "../browser";
 import { climbing, inPpm, twoPots } from "./logs";
 import { type PaneAlone, paneAlone } from "./pane-alone";
+import { readMe, shownBy, underTitle } from "./sheets";
+import type { Scene } from "./stand-in";
 
 let pane: PaneAlone;
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const threeLogs = [
+  { name: "Read me", cells: readMe },
+  { name: "Basil in the long trough by the window", cells: climbing(9) },
+  { name: "Tomato", cells: underTitle(climbing(10)) },
+];
 const messy = [...climbing(), ["Total", 18, 43.8]];
+
+const watched = watchSheet({ name: "Pepper 2", day: 46_096.4, feedEc: 1.9 });
+/** The first row for a look: pH in D, EC in E. */
+const looks = watched.rows.findIndex((cells) => cells[1]?.value === "Date") + 2;
+
+/** A book whose pages stand between its logs, and sheets that are none: what the pane tells of each, and the ways on. */
+const books: readonly (readonly [of: string, shows: string, scene: () => Promise<Scene>])[] = [
+  ["the list of a book's 3 logs", "#open-log", () => Promise.resolve({ cells: climbing(), others: threeLogs })],
+  ["a Read me beside 2 logs", "#open-log", () => Promise.resolve({ cells: readMe, others: threeLogs })],
+  ["an empty sheet beside one log", "#open-log", () =>
+    Promise.resolve({ cells: [], others: [{ name: "Basil", cells: climbing(9) }] })],
+  ["our own meter sheet", "#back-to-log", async () =>
+    ({ cells: await shownBy(meterSheet()), others: [{ name: "Basil", cells: climbing(9) }] })],
+  ["our own watch sheet with its days", "#read-days", async () =>
+    ({ cells: await shownBy(watched, { [`D${looks}`]: 5.9, [`E${looks}`]: 2.6 }) })],
+];
 
 /** Everything that opens is opened, so that all of it is looked at. */
 async function unfold(page: Page): Promise<void> {
@@ -55,6 +80,19 @@ describe.skipIf(!hasBrowser)("the pane for every eye and hand", () => {
     await page.close();
   });
 
+  describe.each(books)("%s", (_, shows, scene) => {
+    it.each([["light", false], ["dark", true]] as const)(
+      "%s, 350 px wide: axe-core finds nothing to mend, and nothing sticks out",
+      async (__, isDark) => {
+        const page = await pane.open({ ...(await scene()), isDark }, { width: 350 });
+        await page.locator(shows).waitFor();
+        expect(await violations(page)).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(350);
+        await page.close();
+      },
+    );
+  });
+
   it.each([320, 450])("%i px wide: nothing sticks out, and the top right 34 by 32 pixels are left to the host", async (width) => {
     const page = await pane.open({ cells: messy, selected: [[1, 0, 13, 6]] }, { width });
     await unfold(page);
@@ -63,6 +101,8 @@ describe.skipIf(!hasBrowser)("the pane for every eye and hand", () => {
     const inCorner = await page.evaluate((right) => [...document.querySelectorAll("button, select, input, h1, p")]
       .filter((each) => { const box = each.getBoundingClientRect(); return box.width > 1 && box.top < 32 && box.right > right - 34; }).length, width);
     expect(inCorner).toBe(0);
+    const heights = await page.locator("[id^=own-]").evaluateAll((all) => all.map((each) => each.getBoundingClientRect().top));
+    expect([heights.length, new Set(heights).size], "the four limits stand in one row").toEqual([4, 1]);
     await page.close();
   });
 
