@@ -95,7 +95,7 @@ export function limitsSection({ band, bandProblem, vessel }: RootZone, choices: 
           bandProblem ?? inForce,
         ),
         h("p", { className: "why" }, words.own),
-        h("div", { className: "fields" }, ...limitNames.map(field)),
+        h("div", { className: "fields four" }, ...limitNames.map(field)),
       ],
       Object.values(typed).some((text) => text !== ""),
     ),

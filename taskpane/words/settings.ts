@@ -17,4 +17,4 @@ export const settingsWords = {
 } as const;
 
 const sourceInWords = (source: string): string =>
-  source.startsWith("[") ? `from a bulletin: ${source.slice(1, -1)}` : source;
+  source.replaceAll(/\[(.+?)\]/g, "from a bulletin: $1");

@@ -103,6 +103,7 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
   it("own limits: wrong ones are explained, right ones win over the medium's; emptied, the medium's hold again", async () => {
     const page = await judged({ cells: climbing() });
     await page.click("#limits summary");
+    expect(await page.locator("#limits-said").innerText()).toMatch(/EC 1\.2 to 3\.5 mS\/cm \([^[\]]*from a bulletin: [^[\]]*\)\.$/);
     const fill = async (name: string, text: string): Promise<void> => {
       await page.fill(`#own-${name}`, text);
       await page.keyboard.press("Tab");
