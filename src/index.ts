@@ -76,6 +76,7 @@ export { probeCheck, type ProbeWord, probeWords } from "./readings/probe-check";
 
 // Bands: the limits a pot is held against
 export { bandFor, ownBand, type Band, type BandChoice } from "./bands/band";
+export { bandOn, type EarlierBand } from "./bands/earlier-band";
 export { bandNamed } from "./bands/band-named";
 export { bandLimit, bandLimits, type BandLimitName } from "./bands/band-limit";
 export { feeders, samples, type BandLimits, type Feeder, type Sample } from "./bands/limits";
@@ -164,6 +165,7 @@ export {
 } from "./recovery/timeline/timeline";
 export { type LaneName, type SeriesRole } from "./recovery/timeline/lanes";
 export { type TimelineReading } from "./recovery/timeline/reading";
+export { type LaneBand } from "./recovery/timeline/lane-bands";
 export { type LaneTrend } from "./recovery/timeline/lane-trend";
 export { type TimelinePoint } from "./recovery/timeline/segments";
 export { type Watch } from "./recovery/timeline/watch";

@@ -1,4 +1,5 @@
 import { type Band } from "../bands/band";
+import { type EarlierBand } from "../bands/earlier-band";
 import { byVessel, inTime, rankOf } from "../diagnosis/bench";
 import { judge } from "../diagnosis/judgement/judge";
 import { type PotJudgement, type PotStanding } from "../diagnosis/judgement/pot-judgement";
@@ -19,6 +20,8 @@ export interface ReportRequest {
   readonly reading?: LogReading | undefined;
   /** One band for all pots, or each pot's own; a pot without one is not judged. */
   readonly band?: Band | BandOfPot | undefined;
+  /** What each pot's band was before, oldest first: past rows are drawn and flagged by it, and none is judged by it. */
+  readonly earlierOf?: ((vessel: string | undefined) => readonly EarlierBand[]) | undefined;
   /** The volume of each pot, where it is known. */
   readonly containerOf?: ((vessel: string | undefined) => Litres | undefined) | undefined;
   /** The pot to show; otherwise, or where the log does not name it, the worst one is. */
@@ -71,7 +74,7 @@ export function reportOf(request: ReportRequest): Report {
     judgement: shown?.judgement,
     rows: shown?.rows ?? [],
     waitsFor,
-    timeline: timeline(reading.rows, { band: bandOf(vessel), vessel }),
+    timeline: timeline(reading.rows, { band: bandOf(vessel), earlier: request.earlierOf?.(vessel), vessel }),
     title: place === "" ? "Recovery timeline" : `Recovery timeline: ${place}`,
   };
 }

@@ -1,4 +1,5 @@
 import { type Band } from "../../bands/band";
+import { bandOn, type EarlierBand } from "../../bands/earlier-band";
 import { logInTime, type LogInTime, type PlacedRow } from "../../log/in-time";
 import { type LogEvent, type LogRow } from "../../log/log";
 import {
@@ -9,6 +10,7 @@ import {
   type LaneValue,
   type SeriesRole,
 } from "./lanes";
+import { laneBands, type LaneBand } from "./lane-bands";
 import { laneTrend, type LaneTrend } from "./lane-trend";
 import { RowInTime, type TimelineReading } from "./reading";
 import { segments, type TimelinePoint } from "./segments";
@@ -28,8 +30,10 @@ export interface TimelineLane {
   /** The least span of values worth drawing. */
   readonly leastSpan: number;
   readonly series: readonly TimelineSeries[];
-  /** The target band of this lane, where the grower has one. */
+  /** The target band of this lane today, where the grower has one. */
   readonly limits: readonly [low: number, high: number] | undefined;
+  /** The same with those that stood before, in order of time, today's last; empty without one. */
+  readonly bands: readonly LaneBand[];
   readonly trend: LaneTrend;
 }
 
@@ -53,6 +57,8 @@ export interface Timeline {
 
 export interface TimelineOptions {
   readonly band?: Band | undefined;
+  /** What the band was before, oldest first; without dates nobody can tell what held when, and today's holds. */
+  readonly earlier?: readonly EarlierBand[] | undefined;
   /** Only this vessel's rows. */
   readonly vessel?: string | undefined;
 }
@@ -64,18 +70,21 @@ export interface TimelineOptions {
  *
  * Source:   common practice
  */
-export function timeline(rows: readonly LogRow[], { band, vessel }: TimelineOptions = {}): Timeline {
-  const { axis, rows: placed, undated } = logInTime(rows, vessel);
+export function timeline(rows: readonly LogRow[], options: TimelineOptions = {}): Timeline {
+  const { axis, rows: placed, undated } = logInTime(rows, options.vessel);
+  const { band } = options;
+  const earlier = axis === "dates" ? (options.earlier ?? []) : [];
   const eventful = placed.filter(({ events: said }) => said.length > 0);
   const events = eventful.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
-  const lanes = lanesOf(placed, { axis, band, events });
+  const span = spanOf(placed);
+  const lanes = lanesOf(placed, { axis, band, earlier, events, span });
   return {
     axis,
-    span: spanOf(placed),
+    span,
     lanes,
     events,
     watches: axis === "dates" ? watches(events) : [],
-    readings: placed.map((row) => new RowInTime(row, band)),
+    readings: placed.map((row) => new RowInTime(row, band === undefined ? undefined : bandOn(row.day, band, earlier))),
     undated,
   };
 }
@@ -85,8 +94,9 @@ function spanOf(placed: readonly PlacedRow[]): Timeline["span"] {
   return first === undefined || last === undefined ? undefined : [first.day, last.day];
 }
 
-interface LaneContext extends Pick<Timeline, "axis" | "events"> {
+interface LaneContext extends Pick<Timeline, "axis" | "events" | "span"> {
   readonly band: Band | undefined;
+  readonly earlier: readonly EarlierBand[];
 }
 
 /** The lanes that the log has readings for; one that only stands in for another gives way to it. */
@@ -103,7 +113,7 @@ function lanesOf(placed: readonly PlacedRow[], context: LaneContext): TimelineLa
 function laneOf(
   definition: LaneDefinition,
   placed: readonly PlacedRow[],
-  { axis, band, events }: LaneContext,
+  { axis, band, earlier, events, span }: LaneContext,
 ): TimelineLane {
   const { name, group, unit, decimals, resolution, leastSpan } = definition;
   const read = definition.series.map(({ role, value }) => ({ role, points: pointsOf(placed, value) }));
@@ -117,6 +127,7 @@ function laneOf(
       .filter(({ points }) => points.length > 0)
       .map(({ role, points }) => ({ role, segments: segments(points) })),
     limits: band === undefined ? undefined : definition.limits(band),
+    bands: band === undefined ? [] : laneBands(definition.limits, { today: band, earlier }, span ?? [0, 0]),
     trend: laneTrend(read.at(-1)?.points ?? [], { events, axis, resolution, decimals }),
   };
 }

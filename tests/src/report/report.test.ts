@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Band, bandFor, reportOf } from "../../../src/index";
+import { type Band, bandFor, ec25, ownBand, ph, reportOf } from "../../../src/index";
 
 const grid = {
   cells: [
@@ -35,5 +35,14 @@ describe("reportOf", () => {
   it("without a band reads and draws the pot read last", () => {
     const { pots, vessel, timeline } = reportOf({ grid });
     expect([pots, vessel, timeline.lanes.length]).toEqual([[], "B", 3]);
+  });
+
+  it("judges by today's limits alone, and draws the pot shown with those that stood before", () => {
+    const wide = ownBand(ph(5.5), ph(6.5), ec25(1), ec25(8));
+    const earlierOf = (pot: string | undefined) => (pot === "B" ? [{ band: bandFor("coir"), until: 45_388 }] : []);
+    const { pots, timeline } = reportOf({ grid, band: wide, earlierOf, vessel: "B" });
+    expect(pots).toEqual(reportOf({ grid, band: wide, vessel: "B" }).pots);
+    expect(timeline.lanes[0]?.bands.map(({ limits }) => limits)).toEqual([[1.2, 3.5], [1, 8]]);
+    expect(timeline.readings.map(({ flags }) => flags?.includes("runoff EC high"))).toEqual([true, true, false]);
   });
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { airCelsius, bandFor, ec25, humidityPercent, litres, type LogRow, ph, spread, timeline, type TimelinePoint } from "../../../../src/index";
+import { airCelsius, bandFor, type EarlierBand, ownBand, ec25, humidityPercent, litres, type LogRow, ph, spread, timeline, type TimelinePoint } from "../../../../src/index";
 
 const empty: Omit<LogRow, "row"> = {
   day: undefined, vessel: undefined, inputEc: undefined, inputPh: undefined, runoffEc: undefined, runoffPh: undefined,
@@ -97,6 +97,59 @@ describe("timeline: the lanes", () => {
     const weekly = [1, 8, 15, 22].map((day) => runoff(day, 2));
     expect(lane(daily, "EC")?.series[0]?.segments.map((each) => each.length)).toEqual([3, 2]);
     expect(lane(weekly, "EC")?.series[0]?.segments.map((each) => each.length)).toEqual([4]);
+  });
+});
+
+// What held then is what a grower held the row against: common practice, no source.
+describe("timeline: limits that changed", () => {
+  /** Coir's own EC 1.2 to 3.5 at pH 5.5 to 6.5 until day 13, then 2 to 6 at the same pH. */
+  const coir: EarlierBand = { band: bandFor("coir"), until: 13 };
+  const today = ownBand(ph(5.5), ph(6.5), ec25(2), ec25(6));
+  const days = [10, 11, 12, 13, 14];
+  const rows = days.map((day) => runoff(day, day < 13 ? 4 : 5, { runoffPh: ph(6) }));
+  const bands = (given: readonly LogRow[], earlier: readonly EarlierBand[], name = "EC") =>
+    timeline(given, { band: today, earlier }).lanes.find((each) => each.name === name)?.bands;
+
+  it("the EC's band steps on day 13 from 1.2 to 3.5 to 2 to 6; the pH's, which stayed, has no step; today's is the lane's", () => {
+    expect(bands(rows, [coir])).toEqual([
+      { from: undefined, to: 13, limits: [1.2, 3.5] },
+      { from: 13, to: undefined, limits: [2, 6] },
+    ]);
+    expect(bands(rows, [coir], "pH")).toEqual([{ from: undefined, to: undefined, limits: [5.5, 6.5] }]);
+    expect(timeline(rows, { band: today, earlier: [coir] }).lanes[0]?.limits).toEqual([2, 6]);
+  });
+
+  it("each row is flagged by what stood then: EC 4 was too high before day 13, and 5 is not from then on", () => {
+    const flags = timeline(rows, { band: today, earlier: [coir] }).readings.map((each) => each.flags);
+    expect(flags).toEqual([["runoff EC high"], ["runoff EC high"], ["runoff EC high"], [], []]);
+  });
+
+  it("a reading at noon of the day of the change is flagged by the new limits, one the evening before by the old", () => {
+    const noons = [12.9, 13.5].map((day) => runoff(day, 4, { runoffPh: ph(6) }));
+    expect(timeline(noons, { band: today, earlier: [coir] }).readings.map((each) => each.flags)).toEqual([["runoff EC high"], []]);
+  });
+
+  it("a change after the last reading leaves the old band over all of them, today's waiting; one before the first leaves today's", () => {
+    const later: EarlierBand = { ...coir, until: 15 };
+    expect(bands(rows, [later])).toEqual([
+      { from: undefined, to: undefined, limits: [1.2, 3.5] },
+      { from: 15, to: undefined, limits: [2, 6] },
+    ]);
+    expect(bands(rows, [{ ...coir, until: 10 }])).toEqual([{ from: undefined, to: undefined, limits: [2, 6] }]);
+  });
+
+  it("three sets one after the other are three stretches; a set that no reading fell into is left out", () => {
+    const middle: EarlierBand = { band: ownBand(ph(5.5), ph(6.5), ec25(1), ec25(4)), until: 14 };
+    expect(bands(rows, [{ ...coir, until: 12 }, middle])?.map(({ from, to, limits }) => [from, to, limits])).toEqual([
+      [undefined, 12, [1.2, 3.5]], [12, 14, [1, 4]], [14, undefined, [2, 6]],
+    ]);
+    expect(bands(rows, [{ ...coir, until: 15 }, { ...middle, until: 16 }])?.map(({ from }) => from)).toEqual([undefined, 16]);
+  });
+
+  it("without dates nobody can tell what held when: today's limits hold for every row", () => {
+    const undated = rows.map((each) => ({ ...each, day: undefined }));
+    expect(bands(undated, [coir])).toEqual([{ from: undefined, to: undefined, limits: [2, 6] }]);
+    expect(timeline(undated, { band: today, earlier: [coir] }).readings.every((each) => each.flags?.length === 0)).toBe(true);
   });
 });
 
