@@ -36,17 +36,21 @@ export function reading<T extends number>(
     const value = numberIn(cell, called, unit);
     return value === undefined || value === 0 ? undefined : check(value, called);
   };
-  return { cells, read, called, otherwise, quick: quickLimits(check) };
+  return { cells, read, called, otherwise, quick: quickLimits(check, "0 may be a blank") };
 }
 
 /** The unit that a check carries with it. */
 const unitOf = (check: object): string | undefined => (check as { unit?: string }).unit;
 
-/** The limits that a check carries with it, less the 0 that may be a blank. */
-function quickLimits(check: object): Argument<unknown>["quick"] {
+/** The limits that a check carries with it. */
+function quickLimits(check: object, zero: "0 may be a blank" | "0 is a value"): Argument<unknown>["quick"] {
   const { physical } = check as { physical?: readonly [number, number] };
-  return physical === undefined ? undefined : [Math.max(0, physical[0]), physical[1]];
+  if (physical === undefined) return undefined;
+  const least = zero === "0 is a value" ? justBelowZero : 0;
+  return [Math.max(least, physical[0]), physical[1]];
 }
+
+const justBelowZero = -Number.MIN_VALUE;
 
 /** An amount for which 0 is a value: a volume that did not run off, a day count. */
 export function amount<T extends number>(
@@ -60,7 +64,7 @@ export function amount<T extends number>(
     const value = numberIn(cell, called, unit);
     return value === undefined ? undefined : check(value, called);
   };
-  return { cells, read, called, otherwise };
+  return { cells, read, called, otherwise, quick: quickLimits(check, "0 is a value") };
 }
 
 /**
@@ -76,6 +80,28 @@ export function word(cells: Cells | null | undefined, called: string, otherwise?
     return value === undefined || value === 0 ? undefined : String(value);
   };
   return { cells, read, called, otherwise };
+}
+
+/** A word that names one of a few things: looked up once for each word that a column holds. */
+export function choice<T>(
+  cells: Cells | null | undefined, called: string, named: (text: string) => T, otherwise?: T,
+): Argument<T> {
+  const { read } = word(cells, called);
+  const known = new Map<string, T>();
+  const lookedUp = (text: string): T => {
+    const found = known.get(text) ?? named(text);
+    known.set(text, found);
+    return found;
+  };
+  return {
+    cells,
+    called,
+    otherwise,
+    read: (cell) => {
+      const text = read(cell);
+      return text === undefined ? undefined : lookedUp(text);
+    },
+  };
 }
 
 /** TRUE or FALSE; 1, 0 and their words are taken too, as the host's own functions take them. */

@@ -48,3 +48,4 @@ export function anyValue(value: number, called: string): number {
     allowed: `between -${largestValue} and ${largestValue}`,
   });
 }
+anyValue.physical = [-largestValue, largestValue] as const;

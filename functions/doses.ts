@@ -10,8 +10,8 @@ import {
   type TreatedWater,
 } from "../src/index";
 import { whole } from "./answers";
-import { type Cells, flag, one, reading } from "./cells";
-import { choice, doseCells, needed, orBlank, percentStrength } from "./flush-cells";
+import { type Cells, choice, flag, one, reading } from "./cells";
+import { doseCells, needed, orBlank, percentStrength } from "./flush-cells";
 
 /**
  * Acid that brings water to a lower pH: mL of the bottle, g of citric acid, rounded down. Acid into water, never the reverse; stir in 80 %, measure, finish.

@@ -1,6 +1,6 @@
 import * as engine from "../src/index";
 import { eachCell, judged, single, whole } from "./answers";
-import { amount, flag, one, reading, word } from "./cells";
+import { amount, choice, flag, one, reading } from "./cells";
 import { waterEc } from "./water";
 
 /**
@@ -18,11 +18,10 @@ import { waterEc } from "./water";
  */
 export function labelppm(grams_per_litre: any[][], percent: any[][], analyte: any[][]): any[][] {
   return eachCell(
-    (grams: engine.GramsPerLitre, share: engine.Percent, name: string) =>
-      engine.labelPpm(grams, share, engine.analyteNamed(name)),
+    engine.labelPpm,
     reading(grams_per_litre, engine.gramsPerLitre, "fertiliser per litre"),
     reading(percent, engine.labelPercent, "label analysis"),
-    word(analyte, "analyte"),
+    choice(analyte, "analyte", engine.analyteNamed),
   );
 }
 
@@ -41,12 +40,12 @@ export function labelppm(grams_per_litre: any[][], percent: any[][], analyte: an
  */
 export function feedgrams(litres: any[][], ppm_target: any[][], percent: any[][], analyte: any[][]): any[][] {
   return eachCell(
-    (volume: engine.Litres, target: engine.Ppm, share: engine.Percent, name: string) =>
-      engine.feedGrams(volume, target, { percent: share, analyte: engine.analyteNamed(name) }),
+    (volume: engine.Litres, target: engine.Ppm, percent: engine.Percent, analyteOnLabel: engine.Analyte) =>
+      engine.feedGrams(volume, target, { percent, analyte: analyteOnLabel }),
     reading(litres, engine.litres, "tank volume"),
     reading(ppm_target, engine.ppm, "target ppm"),
     reading(percent, engine.labelPercent, "label analysis"),
-    word(analyte, "analyte"),
+    choice(analyte, "analyte", engine.analyteNamed),
   );
 }
 

@@ -10,7 +10,7 @@ import {
   type Share,
 } from "../src/index";
 import { type Answer, single, table } from "./answers";
-import { amount, type Argument, type Cells, reading, series, word } from "./cells";
+import { amount, type Argument, type Cells, reading, series } from "./cells";
 
 /** The rows of a flush. Readings come as they stand, because the stop check itself says which cannot be believed. */
 export function flushReadings(
@@ -36,19 +36,6 @@ function besides<T>(
     quantity: `${argument.called} of ${values.length} beside runoff EC of ${ecs.length} cells`,
     allowed: "of the same length",
   });
-}
-
-/** A word that names one of the engine's choices. */
-export function choice<T>(cells: Cells | null | undefined, called: string, named: (text: string) => T): Argument<T> {
-  const { read } = word(cells, called);
-  return {
-    cells,
-    called,
-    read: (cell) => {
-      const text = read(cell);
-      return text === undefined ? undefined : named(text);
-    },
-  };
 }
 
 /** A value that a call cannot do without. */

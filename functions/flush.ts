@@ -15,8 +15,8 @@ import {
 } from "../src/index";
 import { type Answer, eachCell, judged, single, whole } from "./answers";
 import { bandIn } from "./band";
-import { type Cells, flag, one, reading } from "./cells";
-import { besideEach, choice, flushReadings, leftCells, planCells, portionShare } from "./flush-cells";
+import { type Cells, choice, flag, one, reading } from "./cells";
+import { besideEach, flushReadings, leftCells, planCells, portionShare } from "./flush-cells";
 import { waterEc } from "./water";
 
 /**

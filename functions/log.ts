@@ -1,6 +1,6 @@
 import * as engine from "../src/index";
 import { eachCell } from "./answers";
-import { content, word } from "./cells";
+import { choice, content } from "./cells";
 
 /**
  * A reading as it stands in a log, read as the log reader reads it: "1,8 mS", "n/a", 1800 in uS/cm, 70 in F. What the reader leaves out is refused with the reason.
@@ -16,8 +16,8 @@ import { content, word } from "./cells";
  */
 export function reading(cell: any[][], unit: any[][]): any[][] {
   return eachCell(
-    (given: string | number | boolean, name: string) => engine.loggedReading(given, engine.logUnitNamed(name)) ?? "",
+    (given: string | number | boolean, named: ReturnType<typeof engine.logUnitNamed>) => engine.loggedReading(given, named) ?? "",
     { cells: cell, read: content, called: "reading" },
-    word(unit, "unit"),
+    choice(unit, "unit", engine.logUnitNamed),
   );
 }

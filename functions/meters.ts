@@ -1,6 +1,6 @@
 import * as engine from "../src/index";
 import { type Answer, eachCell, single, table, whole } from "./answers";
-import { amount, type Cells, content, flag, one, reading, word } from "./cells";
+import { amount, type Cells, choice, content, flag, one, reading, word } from "./cells";
 
 /**
  * pH of a calibration buffer at its temperature; a buffer is what its label says at 25 C only.
@@ -16,8 +16,8 @@ import { amount, type Cells, content, flag, one, reading, word } from "./cells";
  */
 export function phbuffer(buffer: any[][], temp_c: any[][]): any[][] {
   return eachCell(
-    (label: string, celsius: engine.Celsius) => engine.phBuffer(engine.bufferNamed(label), celsius),
-    word(buffer, "buffer"),
+    engine.phBuffer,
+    choice(buffer, "buffer", engine.bufferNamed),
     reading(temp_c, engine.solutionCelsius, "buffer temperature"),
   );
 }

@@ -1,6 +1,6 @@
 import * as engine from "../src/index";
 import { eachCell } from "./answers";
-import { amount, type Argument, type Cells, content, reading, word } from "./cells";
+import { amount, type Argument, type Cells, choice, content, reading } from "./cells";
 
 const coefficient = (cells: Cells | null | undefined): Argument<engine.Percent> =>
   reading(cells, engine.percentPerCelsius, "temperature coefficient", engine.standardPercentPerCelsius);
@@ -13,6 +13,7 @@ const scaleIn = (cells: Cells | null | undefined): Argument<engine.PpmScale> => 
     const given = content(cell);
     return engine.ppmScaleNamed(given === 0 ? undefined : typeof given === "boolean" ? String(given) : given);
   },
+  quick: engine.quantities.ppmScale.physical,
 });
 
 /**
@@ -73,15 +74,15 @@ export function ecattemp(ec25: any[][], temp_c: any[][], percent_per_c?: any[][]
  */
 export function ecunit(value: any[][], from: any[][], to: any[][]): any[][] {
   return eachCell(
-    (ec: number, unit: string, wanted: string) =>
-      engine.ecInUnit(ec, engine.ecUnitNamed(unit), engine.ecUnitNamed(wanted)),
+    engine.ecInUnit,
     reading(value, anyNumber, "EC"),
-    word(from, "EC unit"),
-    word(to, "EC unit"),
+    choice(from, "EC unit", engine.ecUnitNamed),
+    choice(to, "EC unit", engine.ecUnitNamed),
   );
 }
 
-const anyNumber = (given: number): number => given;
+/** Which numbers can be is for the unit to say. */
+const anyNumber = Object.assign((given: number): number => given, { physical: [0, Infinity] as const });
 
 /**
  * Alkalinity in another unit, as water reports print it: mg/L CaCO3, mg/L HCO3, meq/L, mmol/L HCO3 or dH (degrees of carbonate hardness).
@@ -98,11 +99,10 @@ const anyNumber = (given: number): number => given;
  */
 export function alkunit(value: any[][], from: any[][], to: any[][]): any[][] {
   return eachCell(
-    (given: number, unit: string, wanted: string) =>
-      engine.alkalinityInUnit(given, engine.alkalinityUnitNamed(unit), engine.alkalinityUnitNamed(wanted)),
+    engine.alkalinityInUnit,
     amount(value, anyNumber, "alkalinity"),
-    word(from, "alkalinity unit"),
-    word(to, "alkalinity unit"),
+    choice(from, "alkalinity unit", engine.alkalinityUnitNamed),
+    choice(to, "alkalinity unit", engine.alkalinityUnitNamed),
   );
 }
 

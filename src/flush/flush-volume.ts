@@ -23,6 +23,7 @@ export interface FlushVolume {
   readonly capped: boolean;
   /** mS/cm at 25 C that the runoff is expected to read after these litres. */
   readonly expectedEc: Ec25;
+  /** Put into words when asked for: a column of litres needs none. */
   readonly reasons: readonly [string, ...string[]];
 }
 
@@ -50,20 +51,28 @@ export function flushVolume(
   const limitLitres = overFlushLimit(containerLitres, medium);
   const litres = Math.min(neededLitres, limitLitres) as Litres;
   const expectedEc = washoutEc(runoffEc, waterEc, { litres, ratePerLitre });
-  const capped = neededLitres > limitLitres;
+  return {
+    litres,
+    neededLitres,
+    limitLitres,
+    capped: neededLitres > limitLitres,
+    expectedEc,
+    get reasons() {
+      return reasonsFor(this, targetEc);
+    },
+  };
+}
+
+function reasonsFor(
+  { litres, neededLitres, limitLitres, capped, expectedEc }: Omit<FlushVolume, "reasons">,
+  targetEc: Ec25,
+): FlushVolume["reasons"] {
   const limit = `the over-flush limit of ${inLitres(limitLitres)}`;
-  const reasons: FlushVolume["reasons"] = capped
+  const where: FlushVolume["reasons"] = capped
     ? [
         `ends at ${limit}: the runoff is expected at ${inMillisiemens(expectedEc)}, not at ${inMillisiemens(targetEc)}`,
         `by the model the target needs ${inLitres(neededLitres)}: stop at the limit, let it drain, and judge again in some days`,
       ]
     : [`${inLitres(litres)} of ${limit}: the runoff is expected at ${inMillisiemens(expectedEc)}`];
-  return {
-    litres,
-    neededLitres,
-    limitLitres,
-    capped,
-    expectedEc,
-    reasons: [...reasons, "in portions, with a reading after each"],
-  };
+  return [...where, "in portions, with a reading after each"];
 }

@@ -41,6 +41,18 @@ const plainFunctions: readonly PlainFunction[] = [
   { id: "DEWPOINT", given: [[18, 28], [40, 70]], bare: (t, rh) => (237.3 * dewGamma(t, rh)) / (17.27 - dewGamma(t, rh)), within: 1e-3 },
   { id: "VPD", given: [[24, 28], [40, 70]], bare: (air, humidity) => saturated(air) * (1 - humidity / 100), within: 1e-3 },
   { id: "DLI", given: [[300, 500], [10, 14]], bare: (light, hours) => (light * hours * 3600) / 1e6 },
+  { id: "PHBUFFER", given: ["10.01", [20, 25]], bare: (celsius) => 10.062 - (0.052 * (celsius - 20)) / 5, within: 1e-3 },
+  { id: "CALDUE", given: [[45_000, 45_009], [14, 28], [45_010, 45_020]], bare: (last, every, today) => Math.floor(last) + every - Math.floor(today) },
+  { id: "RATIOCEILING", given: [[0.1, 0.5]], bare: (fraction) => 1 / fraction },
+  { id: "SALTKEPT", given: [[1, 3], [2, 4], [2, 4], [0.2, 0.5]], bare: (inEc, litres, outEc, drained) => 0.64 * (inEc * litres - outEc * drained) },
+  {
+    id: "FLUSHVOLUME", given: [[5, 10], [4, 6], [2, 3], [0.2, 0.4], "coir"],
+    bare: (pot, now, target, water) => (pot * Math.log((now - water) / (target - water))) / 1.0769, within: 1e-3,
+  },
+  { id: "BLENDSHARE", given: [[2, 3], [0.2, 0.4], [1, 1.5]], bare: (a, b, target) => (target - b) / (a - b) },
+  { id: "FEEDGRAMS", given: [[10, 20], [100, 200], [10, 20], "N"], bare: (litres, ppm, percent) => (litres * ppm) / (10 * percent) },
+  { id: "RECOVERYFEED", given: [[2, 2.4], [0.2, 0.4], [0, 6]], bare: (full, water, day) => water + (full - water) * (0.5 + day / 14) },
+  { id: "LIGHTHOURS", given: [[300, 500], [10, 14]], bare: (light, dli) => (dli * 1e6) / 3600 / light },
 ];
 
 const column = ([least, most]: readonly [number, number], nth: number): number[][] =>
