@@ -41,15 +41,17 @@ export interface Layout {
   /** From a day to pixels. */
   readonly x: (day: number) => number;
   readonly time: ScaleTime<number, number> | ScaleLinear<number, number>;
+  readonly span: Timeline["span"];
 }
 
-export type Across = Pick<Layout, "width" | "left" | "right" | "x" | "time">;
+export type Across = Pick<Layout, "width" | "left" | "right" | "x" | "time" | "span">;
 
 /** Where days stand in a picture of that width. */
 export function acrossOf(model: Timeline, width: number): Across {
   const [left, right] = [sizes.left, Math.max(sizes.left + 40, width - sizes.right)];
   const time = timeScale(model, [left, right]);
-  return { width, left, right, x: (day) => (model.axis === "dates" ? time(instant(day)) : time(day)), time };
+  const x = (day: number): number => (model.axis === "dates" ? time(instant(day)) : time(day));
+  return { width, left, right, x, time, span: model.span };
 }
 
 /** Places the lanes one under another; `header` is what legend and events take up above them. */
@@ -75,13 +77,14 @@ function timeScale({ axis, span }: Timeline, range: [number, number]): Layout["t
   return axis === "dates" ? scaleUtc([instant(from), instant(to)], range) : scaleLinear([from, to], range);
 }
 
-/** All readings and the band, and never less than the lane's least span, so that noise stays small. */
+/** All readings and the bands, and never less than the lane's least span, so that noise stays small. */
 function valueScale(
-  { series, limits, leastSpan }: TimelineLane,
+  { series, bands, leastSpan }: TimelineLane,
   [top, bottom]: readonly [number, number],
 ): ScaleLinear<number, number> {
   const ends = series.flatMap(({ segments }) => segments.flatMap((segment) => extent(segment, ({ value }) => value)));
-  const [low = 0, high = 1] = extent([...ends, ...(limits ?? [])].filter((end) => end !== undefined));
+  const edges = bands.flatMap(({ limits }) => limits);
+  const [low = 0, high = 1] = extent([...ends, ...edges].filter((end) => end !== undefined));
   const padding = Math.max(0, (leastSpan - (high - low)) / 2);
   const floor = low >= 0 ? Math.max(0, low - padding) : low - padding;
   return scaleLinear([floor, Math.max(high + padding, floor + leastSpan)], [bottom, top]).nice(3);

@@ -2,7 +2,8 @@ import { scaleLinear } from "d3-scale";
 import { type TimelineLane } from "../../src/index";
 import { seriesMarkup } from "./marks";
 import { element, escaped, words } from "./markup";
-import { type DrawingTheme, type ThemeName, themes } from "./themes";
+import { edges, tints } from "./target-bands";
+import { type ThemeName, themes } from "./themes";
 
 /** What all pots side by side share, so that they can be compared at a glance. */
 export interface SharedScale {
@@ -12,9 +13,10 @@ export interface SharedScale {
 
 const sizes = { height: 58, edge: 4, top: 18, text: 11, mark: 3 } as const;
 
-/** The scale on which every lane has room, each with its limits. */
+/** The scale on which every lane has room, each with its limits, those that stood before among them. */
 export function sharedScale(lanes: readonly TimelineLane[]): SharedScale {
   const points = lanes.flatMap(({ series }) => series.flatMap(({ segments }) => segments.flat()));
+  const limits = lanes.flatMap(({ bands }) => bands.flatMap((band) => band.limits));
   const ends = (values: readonly number[]): readonly [number, number] =>
     values.reduce<readonly [number, number]>(
       ([low, high], value) => [Math.min(low, value), Math.max(high, value)],
@@ -22,11 +24,11 @@ export function sharedScale(lanes: readonly TimelineLane[]): SharedScale {
     );
   return {
     days: ends(points.map(({ day }) => day)),
-    values: ends([...points.map(({ value }) => value), ...lanes.flatMap(({ limits = [] }) => limits)]),
+    values: ends([...points.map(({ value }) => value), ...limits]),
   };
 }
 
-/** One pot of many: the runoff of a lane within its limits, and its last figure. */
+/** One pot of many: the runoff of a lane within its limits, as in the large picture, and its last figure. */
 export function drawSmallPot(
   lane: TimelineLane,
   { days, values }: SharedScale,
@@ -35,11 +37,13 @@ export function drawSmallPot(
   const theme = themes[look];
   const x = scaleLinear([...days], [sizes.edge, width - sizes.edge]);
   const y = scaleLinear([...values], [sizes.height - sizes.edge, sizes.top]);
+  const place = { left: 0, right: width, x, y, theme };
   const series = lane.series.filter(({ role }) => role === "runoff");
   const last = series[0]?.segments.at(-1)?.at(-1);
   const body = [
     element("rect", { x: 0, y: 0, width, height: sizes.height, fill: theme.paper }),
-    band(lane, { y, width, theme }),
+    tints(lane, place),
+    edges(lane, place),
     ...series.map((each) => seriesMarkup(each, { x, y, width: width - 2 * sizes.edge, theme })),
     last === undefined
       ? ""
@@ -71,33 +75,5 @@ export function drawSmallPot(
       "font-family": "system-ui, 'Segoe UI', sans-serif",
     },
     `<title>${escaped(title)}</title>${body}`,
-  );
-}
-
-interface BandPlace {
-  readonly y: (value: number) => number;
-  readonly width: number;
-  readonly theme: DrawingTheme;
-}
-
-/** The limits as in the large picture: a tint between two dashed edges. */
-function band({ limits }: TimelineLane, { y, width, theme }: BandPlace): string {
-  if (limits === undefined) return "";
-  const [low, high] = limits;
-  return (
-    element("rect", { x: 0, y: y(high), width, height: y(low) - y(high), fill: theme.band }) +
-    limits
-      .map((limit) =>
-        element("line", {
-          x1: 0,
-          x2: width,
-          y1: y(limit),
-          y2: y(limit),
-          stroke: theme.bandEdge,
-          "stroke-width": 1,
-          "stroke-dasharray": "2 3",
-        }),
-      )
-      .join("")
   );
 }

@@ -81,6 +81,10 @@ function dateFormat(pattern: string): (tick: Date | number) => string {
   return (tick) => format(tick instanceof Date ? tick : instant(tick));
 }
 
+/** A day beside the axis, as short as it can be: with its year only where more than one is drawn. */
+export const shortDay = (day: number, span: Timeline["span"]): string =>
+  utcFormat(spanInDays(span) > grains[1].days ? "%-d %b %Y" : "%-d %b")(instant(day));
+
 /** A day in full, for words beside the picture. */
 export function dayInWords(day: number): string {
   return utcFormat(Number.isInteger(day) ? "%-d %b %Y" : "%-d %b %Y %H:%M")(instant(day));

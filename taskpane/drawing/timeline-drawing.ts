@@ -1,9 +1,10 @@
 import { type Timeline } from "../../src/index";
 import { eventsMarkup, linesUsed, placeEvents, watchesMarkup } from "./events";
-import { laneMarkup } from "./lane";
+import { laneGround, laneMarkup } from "./lane";
 import { acrossOf, type Layout, layoutOf, sizes } from "./layout";
 import { isDense, sample } from "./marks";
 import { element, escaped, words } from "./markup";
+import { changesInWords } from "./target-bands";
 import { type DrawingTheme, type ThemeName, themes } from "./themes";
 import { dayInWords, timeAxis } from "./time-axis";
 
@@ -39,6 +40,7 @@ export function drawTimeline(model: Timeline, { width, theme: name, title }: Dra
   const body = [
     element("rect", { x: 0, y: 0, width, height: layout.height, fill: theme.paper }),
     legend > 0 ? legendMarkup(model, dense, theme) : "",
+    ...layout.lanes.map((lane) => laneGround(lane, layout, theme)),
     watchesMarkup(model, layout, theme),
     timeAxis(model, layout, theme),
     ...layout.lanes.map((lane) => laneMarkup(lane, layout, theme)),
@@ -110,5 +112,7 @@ function inWords({ axis, span, lanes, events, readings }: Timeline): string {
   const said = events.map(({ kind, day }) => (axis === "dates" ? `${kind} on ${dayInWords(day)}` : kind));
   const happened =
     said.length === 0 ? "" : ` Events: ${said.slice(0, 12).join(", ")}${said.length > 12 ? " and more" : ""}.`;
-  return `${readings.length} readings ${when}. ${trends.join(". ")}.${happened}`;
+  const changed = lanes.map((lane) => changesInWords(lane)).filter((words) => words !== undefined);
+  const limits = changed.map((words) => ` ${words}.`).join("");
+  return `${readings.length} readings ${when}. ${trends.join(". ")}.${limits}${happened}`;
 }

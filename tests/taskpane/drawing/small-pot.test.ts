@@ -1,6 +1,6 @@
 import { DOMParser } from "@xmldom/xmldom";
 import { describe, expect, it } from "vitest";
-import { bandFor, ec25, type LogRow, timeline, type TimelineLane } from "../../../src/index";
+import { bandFor, ec25, type LogRow, ownBand, ph, timeline, type TimelineLane } from "../../../src/index";
 import { drawSmallPot, sharedScale } from "../../../taskpane/drawing/small-pot";
 
 const empty: LogRow = {
@@ -31,6 +31,14 @@ describe("pots side by side", () => {
   it("share one scale: from day 46082 to 46084, from coir's low limit of 1.2 to the highest reading of 7", () => {
     expect(scale).toEqual({ days: [46_082, 46_084], values: [1.2, 7] });
     expect(lineOf(salty).edges).toEqual(lineOf(well).edges);
+  });
+
+  it("limits that changed step in the small picture too: two stretches, four edges and the wider scale", () => {
+    const rows = [2, 3, 4].map((value, row) => ({ ...empty, row, day: 46_082 + row, runoffEc: ec25(value) }));
+    const own = ownBand(ph(5.5), ph(6.5), ec25(1), ec25(8));
+    const [lane] = timeline(rows, { band: own, earlier: [{ band: bandFor("coir"), until: 46_083 }] }).lanes;
+    expect(sharedScale(lane === undefined ? [] : [lane]).values).toEqual([1, 8]);
+    expect(lane === undefined ? [] : lineOf(lane).edges).toHaveLength(4);
   });
 
   it("each shows its last figure, and a name never becomes markup", () => {

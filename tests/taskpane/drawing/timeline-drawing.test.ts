@@ -1,7 +1,7 @@
 import { DOMParser } from "@xmldom/xmldom";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bandFor, ec25, type LogRow, ph, timeline } from "../../../src/index";
+import { bandFor, type EarlierBand, ec25, type LogRow, ownBand, ph, timeline } from "../../../src/index";
 import { nearest } from "../../../taskpane/drawing/nearest";
 import { widthOf } from "../../../taskpane/drawing/markup";
 import { type ThemeName, themes } from "../../../taskpane/drawing/themes";
@@ -117,6 +117,83 @@ describe("drawTimeline: what it shows", () => {
 
   it("dayInWords: day 46300 is 5 Oct 2026, and 46300.5 is noon of it, in every time zone", () => {
     expect([dayInWords(46300), dayInWords(46300.5)]).toEqual(["5 Oct 2026", "5 Oct 2026 12:00"]);
+  });
+});
+
+describe("drawTimeline: limits that changed", () => {
+  const later = (until: number): EarlierBand[] => [{ band: bandFor("coir"), until }];
+  const own = ownBand(ph(5.5), ph(6.5), ec25(1), ec25(8));
+  const drawn = (earlier: readonly EarlierBand[], log: readonly LogRow[] = rows(20), width = 320): Drawing =>
+    drawTimeline(timeline(log, { band: own, earlier }), { width, theme: "light", title: "Bench 2" });
+  const parts = ({ svg }: Drawing, name: string) => [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName(name)];
+  const tintsOf = (drawing: Drawing) => parts(drawing, "rect").filter((rect) => rect.getAttribute("fill") === themes.light.band)
+    .map((rect) => ["x", "y", "width", "height"].map((name) => Number(rect.getAttribute(name))));
+
+  it("the tint steps at the day of the change: coir's narrow one up to it, the wide one from it to the right end", () => {
+    const drawing = drawn(later(firstDay + 10));
+    const [before, after] = tintsOf(drawing);
+    const step = drawing.x(firstDay + 10);
+    expect(before?.[0]).toBe(drawing.plot.left);
+    expect((before?.[0] ?? 0) + (before?.[2] ?? 0)).toBeCloseTo(step, 0);
+    expect(after?.[0]).toBeCloseTo(step, 0);
+    expect((after?.[0] ?? 0) + (after?.[2] ?? 0)).toBeCloseTo(drawing.plot.right, 0);
+    // 8 to 1 spans 7, 3.5 to 1.2 spans 2.3.
+    expect((after?.[3] ?? 0) / (before?.[3] ?? 1)).toBeCloseTo(7 / 2.3, 1);
+    expect(tintsOf(drawing)).toHaveLength(3);
+  });
+
+  it("small labels tell today's limits with the day they began, and the earlier ones at their end; the pH, unchanged, has neither", () => {
+    const texts = textsIn(drawn(later(firstDay + 10)).svg);
+    expect(texts).toContain("- - band 1 to 8 from 15 Oct");
+    expect(texts).toContain("1.2 to 3.5");
+    expect(texts).toContain("- - band 5.5 to 6.5");
+  });
+
+  it("a step near the left end has no room for the earlier figures: they are left out, never over the lines", () => {
+    expect(textsIn(drawn(later(firstDay + 1)).svg)).not.toContain("1.2 to 3.5");
+  });
+
+  it("limits that begin with the newest reading are seen at the right end, where that reading stands", () => {
+    const drawing = drawn(later(firstDay + 19));
+    const [before, after] = tintsOf(drawing);
+    expect(after?.[2]).toBeGreaterThanOrEqual(5);
+    expect((before?.[0] ?? 0) + (before?.[2] ?? 0)).toBeCloseTo(after?.[0] ?? 0, 0);
+    expect(tintsOf(drawn(later(firstDay + 20)))).toHaveLength(2);
+  });
+
+  it("the earlier figures stand where no reading is: a runoff that runs along the upper edge moves them", () => {
+    const at = (ec: number): number => {
+      const log = rows(20).map((row) => ({ ...row, runoffEc: ec25(ec) }));
+      const [label] = parts(drawn(later(firstDay + 10), log), "text").filter(({ textContent }) => textContent === "1.2 to 3.5");
+      return Number(label?.getAttribute("y"));
+    };
+    expect(at(3.7)).toBeGreaterThan(at(2.2) + 10);
+  });
+
+  it("over years the day has its year, and the captions of a lane do not meet at 320 px", () => {
+    const log = rows(900);
+    const exact = ownBand(ph(5.25), ph(6.75), ec25(1.25), ec25(3.55));
+    const model = timeline(log, { band: exact, earlier: later(firstDay + 600) });
+    const texts = parts(drawTimeline(model, { width: 320, theme: "light", title: "Bench 2" }), "text");
+    const right = texts.filter(({ textContent }) => textContent?.startsWith("- - band") === true);
+    expect(right[0]?.textContent).toBe("- - band 1.25 to 3.55 from 27 May 2028");
+    for (const caption of right) {
+      const beside = texts.filter((text) => text !== caption && text.getAttribute("y") === caption.getAttribute("y"));
+      const from = Number(caption.getAttribute("x")) - widthOf(caption.textContent ?? "", 11);
+      for (const text of beside) expect(Number(text.getAttribute("x")) + widthOf(text.textContent ?? "", 12), text.textContent ?? "").toBeLessThan(from);
+    }
+  });
+
+  it("the 24 to 48 h after a flush stand over the tint of the band, not under it", () => {
+    const log = rows(20).map((row, place) => ({ ...row, events: place === 9 ? [{ kind: "flush" as const, words: "flushed" }] : [] }));
+    const { svg } = drawn([], log);
+    expect(svg.indexOf(`fill="${themes.light.watch}" stroke="${themes.light.event}" stroke-width="0.5" stroke-dasharray="3 2"/><path`))
+      .toBeGreaterThan(svg.lastIndexOf(`fill="${themes.light.band}"`));
+  });
+
+  it("is told in words too, for those who do not see the step", () => {
+    expect(drawn(later(firstDay + 10)).description).toContain("EC limits: 1.2 to 3.5 before 15 Oct 2026, 1 to 8 from 15 Oct 2026.");
+    expect(drawn([]).description).not.toContain("limits:");
   });
 });
 
