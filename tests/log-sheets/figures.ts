@@ -1,15 +1,12 @@
-import { readFileSync } from "node:fs";
 import { messySheets } from "./messy-sheet";
 import { type ColumnOutcome, type Outcome, type RowOutcome } from "./outcome";
 import { plainOutcome } from "./plain-outcome";
 import { plainSheetNames } from "./plain-sheet";
 import { outcomeOf } from "./tally";
 
-/** Prints what came of every column and row of all log sheets, and which sheets are still waited for. */
+/** Prints what came of every column and row of all log sheets, and what is wrong with a sheet that does not hold. */
 const columns: readonly ColumnOutcome[] = ["right", "asked", "wrong told", "wrong in silence"];
 const rows: readonly RowOutcome[] = ["right", "told", "set aside with reason", "wrong in silence", "lost"];
-
-const pending = JSON.parse(readFileSync(`${import.meta.dirname}/pending.json`, "utf8")) as Record<string, string>;
 
 function counts<Kind extends string>(kinds: readonly Kind[], all: readonly Kind[]): string {
   return kinds.map((kind) => `${kind} ${all.filter((one) => one === kind).length}`).join(", ");
@@ -31,6 +28,3 @@ print("of these, written reading", plain);
 print("of these, messy", messy.map(({ outcome }) => outcome));
 const failing = messy.filter(({ outcome }) => outcome.faults.length > 0);
 for (const { name, outcome } of failing) console.log(`\n${name}\n  ${outcome.faults.slice(0, 4).join("\n  ")}`);
-const holding = Object.keys(pending).filter((name) => failing.every((sheet) => sheet.name !== name));
-console.log(`\npending: ${Object.keys(pending).length} sheets`);
-if (holding.length > 0) console.log(`  hold now, take them off the list: ${holding.join("; ")}`);
