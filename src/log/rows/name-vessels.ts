@@ -1,0 +1,38 @@
+import { quoted } from "../../cells/text";
+import { type ColumnReading } from "../reading";
+import { type BodyState } from "./body-state";
+import { joinVessels } from "./vessels";
+
+/** Each name once, over the rows of its pot: a merged cell leaves the rows below it blank. */
+export function fillVessels(state: BodyState, columns: readonly ColumnReading[]): void {
+  const column = columns.find(({ read, quantity }) => read && quantity === "vessel");
+  const named = state.rows.filter(({ vessel }) => vessel !== undefined);
+  const names = new Set(named.map(({ vessel }) => vessel));
+  const isMerged =
+    names.size === named.length && named.length * 2 <= state.rows.length && state.rows[0]?.vessel !== undefined;
+  if (column === undefined || !isMerged) return;
+  let above: string | undefined;
+  for (const draft of state.rows) {
+    if (draft.vessel !== undefined) above = draft.vessel;
+    else if (above !== undefined) {
+      draft.vessel = above;
+      state.problems.push({
+        row: draft.row,
+        column: column.column,
+        used: true,
+        reason: `no pot named: taken for ${quoted(above)} above`,
+      });
+    }
+  }
+}
+
+/** Gives every row the one name of its pot, and gives back the names in the order of their first appearance. */
+export function nameVessels(state: BodyState, columns: readonly ColumnReading[]): string[] {
+  const column = columns.find(({ read, quantity }) => read && quantity === "vessel")?.column ?? 0;
+  const typed = new Map<number, string>();
+  for (const { row, vessel } of state.rows) if (vessel !== undefined) typed.set(row, vessel);
+  const { names, joined } = joinVessels(typed);
+  for (const draft of state.rows) if (draft.vessel !== undefined) draft.vessel = names.get(draft.vessel);
+  for (const { row, reason } of joined) state.problems.push({ row, column, used: true, reason });
+  return [...new Set(state.rows.flatMap(({ vessel }) => vessel ?? []))];
+}
