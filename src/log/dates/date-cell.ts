@@ -48,9 +48,9 @@ export function dateCell(cell: unknown, date1904: boolean): DateCell {
   if (dayMonth) return civil(fullYear(dayMonth[3]), monthOf(dayMonth[2]), Number(dayMonth[1]), dayMonth[4]);
   const monthDay = monthDayText.exec(text);
   if (monthDay) return civil(Number(monthDay[3]), monthOf(monthDay[1]), Number(monthDay[2]), monthDay[4]);
-  return none(
-    noYearText.test(text) && monthOf(/[a-z]+/.exec(text)?.[0] ?? "jan") > 0 ? "has no year" : "is not a date",
-  );
+  const word = /[a-z]+/.exec(text)?.[0];
+  const lacksYear = noYearText.test(text) && (word === undefined || monthOf(word) > 0);
+  return none(lacksYear ? "has no year" : "is not a date");
 }
 
 function dateOfNumber(cell: number, date1904: boolean): DateCell {

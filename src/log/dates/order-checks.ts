@@ -1,3 +1,4 @@
+import { type PlacedRow } from "../in-time";
 import { type LogRow } from "../log";
 
 /** A row whose date stands out, and how. */
@@ -13,9 +14,8 @@ const twoADayShare = 0.25;
 
 /** Names the rows whose dates break the order of their vessel's rows, and dates used twice. All stay in the log. */
 export function dateDoubts(rows: readonly LogRow[]): DateDoubt[] {
-  const byVessel = new Map<string | undefined, LogRow[]>();
-  for (const row of rows) {
-    if (row.day === undefined) continue;
+  const byVessel = new Map<string | undefined, PlacedRow[]>();
+  for (const row of rows.filter(isPlaced)) {
     const own = byVessel.get(row.vessel);
     if (own) own.push(row);
     else byVessel.set(row.vessel, [row]);
@@ -23,13 +23,13 @@ export function dateDoubts(rows: readonly LogRow[]): DateDoubt[] {
   return [...byVessel.values()].flatMap((own) => [...outOfOrder(own), ...usedTwice(own)]);
 }
 
-const dayOf = (row: LogRow): number => row.day ?? 0;
+const isPlaced = (row: LogRow): row is PlacedRow => row.day !== undefined;
 
-function outOfOrder(rows: readonly LogRow[]): DateDoubt[] {
+function outOfOrder(rows: readonly PlacedRow[]): DateDoubt[] {
   let steps = 0;
   rows.forEach((row, at) => {
     const before = rows[at - 1];
-    if (before !== undefined) steps += Math.sign(dayOf(row) - dayOf(before));
+    if (before !== undefined) steps += Math.sign(row.day - before.day);
   });
   const direction = steps < 0 ? -1 : 1;
   const inOrder = longestRun(moments(rows, direction));
@@ -39,10 +39,9 @@ function outOfOrder(rows: readonly LogRow[]): DateDoubt[] {
 }
 
 /** The rows' moments; a day without a time stands at no hour of its own, so it keeps step with the row before it. */
-function moments(rows: readonly LogRow[], direction: number): number[] {
+function moments(rows: readonly PlacedRow[], direction: number): number[] {
   const found: number[] = [];
-  for (const row of rows) {
-    const day = dayOf(row);
+  for (const { day } of rows) {
     const before = (found.at(-1) ?? Number.NaN) * direction;
     found.push((Number.isInteger(day) && Math.floor(before) === day ? before : day) * direction);
   }
@@ -55,31 +54,29 @@ function moments(rows: readonly LogRow[], direction: number): number[] {
  */
 function longestRun(values: readonly number[]): ReadonlySet<number> {
   const tails: number[] = [];
-  const next: number[] = [];
+  const next: (number | undefined)[] = [];
   for (let at = values.length - 1; at >= 0; at -= 1) {
     let low = 0;
     let high = tails.length;
     while (low < high) {
       const middle = (low + high) >> 1;
-      if ((values[tails[middle] ?? 0] ?? 0) >= (values[at] ?? 0)) low = middle + 1;
+      if (Number(values[Number(tails[middle])]) >= Number(values[at])) low = middle + 1;
       else high = middle;
     }
-    next[at] = tails[low - 1] ?? -1;
+    next[at] = tails[low - 1];
     tails[low] = at;
   }
   const kept = new Set<number>();
-  for (let at = tails.at(-1) ?? -1; at >= 0; at = next[at] ?? -1) kept.add(at);
+  for (let at = tails.at(-1); at !== undefined; at = next[at]) kept.add(at);
   return kept;
 }
 
-function usedTwice(rows: readonly LogRow[]): DateDoubt[] {
-  const seen = new Map<number, number>();
-  const again: LogRow[] = [];
+function usedTwice(rows: readonly PlacedRow[]): DateDoubt[] {
+  const seen = new Set<number>();
+  const again: PlacedRow[] = [];
   for (const row of rows) {
-    const day = dayOf(row);
-    const times = seen.get(day) ?? 0;
-    if (times > 0) again.push(row);
-    seen.set(day, times + 1);
+    if (seen.has(row.day)) again.push(row);
+    seen.add(row.day);
   }
   if (again.length > seen.size * twoADayShare) return [];
   return again.map(({ row }) => ({

@@ -27,7 +27,6 @@ export function timeCell(cell: number | string, hoursOnly: boolean): TimeCell {
 
 function timeOfNumber(cell: number, hoursOnly: boolean): TimeCell {
   if (!Number.isFinite(cell)) return { reason: "is not a time" };
-  if (!Number.isFinite(cell)) return { reason: "is not a time" };
   if (cell >= 0 && cell < 1) return { part: cell };
   if (!Number.isInteger(cell)) return cell > 1 ? { part: cell - Math.floor(cell) } : { reason: "is not a time" };
   if (cell > 0 && cell <= 24 && hoursOnly) return { part: partOfDay(cell % 24, 0) };

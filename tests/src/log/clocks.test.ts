@@ -54,11 +54,22 @@ describe("which figure of a date is the day", () => {
     expect(asks("4/12/2025", "5/12/2025")).toBe(true);
     expect(asks("12/4/2025", "13/4/2025")).toBe(false);
     expect(asks("4/12/2025", "4/13/2025")).toBe(false);
+    expect(asks("12/12/2025", "13/12/2025")).toBe(false);
+    expect(asks("12/12/2025", "12/13/2025")).toBe(false);
+  });
+
+  it("is not told by 13/14/2025, which no calendar has, nor by dots where 1 date has the month first", () => {
+    expect(asks("3/4/2025", "13/14/2025")).toBe(true);
+    expect(asks("13.4.2025", "4.14.2025")).toBe(true);
+    expect(asks("3.4.2025", "4.4.2025")).toBe(false);
   });
 
   it("is asked where 1 date in 5 speaks against 4 others no longer, and where 1 speaks against 4 it is a slip", () => {
     const first = ["13/4/2025", "14/4/2025", "15/4/2025", "16/4/2025"];
     expect(asks(...first, "4/17/2025")).toBe(true);
     expect(asks(...first, "17/4/2025", "4/18/2025")).toBe(false);
+    const monthFirst = ["4/13/2025", "4/14/2025", "4/15/2025", "4/16/2025"];
+    expect(asks(...monthFirst, "17/4/2025")).toBe(true);
+    expect(asks(...monthFirst, "4/17/2025", "18/4/2025")).toBe(false);
   });
 });

@@ -53,12 +53,29 @@ describe("dates of a log", () => {
     ["1 de mayo de 2024", 45_413],
     ["1. März 2024", 45_352],
     ["3 août 2024", 45_507],
+    ["20240531", 45_443],
+    ["45443", 45_443],
+    ["45443.5", 45_443.5],
+    ["13/4/24", 45_395],
+    ["1.4.24", 45_383],
+    ["31/12/2099", 73_050],
+    ["1990-01-01", 32_874],
+    ["2024-04-01 at noonish", 45_383],
+    ["2024-04-01 ", 45_383],
+    [20_000, 20_000],
   ])("%s is day %i", (text, day) => {
     expect(dayOf(text)).toBe(day);
   });
 
-  it.each(["2023-02-29", "2024-13-01", "0", "45", "31/31/2024", "24-05-03", "1/2/3", "2024", "20240230", "yesterday", "1850-01-01"])("%s is no day of a log", (text) => {
+  it.each([19_999, 80_300, 90_000, "2150-01-01", "1989-12-31", "3 foo 2024", 19_891_231, 21_000_101, "2023-02-29", "2024-13-01", "0", "45", "31/31/2024", "24-05-03", "1/2/3", "2024", "20240230", "yesterday", "1850-01-01"])("%s is no day of a log", (text) => {
     expect(dayOf(text)).toBeUndefined();
+  });
+
+  it.each([
+    ["3/4", "has no year"], ["3 May", "has no year"], ["Jan 3", "has no year"], ["12 foo", "is not a date"],
+  ])("says of %s that it %s", (date, why) => {
+    const { problems } = readLog({ cells: [["Date", "Runoff EC mS/cm"], ["2024-05-01", 2], [date, 2.1], ["2024-05-04", 2.2]] });
+    expect(problems.map(({ row, reason }) => [row, reason])).toEqual([[2, `"${date}" ${why}`]]);
   });
 
   it("refuses 24-05-13 and 24-05-14, which would be the 24th of May in 2013 and 2014", () => {
