@@ -50,6 +50,11 @@ export function button(text: string, onPress: () => void, properties: Properties
   return element;
 }
 
+/** What is typed is told once the focus has moved on: a field that is replaced while it is moving would lose it. */
+export function onTyped(input: HTMLInputElement, told: () => void): void {
+  input.addEventListener("change", () => { setTimeout(told); });
+}
+
 const unfolded = new Map<string, boolean>();
 
 /**
@@ -85,7 +90,13 @@ export type Part = readonly [place: Element, children: readonly Child[]];
  * Shows parts of the page anew; the field that had the focus has it again, so that the keyboard never loses its way.
  */
 export function showAll(parts: readonly Part[]): void {
-  const focused = document.activeElement?.id ?? "";
+  const focused = document.activeElement;
   for (const [place, children] of parts) place.replaceChildren(...present(children));
-  if (focused !== "") document.getElementById(focused)?.focus({ preventScroll: true });
+  const again = focused === null || focused.id === "" ? null : document.getElementById(focused.id);
+  again?.focus({ preventScroll: true });
+  // What Tab has selected in a field stays selected, so that typing goes over it and not before it.
+  if (isTextField(focused) && isTextField(again)) again.setSelectionRange(focused.selectionStart, focused.selectionEnd);
 }
+
+const isTextField = (element: Element | null): element is HTMLInputElement =>
+  element instanceof HTMLInputElement && element.type === "text";
