@@ -24,11 +24,24 @@ export interface OwnLimits {
   readonly ecHigh: string;
 }
 
+/** Limits that stood before others took their place; without own ones the medium's stood. */
+export interface EarlierLimits {
+  readonly own: OwnLimits | undefined;
+  /** The sheet's day from which they held; `undefined` from the first row on. */
+  readonly since: number | undefined;
+}
+
 /** What a person chose for one pot. */
 export interface PotChoices {
   readonly medium: Medium | undefined;
   readonly feeder: Feeder;
   readonly own: OwnLimits | undefined;
+  /** The sheet's day from which the limits of today hold; `undefined` for all rows. */
+  readonly since: number | undefined;
+  /** The day of the newest reading when they were typed: until another comes, what is typed is the same change. */
+  readonly typedAt: number | undefined;
+  /** Oldest first. */
+  readonly earlier: readonly EarlierLimits[];
   /** Litres, as typed. */
   readonly container: string;
 }
@@ -50,7 +63,15 @@ export interface Choices {
   readonly headerRow: number | undefined;
 }
 
-export const noPotChoices: PotChoices = { medium: undefined, feeder: "medium", own: undefined, container: "" };
+export const noPotChoices: PotChoices = {
+  medium: undefined,
+  feeder: "medium",
+  own: undefined,
+  since: undefined,
+  typedAt: undefined,
+  earlier: [],
+  container: "",
+};
 
 export const noChoices: Choices = {
   pots: {},
@@ -87,7 +108,7 @@ export function forPot(
 }
 
 /** The band that the choices name; `undefined` until there is one, or the Refusal that says what is wrong with it. */
-export function bandOf({ medium, feeder, own }: PotChoices): Band | Refusal | undefined {
+export function bandOf({ medium, feeder, own }: Pick<PotChoices, "medium" | "feeder" | "own">): Band | Refusal | undefined {
   const limits = own === undefined ? [] : [own.phLow, own.phHigh, own.ecLow, own.ecHigh];
   if (limits.every((limit) => limit.trim() === "")) return medium === undefined ? undefined : bandFor(medium, feeder);
   return orRefusal(() => {

@@ -1,5 +1,5 @@
 import { feeders, logQuantities, media } from "../src/index";
-import { type Choices, noChoices, noPotChoices, type PotChoices } from "./choices";
+import { type Choices, type EarlierLimits, noChoices, noPotChoices, type OwnLimits, type PotChoices } from "./choices";
 import { headersOf } from "./headers";
 import { type PaneState } from "./pane-state";
 import { keep, kept } from "./sheet/keep";
@@ -58,12 +58,21 @@ export function asChoices(found: unknown): Choices {
 
 function asPotChoices(value: unknown): PotChoices {
   if (!isRecord(value)) return noPotChoices;
-  const { own, container } = value;
-  const isOwn = isRecord(own) && ["phLow", "phHigh", "ecLow", "ecHigh"].every((limit) => isText(own[limit]));
+  const { container, earlier } = value;
   return {
     medium: media.find((each) => each === value["medium"]),
     feeder: feeders.find((each) => each === value["feeder"]) ?? noPotChoices.feeder,
-    own: isOwn ? (own as unknown as NonNullable<PotChoices["own"]>) : undefined,
+    ...asLimits(value),
+    typedAt: asDay(value["typedAt"]),
+    earlier: Array.isArray(earlier) ? earlier.filter(isRecord).map(asLimits) : [],
     container: typeof container === "string" ? container : "",
   };
+}
+
+const asDay = (value: unknown): number | undefined => (Number.isInteger(value) ? (value as number) : undefined);
+
+/** Limits with the day from which they hold; those that an earlier version kept have none, and hold for all rows. */
+function asLimits({ own, since }: Readonly<Record<string, unknown>>): EarlierLimits {
+  const isOwn = isRecord(own) && ["phLow", "phHigh", "ecLow", "ecHigh"].every((limit) => isText(own[limit]));
+  return { own: isOwn ? (own as unknown as OwnLimits) : undefined, since: asDay(since) };
 }

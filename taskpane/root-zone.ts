@@ -1,5 +1,6 @@
 import {
   type Band,
+  type EarlierBand,
   type Litres,
   type LogAnswers,
   type LogReading,
@@ -11,6 +12,7 @@ import {
 } from "../src/index";
 import { answersFor, bandOf, containerOf, type Choices, potChoices } from "./choices";
 import { headersOf } from "./headers";
+import { earlierBands } from "./limits-in-time";
 import { type SheetSelection } from "./sheet/read-selection";
 
 /** All that the pane shows of one selection: derived from what was read and what was chosen, and from nothing else. */
@@ -22,6 +24,8 @@ export interface RootZone {
   /** The pot shown; `undefined` where the log names none. */
   readonly vessel: string | undefined;
   readonly band: Band | undefined;
+  /** What it was before, oldest first. */
+  readonly earlier: readonly EarlierBand[];
   /** What is wrong with the grower's own limits. */
   readonly bandProblem: string | undefined;
   readonly containerLitres: Litres | undefined;
@@ -50,6 +54,7 @@ export function rootZoneOf(selection: SheetSelection, choices: Choices, earlier?
     answers,
     reading: isRead ? earlier.reading : undefined,
     band: (pot) => known(limitsOf(pot)),
+    earlierOf: (pot) => earlierBands(potChoices(choices, pot)),
     containerOf: (pot) => known(potOf(pot)),
     vessel: choices.vessel,
   });
@@ -61,6 +66,7 @@ export function rootZoneOf(selection: SheetSelection, choices: Choices, earlier?
     reading,
     vessel,
     band: known(found),
+    earlier: earlierBands(potChoices(choices, vessel)),
     containerLitres: known(potOf(vessel)),
     containerProblem: problemIn(potOf(vessel)),
     bandProblem: problemIn(found),

@@ -17,7 +17,7 @@ import { unlessPressed } from "./view/presses";
 import { questionsSection } from "./view/questions";
 import { rowsSection } from "./view/rows";
 import { setAsideSection } from "./view/set-aside";
-import { limitsSection, settingsSection } from "./view/settings";
+import { settingsSection } from "./view/settings";
 import { standingInWords, standingSection } from "./view/standing";
 import { pageWords } from "./words/page";
 import { SheetProblem } from "./workbook";
@@ -98,7 +98,7 @@ function partsOf({ zone, choices, following, logs, selection, own }: PaneState):
     [place("picture"), pictureOf(zone, choices)],
     [place("columns"), columnsSection(zone, choices, pane)],
     [place("aside"), setAsideSection(zone, pane)],
-    [place("limits"), limitsSection(zone, choices, pane)],
+    [place("limits"), judgement.here?.limitsSection(zone, choices, pane) ?? []],
   ];
 }
 

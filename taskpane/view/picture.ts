@@ -31,7 +31,7 @@ export function inRange(zone: RootZone): RootZone {
   const range = rangesFor(zone.timeline).includes(chosen) ? chosen : "all";
   if (range === "all") return zone;
   const rows = rowsFrom(zone.reading.rows, firstDay(zone.timeline, range));
-  return { ...zone, timeline: timeline(rows, { band: zone.band, vessel: zone.vessel }) };
+  return { ...zone, timeline: timeline(rows, { band: zone.band, earlier: zone.earlier, vessel: zone.vessel }) };
 }
 
 /** The timeline, a reader of its points for pointer, touch and keyboard, its table, and the way onto the sheet. */

@@ -1,9 +1,9 @@
 import { type Feeder, feeders, media, type Medium } from "../../src/index";
-import { type Choices, type OwnLimits, potChoices, type PotChoices } from "../choices";
+import { type Choices, potChoices, type PotChoices } from "../choices";
 import { type RootZone } from "../root-zone";
 import { settingsWords as words } from "../words/settings";
 import { type Actions } from "./actions";
-import { chooser, fold, h } from "./elements";
+import { chooser, h, onTyped } from "./elements";
 
 /** What the roots of the pot shown stand in, how hungry the plant is, and which pot. */
 export function settingsSection(zone: RootZone, choices: Choices, actions: Actions): Node[] {
@@ -57,47 +57,11 @@ function containerField({ containerProblem }: RootZone, { container }: PotChoice
     size: 4,
     autocomplete: "off",
   });
-  input.addEventListener("change", () => { actions.chooseForPot({ container: input.value }); });
+  onTyped(input, () => { actions.chooseForPot({ container: input.value }); });
   return [
     h("div", { className: "field" }, h("label", { htmlFor: input.id }, words.container), input),
     ...(containerProblem === undefined
       ? []
       : [h("p", { id: "container-said", role: "status", data: { tone: "wait" } }, containerProblem)]),
-  ];
-}
-
-const limitNames = ["phLow", "phHigh", "ecLow", "ecHigh"] as const satisfies readonly (keyof OwnLimits)[];
-
-/** The four own limits; they win over the table once all four are there. */
-export function limitsSection({ band, bandProblem, vessel }: RootZone, choices: Choices, actions: Actions): Node[] {
-  const typed: OwnLimits = potChoices(choices, vessel).own ?? { phLow: "", phHigh: "", ecLow: "", ecHigh: "" };
-  const field = (name: keyof OwnLimits): HTMLElement => {
-    const input = h("input", {
-      id: `own-${name}`,
-      type: "text",
-      inputMode: "decimal",
-      value: typed[name],
-      size: 4,
-      autocomplete: "off",
-    });
-    input.addEventListener("change", () => { actions.chooseForPot({ own: { ...typed, [name]: input.value } }); });
-    return h("div", { className: "field" }, h("label", { htmlFor: input.id }, words.limitNames[name]), input);
-  };
-  const inForce = band === undefined ? words.noneInForce : words.inForce(band);
-  return [
-    fold(
-      "limits-fold",
-      words.limits,
-      () => [
-        h(
-          "p",
-          { id: "limits-said", role: "status", data: { tone: bandProblem === undefined ? "calm" : "wait" } },
-          bandProblem ?? inForce,
-        ),
-        h("p", { className: "why" }, words.own),
-        h("div", { className: "fields four" }, ...limitNames.map(field)),
-      ],
-      Object.values(typed).some((text) => text !== ""),
-    ),
   ];
 }

@@ -2,6 +2,7 @@ import { Refusal, timeline, type TimelineLane } from "../../src/index";
 import { bandOf, type Choices, potChoices } from "../choices";
 import { drawSmallPot, sharedScale } from "../drawing/small-pot";
 import { type ThemeName } from "../drawing/themes";
+import { earlierBands } from "../limits-in-time";
 import { type RootZone } from "../root-zone";
 import { pictureWords as words } from "../words/picture";
 import { type Actions } from "./actions";
@@ -33,8 +34,10 @@ export function smallPots(zone: RootZone, options: SmallOptions): Node[] {
 
 function pictures({ pots, reading }: RootZone, { choices, width, theme, actions }: SmallOptions): HTMLElement[] {
   const drawn = pots.slice(0, mostPots).flatMap(({ vessel }) => {
-    const band = bandOf(potChoices(choices, vessel));
-    const { lanes } = timeline(reading.rows, { band: band instanceof Refusal ? undefined : band, vessel });
+    const pot = potChoices(choices, vessel);
+    const found = bandOf(pot);
+    const band = found instanceof Refusal ? undefined : found;
+    const { lanes } = timeline(reading.rows, { band, earlier: earlierBands(pot), vessel });
     const lane = lanes.find(({ name }) => name === "EC");
     return lane?.series.some(({ role }) => role === "runoff") === true ? [{ vessel, lane }] : [];
   });

@@ -81,7 +81,7 @@ function ownLimits({ limitsThatFit }: PotJudgement, actions: Actions): Node[] {
   if (limitsThatFit === undefined) return [];
   const { ph: [phLow, phHigh], ec: [ecLow, ecHigh] } = limitsThatFit;
   const own = { phLow: `${phLow}`, phHigh: `${phHigh}`, ecLow: `${ecLow}`, ecHigh: `${ecHigh}` };
-  const take = button(words.takeLimits(own), () => { actions.chooseForPot({ own }); }, { id: "take-limits" });
+  const take = button(words.takeLimits(own), () => { actions.chooseForPot({ own, since: undefined }); }, { id: "take-limits" });
   return [h("div", { className: "bar" }, take)];
 }
 

@@ -123,6 +123,65 @@ describe.skipIf(!hasBrowser)("what a person chooses and answers", () => {
     await page.close();
   });
 
+  it("limits typed by keyboard hold from the newest reading; from when is the next stop, and earlier rows keep what stood then", async () => {
+    const page = await judged({ cells: climbing() });
+    await page.click("#limits summary");
+    expect(await page.locator("#limits-since").count()).toBe(0);
+    await page.focus("#own-phLow");
+    for (const text of ["5.5", "6.5", "1", "8"]) {
+      await page.keyboard.type(text);
+      await page.keyboard.press("Tab");
+      await page.waitForTimeout(300);
+    }
+    // 12 March is the day of the newest reading: runoff EC 5.3, outside coir's 1.2 to 3.5 and inside 1 to 8.
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("limits-since");
+    expect(await page.getByLabel("From when do these limits hold?").inputValue()).toBe("46093");
+    expect(await page.locator("#limits-since option:checked").innerText()).toBe("12 Mar 2026, the newest reading");
+    expect(await page.locator("#limits-said").innerText()).toMatch(/^In force: runoff pH 5\.5 to 6\.5, EC 1 to 8 mS\/cm.* Rows before 12 Mar 2026 are held against what stood then: .*EC 1\.2 to 3\.5/);
+    expect(await verdict(page)).not.toContain("Salt buildup");
+    expect(await picture(page)).toMatch(/- - band 1 to 8 from 12 Mar\|.*1\.2 to 3\.5/);
+    const flags = async (): Promise<string[]> => {
+      await page.locator("#table-fold").evaluate((fold: HTMLDetailsElement) => { fold.open = true; });
+      await page.locator("#table").waitFor();
+      return page.locator("#table td:nth-last-child(2)").allInnerTexts();
+    };
+    expect((await flags()).slice(-2).map((told) => told.includes("runoff EC high"))).toEqual([true, false]);
+    await page.keyboard.press("a");
+    await expect.poll(() => picture(page)).toMatch(/- - band 1 to 8\|/);
+    expect((await flags()).some((told) => told.includes("runoff EC high"))).toBe(false);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("limits-since");
+    await page.selectOption("#limits-since", { label: "8 Mar 2026" });
+    await expect.poll(() => picture(page)).toContain("- - band 1 to 8 from 8 Mar");
+    const found = await kept(page);
+    await page.close();
+    const again = await pane.open({ cells: climbing(), kept: found });
+    await expect.poll(() => picture(again)).toContain("- - band 1 to 8 from 8 Mar");
+    // What Tab selects is typed over, though the page was shown anew in between.
+    await again.focus("#own-phLow");
+    await again.keyboard.press("ControlOrMeta+a");
+    for (const text of ["5.6", "6.4"]) {
+      await again.keyboard.type(text);
+      await again.keyboard.press("Tab");
+      await again.waitForTimeout(300);
+    }
+    expect(await again.inputValue("#own-phHigh")).toBe("6.4");
+    await again.close();
+  });
+
+  it("limits that an earlier version kept, without a day, hold for every row, and nothing is drawn as changed", async () => {
+    const own = { phLow: "5.5", phHigh: "6.5", ecLow: "1", ecHigh: "8" };
+    const before = await judged({ cells: climbing() });
+    await expect.poll(async () => JSON.stringify(await kept(before))).toContain("coir");
+    const [[name, text] = ["", ""]] = Object.entries(await kept(before));
+    await before.close();
+    const older = text.replaceAll(/,?"(since|typedAt|earlier)":[^,}]+/g, "").replaceAll('"medium":"coir"', `"medium":"coir","own":${JSON.stringify(own)}`);
+    expect(older).not.toMatch(/since|typedAt|earlier/);
+    const page = await pane.open({ cells: climbing(), kept: { [name]: older } });
+    await expect.poll(() => picture(page)).toMatch(/- - band 1 to 8\|/);
+    expect(await page.inputValue("#limits-since")).toBe("all");
+    await page.close();
+  });
+
   it("the pot's litres, once typed, turn the flush into litres for this pot; a slip is answered beside the field", async () => {
     const page = await judged({ cells: climbing(8) });
     const flush = page.locator(".course .step").filter({ hasText: "Flush once" });
