@@ -131,6 +131,13 @@ describe("npm run timeline", () => {
     expect(out).toContain("Where things stand: in band");
   });
 
+  it("what is not read is named with its reason, so that nobody waits for its word", async () => {
+    writeFileSync(path.join(folder, "water.csv"), "Date,Water EC,Feed EC,Runoff EC,Runoff pH\n2026-03-01,0.7,1.8,2.1,6\n2026-03-04,0.7,1.8,2.2,6\n");
+    const { code, out } = await run("water.csv", "--medium", "coir");
+    expect(code).toBe(0);
+    expect(out).toContain('B "Water EC": not read: the water before any feed is in it');
+  });
+
   it("one row of runoff EC 6.2 by pour-through, without dates or inputs, is judged: measured twice before anything", async () => {
     writeFileSync(path.join(folder, "one-row.csv"), "Runoff EC,Runoff pH\n6.2,5.9\n");
     const found = JSON.parse((await run("one-row.csv", "--json", "--band", "peat, medium, pour-through")).out) as Found;

@@ -17,6 +17,9 @@ export function asText({ placed, report, others }: BookFindings): string {
       const holds = bySide === undefined ? quantity : `${bySide.input} and ${bySide.runoff} in turn`;
       return `  ${letters} "${header}": ${holds}${unit ? `, ${unit}` : ""}${read ? "" : " (not read)"}`;
     });
+  const unread = reading.columns
+    .filter(({ quantity, bySide, header }) => quantity === "other" && bySide === undefined && header !== "")
+    .map(({ letters, header, why }) => `  ${letters} "${header}": not read${why === "" ? "" : `: ${why}`}`);
   const said = saidOfRows({ setAside: reading.setAside, problems: [] });
   const aside = said.slice(0, mostListed).map(({ row, column, rows, reason }) => {
     const alike = rows.length === 1 ? "" : `, and ${rows.length - 1} rows like it`;
@@ -37,6 +40,7 @@ export function asText({ placed, report, others }: BookFindings): string {
     ...waitingIn(reading),
     "Columns",
     ...columns,
+    ...unread,
     ...(aside.length > 0 ? ["Set aside", ...aside, ...more] : []),
     ...standing(report),
     "Lanes",

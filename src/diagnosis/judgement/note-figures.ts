@@ -2,7 +2,7 @@ import { plain } from "../../cells/text";
 
 /** Figures that growers write into notes: of the water, which has no column of its own in most logs. */
 const figures = {
-  alkalinity: /\b(?:alkalinity|alkalinitat|alcalinidad|alcalinite|alkaliniteit|caco3)\D{0,12}(\d{1,4}(?:\.\d+)?)/,
+  alkalinity: /\b(?:alk|alkalinity|alkalinitat|alcalinidad|alcalinite|alkaliniteit|caco3)\D{0,12}(\d{1,4}(?:\.\d+)?)/,
   "water EC":
     /\b(?:water(?:s own|s)?(?: alone| itself| only| by itself)?|(?:well|tap)(?: with [a-z ]{1,20}| alone| itself)?) (?:ec|at|of|reads?|is|has)(?: ec)?\D{0,6}(\d(?:\.\d+)?)(?! ?(?:l|liters?|litres?|ml|gal|c|f|degrees)\b)/,
 } as const;

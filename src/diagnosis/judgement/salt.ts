@@ -107,6 +107,7 @@ function chosenFeed({
 
 /**
  * A rise makes little salt strong, unless feed on the ramp since a flush explains all of it: then the feed goes back.
+ * An ordinary drain that rises a little above its limit is thinned, until feed, plant or distance bear the rise out.
  */
 function isStrong(
   facts: Facts,
@@ -115,11 +116,13 @@ function isStrong(
   const { band, feed, plant } = facts;
   const isClear = band.sample !== "drain" || isAbove(multiple, 1 + riseShare, 0.001);
   const isRising = ec.trend === "rising" && ec.sideBefore === "high" && isClear;
-  if (isRising && reboundOf(facts) !== "fed") return true;
-  if (!isAbove(multiple, strongMultiple, 0.001)) return false;
-  if (band.sample !== "drain" || band.medium === "bark") return true;
+  const isOrdinaryDrain = band.sample === "drain" && band.medium !== "bark";
   const staysBehind = ratio !== undefined && !isBelow(ratio, stayingRatio, quantities.saltRatio.resolution);
-  return staysBehind || feed.tooStrong || plant.ill || !isBelow(multiple, drainMultiple, quantities.ec.resolution);
+  const isBorneOut = staysBehind || feed.tooStrong || plant.ill;
+  const isFar = isAbove(multiple, strongMultiple, 0.001);
+  if (isRising && reboundOf(facts) !== "fed" && (!isOrdinaryDrain || isFar || isBorneOut)) return true;
+  if (!isFar) return false;
+  return !isOrdinaryDrain || isBorneOut || !isBelow(multiple, drainMultiple, quantities.ec.resolution);
 }
 
 /** An emergency needs a level, and a rise, a failing plant, or a second sample of the same day that agrees. */

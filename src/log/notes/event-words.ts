@@ -33,7 +33,7 @@ export const eventWords: readonly EventWords[] = [
   {
     kind: "plain water",
     phrase:
-      /\b(?:plain|only|just|tap|rain|clear|pure|well|ro|osmosis|irrigation|distilled) (?:tap )?water\b|\bwater only\b|\b(?:klares|nur) wasser\b|\bagua sola\b|\beau (?:claire|pure)\b|\balleen water\b/,
+      /\b(?:plain|only|just|tap|rain|clear|pure|well|ro|osmosis|irrigation|distilled) (?:tap )?water\b(?! (?:has |is |at |with )?(?:alk|hardness|hard\b|soft\b|ph\b|ec\b|caco3|test|report|analysis|sample|quality|source))|\bwater only\b|\b(?:klares|nur) wasser\b|\bagua sola\b|\beau (?:claire|pure)\b|\balleen water\b/,
   },
   { kind: "tank diluted", alone: /^(?:diluted|thinned|verdunnt|diluido|verdund)$/ },
   {

@@ -24,7 +24,7 @@ const both = (first: string, second: string): RegExp =>
 export const signWords: readonly SignWords[] = [
   {
     kind: "wilting",
-    says: /\b(?:wilt\w*|limp|flopp\w*|collaps\w*|welk\w*|verwelk\w*|schlaff\w*|marchit\w*|fane\w*|fletri\w*|slap hangend)\b/,
+    says: /\b(?:wilt\w*|limp|damping off|damped off|(?:fall|falls|falling|fell|fallen|keel(?:s|ed|ing)?|topple[sd]?|toppling) over|flopp\w*|collaps\w*|welk\w*|verwelk\w*|schlaff\w*|marchit\w*|fane\w*|fletri\w*|slap hangend)\b/,
   },
   {
     kind: "drooping",
@@ -99,7 +99,7 @@ export const signWords: readonly SignWords[] = [
   {
     kind: "heavy pot",
     says: new RegExp(
-      `\\b${pot}\\b (?:\\w+ ){0,2}(?:heavy|wet|soaked|soggy|waterlogged|schwer|nass|pesada)\\b|\\b(?:heavy|wet|soggy|waterlogged) ${pot}\\b|\\b(?:overwater\\w*|waterlogged|soggy|stays wet|though wet|but wet)\\b`,
+      `\\b${pot}\\b (?:\\w+ ){0,2}(?:heavy|wet|soaked|soggy|waterlogged|schwer|nass|pesada)\\b|\\b(?:heavy|wet|soggy|waterlogged) ${pot}\\b|\\b(?:overwater\\w*|waterlogged|soggy|stay(?:s|ing)? wet|always wet|never dr(?:y|ies)|though wet|but wet)\\b`,
     ),
   },
   {

@@ -12,10 +12,13 @@ export function worthChanging(facts: Facts, reasons: readonly string[]): Conclus
   if (!plant.ill) {
     return { verdict: "in band", urgency: "next watering", causes: [], steps: change("at the next watering"), reasons };
   }
+  const isRising = facts.ec?.trend === "rising";
+  const thin = isRising ? [step("dilute the tank", "now", tankSays.topUpWater)] : [];
   const steps = plant.failing
     ? [...change("now"), lookAtPlant(facts), easeLoad(facts)]
-    : [lookAtPlant(facts), ...change("in 3 to 7 days")];
-  return { verdict: "in band", urgency: "today", causes: ["not known"], steps, reasons };
+    : [...thin, lookAtPlant(facts), ...change("in 3 to 7 days")];
+  const causes = isRising ? (["plants drink more water than salt"] as const) : (["not known"] as const);
+  return { verdict: "in band", urgency: "today", causes, steps, reasons };
 }
 
 /** Well where it stands still; on its way out of the band what it is topped up with turns it round. */
