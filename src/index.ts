@@ -75,7 +75,7 @@ export { ppmScaleNamed } from "./readings/ppm-scale";
 export { probeCheck, type ProbeWord, probeWords } from "./readings/probe-check";
 
 // Bands: the limits a pot is held against
-export { bandFor, ownBand, type Band, type BandChoice } from "./bands/band";
+export { bandFor, isOwnBand, ownBand, type Band, type BandChoice } from "./bands/band";
 export { bandOn, type EarlierBand } from "./bands/earlier-band";
 export { bandNamed } from "./bands/band-named";
 export { bandLimit, bandLimits, type BandLimitName } from "./bands/band-limit";

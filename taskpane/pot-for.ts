@@ -1,4 +1,4 @@
-import { drainedMedia, type TimelineReading, usualRamp } from "../src/index";
+import { drainedMedia, isOwnBand, type TimelineReading, usualRamp } from "../src/index";
 import { type Tool } from "./next-thing";
 import { type RootZone } from "./root-zone";
 import { type SheetPot } from "./templates/sheet-pot";
@@ -24,7 +24,7 @@ export function potFor({ vessel, band, timeline, judgement, containerLitres }: R
     containerLitres,
     medium: drained ? medium : undefined,
     feeder: band?.feeder,
-    limits: band !== undefined && medium === undefined ? [...band.ph, ...band.ec] : undefined,
+    limits: band !== undefined && isOwnBand(band) ? [...band.ph, ...band.ec] : undefined,
     day: axis === "dates" ? readings.at(-1)?.day : undefined,
     runoffEc: last("EC", "runoff"),
     runoffPh: last("pH", "runoff"),

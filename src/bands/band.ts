@@ -62,6 +62,11 @@ export function bandFor(medium: Medium, feeder: Feeder = "medium", sample: Sampl
   };
 }
 
+const ownSource = "own limits";
+
+/** Whether a band is the grower's own: it holds whatever the medium's is, and no table is asked beside it. */
+export const isOwnBand = ({ source }: Pick<Band, "source">): boolean => source.ec === ownSource;
+
 /**
  * The grower's own four limits, which win over any table.
  *
@@ -91,7 +96,7 @@ export function ownBand(
     });
   }
   const { medium, feeder, sample = "drain" } = of;
-  const source = { ph: "own limits", ec: "own limits" };
+  const source = { ph: ownSource, ec: ownSource };
   return {
     medium,
     feeder,

@@ -1,5 +1,5 @@
-import { type Band } from "../../src/index";
+import { type Band, isOwnBand } from "../../src/index";
 
 /** The band as a worksheet function takes it: the medium's name, or the grower's own four limits. */
-export const bandText = ({ medium, feeder, ph, ec }: Band): string =>
-  medium === undefined ? `{${[...ph, ...ec].join(",")}}` : `"${medium}, ${feeder ?? "medium"}"`;
+export const bandText = ({ medium, feeder, ph, ec, source }: Band): string =>
+  medium === undefined || isOwnBand({ source }) ? `{${[...ph, ...ec].join(",")}}` : `"${medium}, ${feeder ?? "medium"}"`;

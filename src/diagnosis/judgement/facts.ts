@@ -1,4 +1,4 @@
-import { type Band } from "../../bands/band";
+import { type Band, isOwnBand } from "../../bands/band";
 import { type Litres, type Share } from "../../quantities";
 import { type CropFound, cropIn } from "./crops";
 import { entriesOf, type Entry, isRead } from "./entry";
@@ -75,6 +75,6 @@ function sinceFlush(entries: readonly Entry[], { flush }: PhaseFound): readonly 
 
 /** The crop's own pH limits, where the notes name one that has them and the grower set none. */
 function forCrop(band: Band, crop: CropFound | undefined): Band {
-  if (crop?.ph === undefined || band.source.ph === "own limits") return band;
+  if (crop?.ph === undefined || isOwnBand(band)) return band;
   return { ...band, ph: crop.ph, phAim: crop.phAim ?? (crop.ph[0] + crop.ph[1]) / 2 };
 }

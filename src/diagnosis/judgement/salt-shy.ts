@@ -1,4 +1,4 @@
-import { bandFor } from "../../bands/band";
+import { bandFor, isOwnBand } from "../../bands/band";
 import { isAbove } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
@@ -10,7 +10,7 @@ export function tooSaltyForCrop({ crop, band, ec }: Facts): string | undefined {
     ec === undefined ||
     band.medium === undefined ||
     band.feeder === "light" ||
-    band.source.ec === "own limits"
+    isOwnBand(band)
   )
     return undefined;
   const light = bandFor(band.medium, "light", band.sample);

@@ -1,3 +1,4 @@
+import { isOwnBand } from "../../bands/band";
 import { isAbove, isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
@@ -128,8 +129,7 @@ function isStrong(
 /** An emergency needs a level, and a rise, a failing plant, or a second sample of the same day that agrees. */
 function isExtreme({ band, plant }: Facts, ec: Level): boolean {
   if (band.medium === "bark") return plant.failing && ec.latest >= extremeMultiple * band.ec[1];
-  const isOwn = band.source.ec === "own limits";
-  const classEnd = isOwn ? Infinity : extremeEc[band.sample];
+  const classEnd = isOwnBand(band) ? Infinity : extremeEc[band.sample];
   const least = Math.min(extremeMultiple * band.ec[1], classEnd);
   const level = band.sample === "drain" ? Math.max(least, drainMultiple * band.ec[1]) : least;
   if (isBelow(ec.latest, level, quantities.ec.resolution)) return false;

@@ -90,6 +90,7 @@ describe("the formula of a computed column", () => {
     const own = bandText(ownBand(ph(5.6), ph(6.4), ec25(1.5), ec25(3)));
     expect(own).toBe("{5.6,6.4,1.5,3}");
     expect(await answer("Row flags", row, { ...plain, band: own })).toBe("runoff EC high");
+    expect(bandText(ownBand(ph(5.6), ph(6.4), ec25(1.5), ec25(3), { medium: "coir", feeder: "heavy" }))).toBe(own);
     expect(bandText(bandFor("mineral wool", "light"))).toBe('"mineral wool, light"');
   });
 });
