@@ -110,19 +110,16 @@ describe.skipIf(!hasBrowser)("which rows the pane reads, and from where", () => 
       const { store, id } = window.sheet;
       store.records.eventsEnabled = false;
       store.write({ sheetId: id, row: 0, column: 0, rowCount: given.length, columnCount: 12 }, given);
-      const said: [string, number][] = [];
+      const said: string[] = [];
       const line = document.getElementById("said") ?? document.body;
-      new MutationObserver(() => { said.push([line.textContent, performance.now()]); }).observe(line, { childList: true });
+      new MutationObserver(() => { said.push(line.textContent); }).observe(line, { childList: true });
       Object.assign(window, { saidLines: said });
     }, cells);
     await page.click("#read");
     await expect.poll(() => page.locator("#rows-read").innerText()).toContain("50000 rows read");
     await expect.poll(() => page.locator("#said").innerText()).toBe("");
-    const lines = await page.evaluate(() => (window as unknown as { saidLines: [string, number][] }).saidLines);
-    expect(lines.map(([words]) => words)).toEqual(["Reading ...", "Reading 50001 rows ...", ""]);
-    const busy = (lines[2]?.[1] ?? Infinity) - (lines[1]?.[1] ?? 0);
-    process.stdout.write(`50,000 rows: read, weighed and drawn ${busy.toFixed(0)} ms after the page said so\n`);
-    expect(busy).toBeLessThan(3000);
+    const lines = await page.evaluate(() => (window as unknown as { saidLines: string[] }).saidLines);
+    expect(lines).toEqual(["Reading ...", "Reading 50001 rows ...", ""]);
     await page.close();
   });
 
