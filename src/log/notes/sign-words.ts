@@ -88,13 +88,13 @@ export const signWords: readonly SignWords[] = [
     says: new RegExp(
       `\\b${pot}\\b (?:\\w+ ){0,2}(?:light|dry|leicht|trocken|ligera|seca)\\b|\\b(?:light|dry) ${pot}\\b`,
     ),
-    unless: /\b(?:though|although|but|dry ?back|dry weight)\b/,
+    unless: /\b(?:though|although|but|dry ?back|dry weight|never|(?:not|isnt) (?:\w+ )?(?:light|dry))\b/,
   },
   {
     kind: "light pot",
     says: /\bdr(?:y|ied)\b(?! ?back)/,
     unless:
-      /\b(?:though|although|but|dry ?back|dry weight|air|room|humidity|lea\w+|tips?|edges?|margins?|crisp\w*|fert\w*)\b/,
+      /\b(?:though|although|but|never|(?:not|isnt) (?:\w+ )?dry|dry ?back|dry weight|air|room|humidity|lea\w+|tips?|edges?|margins?|crisp\w*|fert\w*)\b/,
   },
   {
     kind: "heavy pot",
