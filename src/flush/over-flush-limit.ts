@@ -19,7 +19,12 @@ const potVolumesLimit = 2;
  * @example overFlushLimit(litres(10), "coir") // 19.5
  */
 export function overFlushLimit(containerLitres: Litres, medium: Medium | undefined): Litres {
-  const candidates = medium === undefined ? drainedMedia : [medium];
-  const shares = candidates.map(washingOf).map(({ capacitiesLimit, shareHeld }) => capacitiesLimit * shareHeld);
-  return (potVolume(containerLitres) * Math.min(potVolumesLimit, ...shares)) as Litres;
+  const volumes = medium === undefined ? Math.min(...drainedMedia.map(volumesOf)) : volumesOf(medium);
+  return (potVolume(containerLitres) * Math.min(potVolumesLimit, volumes)) as Litres;
+}
+
+/** The container capacities of a medium's limit, in pot volumes. */
+function volumesOf(medium: Medium): number {
+  const { capacitiesLimit, shareHeld } = washingOf(medium);
+  return capacitiesLimit * shareHeld;
 }
