@@ -1,6 +1,7 @@
 import { weakestFeedEc } from "../root-zone-reading";
 import { eventsIn } from "../../log/notes/notes";
 import { type LogEvent, type LogEventKind } from "../../log/log";
+import { isPlausible } from "../../quantities";
 import { figureIn } from "./note-figures";
 import { type PotReading } from "./pot-reading";
 
@@ -60,6 +61,10 @@ export const isFilled = (entry: Entry): boolean =>
 export const isWater = (entry: Entry): boolean =>
   (tells(entry, "plain water") && !isStrongerThanItsWater(entry)) ||
   (entry.inputEc !== undefined && entry.inputEc < weakestFeedEc);
+
+/** Feed, and no slip of the meter, went in. */
+export const isFeed = (entry: Entry): boolean =>
+  entry.inputEc !== undefined && isPlausible(entry.inputEc, "ec") && !isWater(entry);
 
 /** Feed on top of a water that the note speaks of, by this much more than it. Common practice. */
 const feedOnTop = 1.15;

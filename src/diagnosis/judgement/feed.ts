@@ -1,11 +1,19 @@
 import { type Band } from "../../bands/band";
 import { isAbove, isBelow } from "../../maths/compare";
 import { median } from "../../maths/median";
-import { isPlausible, quantities } from "../../quantities";
-import { toleranceOf } from "./limits";
-import { daysBetween, type Entry, isWater, tells } from "./entry";
-import { chosenFeedDays, chosenFeedReadings, chosenFeedScatter, leapFactor, nearLimit, saltyWaterEc } from "./limits";
+import { quantities } from "../../quantities";
+import { daysBetween, type Entry, isFeed, isWater, tells } from "./entry";
+import {
+  chosenFeedDays,
+  chosenFeedReadings,
+  chosenFeedScatter,
+  leapFactor,
+  nearLimit,
+  saltyWaterEc,
+  toleranceOf,
+} from "./limits";
 import { figureIn } from "./note-figures";
+import { waterEcOf } from "./source-water";
 
 /** What went into the pot. */
 export interface FeedFound {
@@ -86,9 +94,6 @@ function phSideOf(ph: number, band: Band): "inside" | "low" | "high" {
   return isBelow(ph, band.ph[1] + off, quantities.ph.resolution) ? "inside" : "high";
 }
 
-const isFeed = (entry: Entry): boolean =>
-  entry.inputEc !== undefined && isPlausible(entry.inputEc, "ec") && !isWater(entry);
-
 /** The feed of the days before a flush, which the ramp steps back up to. */
 const usualBeforeFlush = (feeds: readonly Entry[]): { readonly usual: number; readonly changedAt: undefined } => ({
   usual: median(feeds.slice(-usualWindow).flatMap(({ inputEc }) => inputEc ?? [])),
@@ -141,19 +146,4 @@ function chosenStrength(
     chosen: isLong && isSteady,
     chosenFor: days === undefined ? `${strong.length} readings` : `${Math.round(days)} days`,
   };
-}
-
-/**
- * A row whose note speaks of water ("rain water; 20-10-20") and that reads like the feeds of the log is a feed mixed in
- * it. Common practice.
- */
-const wateryShare = 0.8;
-
-/** The EC of the latest water poured by itself, or what a note says of it. */
-function waterEcOf(all: readonly Entry[]): number | undefined {
-  const fed = all.filter(isFeed).flatMap(({ inputEc }) => inputEc ?? []);
-  const most = fed.length === 0 ? Infinity : wateryShare * median(fed);
-  const isOwn = ({ inputEc }: Entry): boolean => inputEc !== undefined && inputEc <= most;
-  const poured = all.filter((entry) => isOwn(entry) && isWater(entry)).at(-1)?.inputEc;
-  return poured ?? figureIn(all, "water EC");
 }

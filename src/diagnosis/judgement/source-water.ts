@@ -1,0 +1,18 @@
+import { median } from "../../maths/median";
+import { type Entry, isFeed, isWater } from "./entry";
+import { figureIn } from "./note-figures";
+
+/**
+ * A row whose note speaks of water ("rain water; 20-10-20") and that reads like the feeds of the log is a feed mixed in
+ * it. Common practice.
+ */
+const wateryShare = 0.8;
+
+/** The EC of the latest water poured by itself, or what a note says of it. */
+export function waterEcOf(all: readonly Entry[]): number | undefined {
+  const fed = all.filter(isFeed).flatMap(({ inputEc }) => inputEc ?? []);
+  const most = fed.length === 0 ? Infinity : wateryShare * median(fed);
+  const isOwn = ({ inputEc }: Entry): boolean => inputEc !== undefined && inputEc <= most;
+  const poured = all.filter((entry) => isOwn(entry) && isWater(entry)).at(-1)?.inputEc;
+  return poured ?? figureIn(all, "water EC");
+}
