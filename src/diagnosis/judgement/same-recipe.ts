@@ -1,6 +1,6 @@
 import { plain } from "../../cells/text";
 import { median } from "../../maths/median";
-import { type Entry, tells } from "./entry";
+import { type Entry, isFeed, tells } from "./entry";
 import { percentText } from "./says/figures";
 
 /** "same recipe", "recipe as always", "mixed as ever, 10 g per 10 L". Common practice, no source. */
@@ -26,7 +26,7 @@ const otherWay = 0.1;
  */
 export function sameRecipeDrift(read: readonly Entry[]): string[] {
   const changed = read.map((entry) => tells(entry, "feed change") && !isSaidSame(entry)).lastIndexOf(true);
-  const feeds = read.slice(Math.max(0, changed)).filter(({ inputEc }) => inputEc !== undefined);
+  const feeds = read.slice(Math.max(0, changed)).filter(isFeed);
   if (feeds.length < fewestFeeds || !feeds.slice(1).some(isSaidSame)) return [];
   const moved = shareMoved(feeds.flatMap(({ inputEc }) => inputEc ?? []));
   if (!(Math.abs(moved) >= mostApart)) return [];

@@ -2,11 +2,11 @@ import { type Band } from "../../bands/band";
 import { median } from "../../maths/median";
 import { quantities } from "../../quantities";
 import { doubts } from "../doubts";
-import { daysBetween, type Entry, isRead } from "./entry";
+import { daysBetween, type Entry, isRead, tells } from "./entry";
 import { leapsAcross, leapsTogether } from "./leaps";
+import { calibrationDays, overdueIntervals } from "./limits";
 import { isMeterOff } from "./meter-notes";
 import { sameRecipeDrift } from "./same-recipe";
-import { calibrationDays, overdueIntervals } from "./limits";
 
 export interface TrustFound {
   /** Why the meter is doubted, one fact a line; empty when nothing speaks against it. */
@@ -56,7 +56,8 @@ export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: 
         ...leapsAcross(read, options.band),
         ...leapsTogether(sinceCalibrated(read, calibrations), options.band),
         ...saidOff(all, calibrations),
-        ...sameRecipeDrift(sinceAnyCalibration(read, all)),
+        // Of EC a calibration is seldom told apart: any of them ends the doubt.
+        ...sameRecipeDrift(sinceCalibrated(read, all.filter((entry) => tells(entry, "calibration")))),
         ...pinned(read),
       ]),
     ],
@@ -67,12 +68,6 @@ export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: 
 /** A leap that a calibration followed is explained; the readings since are believed. */
 const sinceCalibrated = (read: readonly Entry[], calibrations: readonly Entry[]): readonly Entry[] =>
   read.filter(({ place }) => place >= (calibrations.at(-1)?.place ?? -1));
-
-/** The same for EC, where a calibration is seldom told apart: any of them ends the doubt. */
-function sinceAnyCalibration(read: readonly Entry[], all: readonly Entry[]): readonly Entry[] {
-  const last = all.filter(({ events }) => events.some(({ kind }) => kind === "calibration")).at(-1);
-  return read.filter(({ place }) => place >= (last?.place ?? -1));
-}
 
 /** The note that the meter was found to be off, until a calibration after it. */
 function saidOff(all: readonly Entry[], calibrations: readonly Entry[]): string[] {
