@@ -1,10 +1,11 @@
 import { type Band } from "../../bands/band";
 import { isAbove, isBelow } from "../../maths/compare";
-import { mannKendall } from "../../maths/mann-kendall";
 import { median } from "../../maths/median";
 import { quantities } from "../../quantities";
 import { type Entry } from "./entry";
-import { riseShare, steadyReadings, steadyShare, toleranceOf, trendChance, trendReadings } from "./limits";
+import { type LevelTrend, trendOf } from "./level-trend";
+import { riseShare, steadyReadings, steadyShare, toleranceOf, trendReadings } from "./limits";
+import { isLeap, isRiseBy } from "./reading-steps";
 
 /** One reading against its limits: outside counts only when it is further out than the meters can be off. */
 export type Side = "inside" | "barely low" | "barely high" | "low" | "high";
@@ -15,7 +16,7 @@ export type Side = "inside" | "barely low" | "barely high" | "low" | "high";
 export type Witness = "agreed" | "sole" | "once";
 
 /** Where one quantity of the runoff stands. */
-export interface Level {
+export interface Level extends LevelTrend {
   readonly latest: number;
   readonly before: number | undefined;
   readonly side: Side;
@@ -23,9 +24,6 @@ export interface Level {
   readonly witness: Witness;
   /** Beyond the limit it breaches, in its own unit; 0 inside. */
   readonly beyond: number;
-  readonly trend: "rising" | "falling" | "none";
-  /** The trend is told by two clear steps in a row alone: too few readings, or too restless ones, for more. */
-  readonly inSteps: boolean;
   /** Well above the reading before, or rising by its trend. */
   readonly leaptUp: boolean;
   /** Two readings of one day that agree. */
@@ -54,7 +52,8 @@ export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, w
   const values = read.slice(-trendReadings).map(({ value }) => value);
   const side = sideOf(latest.value, name, band);
   const sideBefore = before === undefined ? undefined : sideOf(before.value, name, band);
-  const { trend, inSteps } = trendOf(values, name);
+  const heading = trendOf(values, name);
+  const { trend } = heading;
   const leapt = before !== undefined && isLeap(latest.value, before.value, name);
   const outward = !leapt && ((side === "high" && trend === "rising") || (side === "low" && trend === "falling"));
   const third = read.at(-3);
@@ -67,8 +66,7 @@ export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, w
     sideBefore,
     witness: agreed ? "agreed" : before === undefined ? "sole" : "once",
     beyond: Math.max(0, low - latest.value, latest.value - high),
-    trend,
-    inSteps,
+    ...heading,
     leaptUp:
       trend === "rising" ||
       (before !== undefined && isRiseBy(riseShare, before.value, latest.value)),
@@ -96,55 +94,6 @@ export function sideOf(value: number, name: "ph" | "ec", band: Band): Side {
     return isBelow(value, high + toleranceOf(name, high, band), resolution) ? "barely high" : "high";
   return "inside";
 }
-
-/** Rising or falling beyond chance, or by three steps in a row that each exceed what a meter can be off. */
-function trendOf(values: readonly number[], name: "ph" | "ec"): Pick<Level, "trend" | "inSteps"> {
-  const { s, oneSided } = mannKendall(values.map((value, day) => ({ day, value })));
-  if (s !== 0 && oneSided <= trendChance) return { trend: s > 0 ? "rising" : "falling", inSteps: false };
-  const trend = s === 0 ? "none" : stepsOf(values, name);
-  return { trend, inSteps: trend !== "none" };
-}
-
-function stepsOf(values: readonly number[], name: "ph" | "ec"): Level["trend"] {
-  const three = values.slice(-3);
-  const steps = three.slice(1).map((value, at) => value - (three[at] ?? value));
-  const most = Math.max(...three);
-  const [least, resolution] =
-    name === "ph"
-      ? [toleranceStep.ph, quantities.ph.resolution]
-      : [toleranceStep.ecShare * most, shareResolution * most];
-  if (steps.length === 2 && steps.every((step) => isAbove(step, least, resolution))) return "rising";
-  if (steps.length === 2 && steps.every((step) => isBelow(step, -least, resolution))) return "falling";
-  return "none";
-}
-
-/** A step between neighbours that is more than the meter: pH, and EC as a share. As `toleranceOf`. */
-const toleranceStep = { ph: 0.1, ecShare: 0.05 } as const;
-
-/**
- * Further from the reading before than a root zone goes between two waterings: half as much EC again, 0.7 of a pH
- * unit. Common practice.
- */
-const leapSize = { ecShare: 0.5, ph: 0.7 } as const;
-
-function isLeap(latest: number, before: number, name: "ph" | "ec"): boolean {
-  if (name === "ec") return isRiseBy(leapSize.ecShare, before, latest) || isFallBy(leapSize.ecShare, before, latest);
-  return isAbove(Math.abs(latest - before), leapSize.ph, quantities.ph.resolution);
-}
-
-/**
- * A step of EC from one reading to the next, as a share of the one before: the same step in mS/cm is more on a weak
- * drain, and the same share is the same judgement at any strength.
- */
-export const isRiseBy = (share: number, before: number, latest: number): boolean =>
-  isAbove(latest, before * (1 + share), shareResolution * Math.abs(before));
-
-/** The mirror of `isRiseBy`. */
-export const isFallBy = (share: number, before: number, latest: number): boolean =>
-  isBelow(latest, before * (1 - share), shareResolution * Math.abs(before));
-
-/** At a thousandth of the reading, so that no unit and no strength decides. */
-const shareResolution = 0.001;
 
 function isSteady(values: readonly number[]): boolean {
   if (values.length < steadyReadings) return false;

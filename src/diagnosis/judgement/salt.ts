@@ -2,7 +2,7 @@ import { isOwnBand } from "../../bands/band";
 import { isAbove, isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Facts } from "./facts";
-import { isFallBy, type Level } from "./level";
+import { type Level } from "./level";
 import {
   chosenFeedRatio,
   drainMultiple,
@@ -12,7 +12,9 @@ import {
   stayingRatio,
   strongMultiple,
 } from "./limits";
+import { isFallBy } from "./reading-steps";
 import { reboundOf } from "./rebound";
+import { urgencyOf } from "./salt-urgency";
 import { type Urgency } from "./words";
 
 /** How much salt there is, and how sure that is. */
@@ -134,22 +136,4 @@ function isExtreme({ band, plant }: Facts, ec: Level): boolean {
   const level = band.sample === "drain" ? Math.max(least, drainMultiple * band.ec[1]) : least;
   if (isBelow(ec.latest, level, quantities.ec.resolution)) return false;
   return ec.leaptUp || plant.failing || ec.sameDay;
-}
-
-const oneStepLower = {
-  now: "today",
-  today: "next watering",
-  "next watering": "next watering",
-  watch: "watch",
-  none: "none",
-} as const;
-
-function urgencyOf(salt: Omit<SaltFound, "urgency">, { plant }: Facts): Urgency {
-  const { degree, sure, far, harmlessSoFar, falling } = salt;
-  if (degree === "extreme") return harmlessSoFar ? oneStepLower.now : "now";
-  if (plant.failing && far) return "now";
-  if (falling) return "next watering";
-  const isSalty = plant.failing || plant.signs.has("tip burn");
-  const urgency = degree === "strong" || isSalty || (sure !== "named" && far) ? "today" : "next watering";
-  return harmlessSoFar ? oneStepLower[urgency] : urgency;
 }

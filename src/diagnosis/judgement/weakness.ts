@@ -2,8 +2,8 @@ import { overFlushLimit } from "../../flush/over-flush-limit";
 import { isAbove, isBelow } from "../../maths/compare";
 import { type Litres, quantities } from "../../quantities";
 import { type Facts } from "./facts";
-import { isFallBy } from "./level";
 import { riseShare } from "./limits";
+import { isFallBy } from "./reading-steps";
 
 /** What weak runoff means, or a pot that gets more water than it drinks. */
 export type WeaknessFound =
