@@ -2,7 +2,7 @@ import { plantLookOf } from "../rows/plant-cell";
 import { type LogQuantity } from "../log";
 import { type Column } from "./column";
 import { namesOnlyWater } from "./header-meaning";
-import { isBare } from "./propose";
+import { isBare } from "./measures";
 
 // What a column holds by what the others hold.
 

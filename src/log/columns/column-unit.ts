@@ -1,5 +1,5 @@
 import { quantities } from "../../quantities";
-import { type Measure } from "./propose";
+import { type Measure } from "./measures";
 import { type LogAnswers, type LogQuestionKind } from "../reading";
 import { type ColumnSample } from "./sample";
 import { type EcLogUnit, type LogUnit, measureOf, type WrittenUnit } from "../../cells/units";

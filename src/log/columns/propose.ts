@@ -2,8 +2,7 @@ import { measureOf } from "../../cells/units";
 import { type LogQuantity } from "../log";
 import { type HeaderMeaning } from "./header-meaning";
 import { type Concept } from "./header-words";
-
-export type Measure = "EC" | "pH" | "volume" | "temperature" | "humidity";
+import { type Measure, measuresIn } from "./measures";
 
 /** What a column's words make it: a quantity, or part of one and the choices that are left. */
 export interface Proposal {
@@ -83,22 +82,6 @@ function unmeasured(meaning: HeaderMeaning): Proposal {
   return sideOnly(meaning);
 }
 
-export function measuresIn({ concepts, unit, strangers }: HeaderMeaning): Measure[] {
-  const named: Measure[] = [];
-  if (concepts.has("ec") || concepts.has("tds") || concepts.has("cf")) named.push("EC");
-  if (concepts.has("ph")) named.push("pH");
-  if (concepts.has("temperature")) named.push("temperature");
-  if (concepts.has("humidity")) named.push("humidity");
-  if (named.length > 0) return named;
-  if (concepts.has("volume")) return ["volume"];
-  const byUnit = unit === undefined ? undefined : measureOf(unit);
-  if (unit === "ppm" && concepts.has("element")) return [];
-  const sure = byUnit === "EC" && (unit !== "ppm" || concepts.has("device"));
-  return byUnit !== undefined && byUnit !== "humidity" && (sure || (strangers === 0 && !concepts.has("vessel")))
-    ? [byUnit]
-    : [];
-}
-
 const clashes = (measure: Measure, { unit }: HeaderMeaning): boolean =>
   unit !== undefined && unit !== "each" && measureOf(unit) !== measure;
 
@@ -145,20 +128,3 @@ function sideOnly(meaning: HeaderMeaning): Proposal {
   if (meaning.unit !== undefined || meaning.strangers > 0) return settled("other", "not a reading of the log");
   return open(undefined, "what was measured is not said", [`${side} EC`, `${side} pH`, `${side} volume`]);
 }
-
-/** Words that say more than a measure: what is left when the other side is taken is no evidence for such a column. */
-const speaking: readonly Concept[] = [
-  "runoff",
-  "input",
-  "medium",
-  "vessel",
-  "tank",
-  "place",
-  "device",
-  "moment",
-  "feed",
-];
-
-/** Whether a column names its measure and nothing else at all. */
-export const isBare = ({ concepts, strangers, numbered }: HeaderMeaning): boolean =>
-  strangers === 0 && !numbered && !speaking.some((concept) => concepts.has(concept));

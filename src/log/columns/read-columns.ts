@@ -9,7 +9,8 @@ import { settleSides } from "./side-columns";
 import { settleVessels } from "./vessel-columns";
 import { type ColumnHeader } from "./header-rows";
 import { type LogQuantity } from "../log";
-import { type Measure, propose } from "./propose";
+import { type Measure } from "./measures";
+import { propose } from "./propose";
 import { type Asked, columnQuestion, unitQuestion } from "../questions";
 import {
   type ColumnAnswer,

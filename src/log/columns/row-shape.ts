@@ -1,7 +1,8 @@
 import { dateCell } from "../dates/date-cell";
 import { headerMeaning, type HeaderMeaning } from "./header-meaning";
 import { numberCell } from "../../cells/number-cell";
-import { measuresIn, propose } from "./propose";
+import { measuresIn } from "./measures";
+import { propose } from "./propose";
 import { type LogGrid } from "../reading";
 import { isBlank, plain } from "../../cells/text";
 

@@ -3,7 +3,7 @@ import { type LogQuantity } from "../log";
 import { type BySide, type LogGrid } from "../reading";
 import { type Column } from "./column";
 import { headerMeaning, namesOnlyWater } from "./header-meaning";
-import { isBare } from "./propose";
+import { isBare } from "./measures";
 
 /** Which water a row of readings is of. */
 export type Side = "input" | "runoff";

@@ -1,7 +1,7 @@
 import { type NamedLogUnit } from "../../cells/log-unit";
 import { type LogUnit, measureOf } from "../../cells/units";
 import { Refusal } from "../../refusal";
-import { type Measure } from "../columns/propose";
+import { type Measure } from "../columns/measures";
 import { measureCell } from "./measure-cell";
 
 /**

@@ -1,7 +1,7 @@
 import { inEngineUnit } from "../../cells/engine-unit";
 import { checkMeasure, type Said } from "./measure-checks";
 import { numberCell } from "../../cells/number-cell";
-import { type Measure } from "../columns/propose";
+import { type Measure } from "../columns/measures";
 import { quoted } from "../../cells/text";
 import { type LogUnit, measureOf, type WrittenUnit } from "../../cells/units";
 

@@ -1,5 +1,5 @@
 import { quantities } from "../../quantities";
-import { type Measure } from "../columns/propose";
+import { type Measure } from "../columns/measures";
 import { type LogUnit } from "../../cells/units";
 
 /** What is said about a cell; with a value, the value is used all the same. */

@@ -1,6 +1,6 @@
 import { type LogUnit, measureOf } from "../../cells/units";
 import { quantities } from "../../quantities";
-import { type Measure } from "../columns/propose";
+import { type Measure } from "../columns/measures";
 import { ghostPh } from "./measure-checks";
 
 /** Between which figures, in the engine's unit, a single cell is read; beyond them its reading is left out. */
