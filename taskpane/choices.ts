@@ -24,6 +24,11 @@ export interface OwnLimits {
   readonly ecHigh: string;
 }
 
+export const limitNames = ["phLow", "phHigh", "ecLow", "ecHigh"] as const satisfies readonly (keyof OwnLimits)[];
+
+/** Limits of which nothing is typed are none. */
+export const isBlankLimits = (own: OwnLimits): boolean => limitNames.every((name) => own[name].trim() === "");
+
 /** Limits that stood before others took their place; without own ones the medium's stood. */
 export interface EarlierLimits {
   readonly own: OwnLimits | undefined;
@@ -109,11 +114,10 @@ export function forPot(
 
 /** The band that the choices name; `undefined` until there is one, or the Refusal that says what is wrong with it. */
 export function bandOf({ medium, feeder, own }: Pick<PotChoices, "medium" | "feeder" | "own">): Band | Refusal | undefined {
-  const limits = own === undefined ? [] : [own.phLow, own.phHigh, own.ecLow, own.ecHigh];
-  if (limits.every((limit) => limit.trim() === "")) return medium === undefined ? undefined : bandFor(medium, feeder);
+  if (own === undefined || isBlankLimits(own)) return medium === undefined ? undefined : bandFor(medium, feeder);
   return orRefusal(() => {
     const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] =
-      limits.map((limit) => typedNumber(limit, "a limit", "fill in all four limits, or none"));
+      limitNames.map((name) => typedNumber(own[name], "a limit", "fill in all four limits, or none"));
     const of = { medium, feeder };
     return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"), of);
   });

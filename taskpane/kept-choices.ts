@@ -1,5 +1,5 @@
 import { feeders, logQuantities, media } from "../src/index";
-import { type Choices, type EarlierLimits, noChoices, noPotChoices, type OwnLimits, type PotChoices } from "./choices";
+import { type Choices, type EarlierLimits, limitNames, noChoices, noPotChoices, type OwnLimits, type PotChoices } from "./choices";
 import { headersOf } from "./headers";
 import { type PaneState } from "./pane-state";
 import { keep, kept } from "./sheet/keep";
@@ -73,6 +73,6 @@ const asDay = (value: unknown): number | undefined => (Number.isInteger(value) ?
 
 /** Limits with the day from which they hold; those that an earlier version kept have none, and hold for all rows. */
 function asLimits({ own, since }: Readonly<Record<string, unknown>>): EarlierLimits {
-  const isOwn = isRecord(own) && ["phLow", "phHigh", "ecLow", "ecHigh"].every((limit) => isText(own[limit]));
+  const isOwn = isRecord(own) && limitNames.every((limit) => isText(own[limit]));
   return { own: isOwn ? (own as unknown as OwnLimits) : undefined, since: asDay(since) };
 }

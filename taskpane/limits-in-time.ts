@@ -1,13 +1,11 @@
 import { type EarlierBand, Refusal } from "../src/index";
-import { bandOf, type EarlierLimits, type OwnLimits, type PotChoices } from "./choices";
-
-const isBlank = (own: OwnLimits): boolean => Object.values(own).every((limit: string) => limit.trim() === "");
+import { bandOf, type EarlierLimits, isBlankLimits, limitNames, type OwnLimits, type PotChoices } from "./choices";
 
 const isSame = (a: OwnLimits | undefined, b: OwnLimits | undefined): boolean =>
   a === b ||
   (a !== undefined &&
     b !== undefined &&
-    (["phLow", "phHigh", "ecLow", "ecHigh"] as const).every((name) => a[name].trim() === b[name].trim()));
+    limitNames.every((name) => a[name].trim() === b[name].trim()));
 
 /** What still holds on some day: a set that a later one reaches back beyond holds on none. */
 const stillSeen = (earlier: readonly EarlierLimits[], since: number | undefined): EarlierLimits[] =>
@@ -21,7 +19,7 @@ const stillSeen = (earlier: readonly EarlierLimits[], since: number | undefined)
  * @param newest the sheet's day of the newest reading; a log without dates has none, and no earlier limits
  */
 export function limitsChanged(pot: PotChoices, typed: OwnLimits, newest: number | undefined): Partial<PotChoices> {
-  const own = isBlank(typed) ? undefined : typed;
+  const own = isBlankLimits(typed) ? undefined : typed;
   const stood = bandOf(pot);
   const hadLimits = stood !== undefined && !(stood instanceof Refusal);
   const { since, earlier } = hadLimits && newest !== undefined && pot.typedAt !== newest

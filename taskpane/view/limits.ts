@@ -1,11 +1,10 @@
-import { type OwnLimits, potChoices, type PotChoices, type Choices } from "../choices";
+import { type Choices, limitNames, type OwnLimits, potChoices, type PotChoices } from "../choices";
 import { canBeDated, earlierBands, holdingFrom, limitsChanged } from "../limits-in-time";
 import { type RootZone } from "../root-zone";
 import { limitsWords as words } from "../words/limits";
 import { type Actions } from "./actions";
 import { chooser, fold, h, onTyped } from "./elements";
 
-const limitNames = ["phLow", "phHigh", "ecLow", "ecHigh"] as const satisfies readonly (keyof OwnLimits)[];
 const noLimits: OwnLimits = { phLow: "", phHigh: "", ecLow: "", ecHigh: "" };
 
 /** The four own limits, which win over the table once all four are there, and from when they hold. */

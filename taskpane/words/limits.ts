@@ -1,8 +1,5 @@
 import { type Band, type EarlierBand } from "../../src/index";
-import { instant } from "../drawing/instant";
-
-const dayFormat = new Intl.DateTimeFormat("en-GB", { timeZone: "UTC", day: "numeric", month: "short", year: "numeric" });
-const dated = (day: number): string => dayFormat.format(instant(day));
+import { dayWithYear } from "../day-words";
 
 const sourceInWords = (source: string): string => source.replaceAll(/\[(.+?)\]/g, "from a bulletin: $1");
 
@@ -15,10 +12,10 @@ export const limitsWords = {
   noneInForce: "None in force yet.",
   inForce: (band: Band): string => `In force: runoff ${limitsInWords(band)} (${sourceInWords(band.source.ec)}).`,
   before: ({ band, until }: EarlierBand): string =>
-    `Rows before ${dated(until)} are held against what stood then: ${limitsInWords(band)}.`,
+    `Rows before ${dayWithYear(until)} are held against what stood then: ${limitsInWords(band)}.`,
   own: "Own limits of the runoff, EC in mS/cm: fill in all four and they win over the medium's.",
   fromWhen: "From when do these limits hold?",
   allRows: "always: for all rows",
   fromDay: (day: number, newest: number): string =>
-    day > newest ? "the next reading on" : `${dated(day)}${day === newest ? ", the newest reading" : ""}`,
+    day > newest ? "the next reading on" : `${dayWithYear(day)}${day === newest ? ", the newest reading" : ""}`,
 } as const;
