@@ -16,7 +16,7 @@ import { choice, content } from "./cells";
  */
 export function reading(cell: any[][], unit: any[][]): any[][] {
   return eachCell(
-    (given: string | number | boolean, named: ReturnType<typeof engine.logUnitNamed>) => engine.loggedReading(given, named) ?? "",
+    (given: string | number | boolean, named: engine.NamedLogUnit) => engine.loggedReading(given, named) ?? "",
     { cells: cell, read: content, called: "reading" },
     choice(unit, "unit", engine.logUnitNamed),
   );

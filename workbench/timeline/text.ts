@@ -96,8 +96,9 @@ export function unanswered({ report: { reading } }: Findings): string {
     "which row is the header": "--header-row 3",
     layout: "in the sheet itself",
   };
-  const lettersOf = (at: number | undefined): string => reading.columns.find(({ column }) => column === at)?.letters ?? "C";
-  const answer = ({ kind, columns: [first], choices: [choice] }: Question): string =>
-    kind === "what is this column" ? `--column "${lettersOf(first)}=${choice ?? "runoff EC"}"` : option[kind];
+  const answer = ({ kind, columns: [asked], choices: [choice = "other"] }: Question): string => {
+    if (kind !== "what is this column") return option[kind];
+    return `--column "${reading.columns.find(({ column }) => column === asked)?.letters ?? ""}=${choice}"`;
+  };
   return reading.questions.map((question) => `${question.text} Answer with ${answer(question)}`).join("\n");
 }
