@@ -7,7 +7,7 @@ import { type FailedTrial, failuresOf, trials } from "./forced-failures";
  * So many of a sync's writes fail in a common run. `npm run failures` tries up to 60 of each sync, which is every write of
  * all actions but a new sheet (some hundreds, one like another, of which it tries 60 spread evenly), and prints the figures.
  */
-const mostWrites = process.env["MODE"] === "every-write" ? 60 : 4;
+const mostWrites = process.env["MODE"] === "many-writes" ? 60 : 4;
 
 const root = path.resolve(import.meta.dirname, "../../..");
 const text = (file: string): string => readFileSync(path.join(root, file), "utf8");

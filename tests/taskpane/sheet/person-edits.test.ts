@@ -6,7 +6,7 @@ import { type EditTrial, editsOf } from "./person-edits";
 import { trials } from "./forced-failures";
 
 /** `npm run failures` edits before every sync, a common run before those that write. */
-const onlyWriting = process.env["MODE"] !== "every-write";
+const onlyWriting = process.env["MODE"] !== "many-writes";
 
 const tried: EditTrial[] = [];
 
