@@ -6,7 +6,7 @@ import { type Facts } from "./facts";
 import { isInputPhWrong } from "./input";
 import { acidifiedPh, muchAlkalinity, stayingRatio } from "./limits";
 import { reboundOf } from "./rebound";
-import { type SaltFound } from "./salt";
+import { type SaltFound } from "./salt-found";
 import { type WeaknessFound } from "./weakness";
 import { type Cause } from "./words";
 

@@ -1,5 +1,5 @@
 import { type Facts } from "./facts";
-import { type SaltFound } from "./salt";
+import { type SaltFound } from "./salt-found";
 import { type Urgency } from "./words";
 
 const oneStepLower = {

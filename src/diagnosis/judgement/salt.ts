@@ -14,46 +14,14 @@ import {
 } from "./limits";
 import { isFallBy } from "./reading-steps";
 import { reboundOf } from "./rebound";
+import { noSalt, type SaltFound } from "./salt-found";
 import { urgencyOf } from "./salt-urgency";
-import { type Urgency } from "./words";
-
-/** How much salt there is, and how sure that is. */
-export interface SaltFound {
-  /** `little`: weak waterings do; `strong`: a flush today; `extreme`: an emergency. */
-  readonly degree: "none" | "little" | "strong" | "extreme";
-  /** `once`: a single reading that nothing agrees with yet. */
-  readonly sure: "named" | "sole" | "once";
-  /** In upper limits. */
-  readonly multiple: number;
-  readonly far: boolean;
-  /** Runoff over feed, where a feed was measured. */
-  readonly ratio: number | undefined;
-  /** High and steady for long, with clean new growth. */
-  readonly harmlessSoFar: boolean;
-  /** It falls from sample to sample by more than the meter can be off: what is being done works. */
-  readonly falling: boolean;
-  /** Strong feed on purpose, and the drain keeps its distance to it. */
-  readonly chosen: boolean;
-  readonly urgency: Urgency;
-}
 
 /**
  * A fall from one sample to the next by this share is more than two readings can be off: 3 % each [usgs-nfm], rounded
  * up.
  */
 const surelyFallen = 0.06;
-
-const noSalt: SaltFound = {
-  degree: "none",
-  sure: "named",
-  multiple: 0,
-  far: false,
-  ratio: undefined,
-  harmlessSoFar: false,
-  falling: false,
-  chosen: false,
-  urgency: "none",
-};
 
 /**
  * The degree of salt: by multiples of the upper limit, the trend and the plant; a drain by its rise above the feed as

@@ -18,7 +18,7 @@ import { farPh, strongMultiple } from "./limits";
 import { inputPhSteps, inputSteps } from "./input";
 import { besides, levelReason } from "./reasons";
 import { type CourseStep } from "./pot-judgement";
-import { type SaltFound } from "./salt";
+import { type SaltFound } from "./salt-found";
 import { measureSays } from "./says/other-says";
 import { saltSays } from "./says/salt-says";
 import { mostUrgent } from "./urgency";

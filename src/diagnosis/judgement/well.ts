@@ -10,7 +10,7 @@ import { sideOf } from "./level";
 import { chosenFeedRatio, ecToleranceShare, muchAlkalinity } from "./limits";
 import { type LimitsThatFit } from "./pot-judgement";
 import { besides, levelReason } from "./reasons";
-import { type SaltFound } from "./salt";
+import { type SaltFound } from "./salt-found";
 import { tooSaltyForCrop } from "./salt-shy";
 import { saltSays } from "./says/salt-says";
 import { measureSays, plantSays } from "./says/other-says";

@@ -1,7 +1,7 @@
 import { type CourseStep } from "../pot-judgement";
 import { type Cause } from "../words";
 import { type Facts } from "../facts";
-import { type SaltFound } from "../salt";
+import { type SaltFound } from "../salt-found";
 import { saltSays } from "../says/salt-says";
 import { easeLoad, lookAtRoots, measureNext } from "./common-steps";
 import { step } from "./step";

@@ -1,6 +1,6 @@
 import { type CourseStep } from "../pot-judgement";
 import { type Facts } from "../facts";
-import { type SaltFound } from "../salt";
+import { type SaltFound } from "../salt-found";
 import { isExtract } from "../limits";
 import { measureSays } from "../says/other-says";
 import { saltSays } from "../says/salt-says";
