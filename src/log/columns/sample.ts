@@ -11,7 +11,7 @@ const cellsSampled = 400;
 
 /** What a column's cells tell about it. */
 export interface ColumnSample {
-  /** How many cells looked at are filled, numbers, and certain dates. */
+  /** How many cells looked at say something ("n/a" does not), are numbers, and are certain dates. */
   readonly filled: number;
   readonly numbers: number;
   readonly dates: number;
@@ -61,7 +61,8 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number, th
   let changes = false;
   for (let row = firstRow; row < grid.cells.length; row += step) {
     const cell = grid.cells[row]?.[column];
-    if (isBlank(cell)) continue;
+    const read = isBlank(cell) ? undefined : numberCell(cell, thousands);
+    if (read === undefined) continue;
     filled += 1;
     const format = grid.numberFormats?.[row]?.[column];
     first ??= cell;
@@ -69,8 +70,7 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number, th
     if (isCertainDate(cell, format)) dates += 1;
     if (isLikeDate(cell)) dateLike += 1;
     if (typeof cell === "string" && weekdayWord.test(plain(cell))) weekdays += 1;
-    const read = numberCell(cell, thousands);
-    if (read === undefined || !("value" in read)) continue;
+    if (!("value" in read)) continue;
     figures.push({ value: read.value, unit: read.unit });
     const unit = read.unit ?? formatUnit(format);
     if (unit !== undefined) units.set(unit, (units.get(unit) ?? 0) + 1);

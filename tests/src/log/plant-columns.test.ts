@@ -39,6 +39,12 @@ describe("columns of how the plant looks", () => {
     expect(columns[2]?.quantity).toBe("notes");
   });
 
+  it("reads a scale of which half the cells say n/a", () => {
+    expect(plantOf("Posture", 1, "n/a", 2, "n/a", "-", "")).toEqual([
+      { posture: 1 }, undefined, { posture: 2 }, undefined, undefined, undefined,
+    ]);
+  });
+
   it("does not take the temperature or the EC of the root zone for the roots", () => {
     const { columns } = readLog({ cells: [["Date", "Runoff EC mS/cm", "Root zone temp C", "Root zone EC"], [45_383, 2.4, 22, 2.1], [45_384, 2.4, 22, 2.1]] });
     expect(columns.slice(2).map(({ quantity }) => quantity)).toEqual(["other", "other"]);
