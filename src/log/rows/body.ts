@@ -40,10 +40,10 @@ export function readBody(source: BodySource): Body {
     dropFoot(state, (row) => grid.cells[row - 1]?.every(isBlank) ?? false);
   fillVessels(state, source.columns);
   const vessels = nameVessels(state, source.columns);
-  state.problems.push(...withoutDoubts(dropOutliers(state.rows, source.columns), state.problems));
+  const said = withOutliers(dropOutliers(state.rows, source.columns), state.problems);
   const date = source.columns.find(({ read, quantity }) => read && quantity === "date")?.column ?? 0;
   const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column: date, used: true, reason }));
-  const problems = [...state.problems, ...doubts].sort((a, b) => a.row - b.row || a.column - b.column);
+  const problems = [...said, ...doubts].sort((a, b) => a.row - b.row || a.column - b.column);
   return {
     rows: state.rows,
     setAside: state.setAside.sort((a, b) => a.row - b.row),
@@ -82,9 +82,12 @@ function readRow(row: number, cells: readonly unknown[], state: BodyState, sourc
   state.problems.push(...problems);
 }
 
-/** What is said of a cell already is not said twice. */
-function withoutDoubts(found: readonly CellProblem[], said: readonly CellProblem[]): CellProblem[] {
-  if (found.length === 0) return [];
-  const cells = new Set(said.map(({ row, column }) => `${row},${column}`));
-  return found.filter(({ row, column, used }) => !used || !cells.has(`${row},${column}`));
+/** What is said of a cell already is not said twice, and a cell that is left out is no longer one used with a doubt. */
+function withOutliers(found: readonly CellProblem[], said: readonly CellProblem[]): readonly CellProblem[] {
+  if (found.length === 0) return said;
+  const place = ({ row, column }: CellProblem): string => `${row},${column}`;
+  const leftOut = new Set(found.filter(({ used }) => !used).map(place));
+  const kept = said.filter((problem) => !leftOut.has(place(problem)));
+  const known = new Set(kept.map(place));
+  return [...kept, ...found.filter((problem) => !known.has(place(problem)))];
 }

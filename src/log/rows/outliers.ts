@@ -117,7 +117,10 @@ function isLike(value: number | undefined, neighbour: number | undefined): boole
   return times < slipTimes / agreeing && times > agreeing / slipTimes;
 }
 
-/** What the readings around one have in common: their middle, where none of them stands out from the others itself. */
+/**
+ * What the readings around one have in common: their middle, of two middles the nearer to it; where none of them stands
+ * out from the others itself.
+ */
 function usualAround(values: readonly number[], at: number): number | undefined {
   const around: number[] = [];
   for (let place = Math.max(0, at - reach); place <= Math.min(values.length - 1, at + reach); place += 1) {
@@ -127,7 +130,8 @@ function usualAround(values: readonly number[], at: number): number | undefined 
   const [least, greatest] = [around[0], around.at(-1)];
   if (least === undefined || greatest === undefined || around.length < reach || greatest > least * agreeing)
     return undefined;
-  return around[Math.floor(around.length / 2)];
+  const isBelow = Number(values[at]) < least;
+  return around[Math.floor((isBelow ? around.length - 1 : around.length) / 2)];
 }
 
 /** Neighbours within this multiple of each other agree on what is usual. */

@@ -66,20 +66,3 @@ describe("words that say why", () => {
     expect(whyOf("soon", "later", "then")).toContain("no dates");
   });
 });
-
-describe("a reading 10 times its neighbours", () => {
-  const doubted = (...figures: readonly number[]): number[] => {
-    const cells = [["Date", "Runoff EC mS/cm"], ...figures.map((figure, at) => [45_778 + at, figure])];
-    return readLog({ cells }).problems.map(({ row }) => row);
-  };
-
-  it("is doubted between readings that agree, and so is a tenth of them", () => {
-    expect(doubted(1.4, 1.4, 1.3, 14, 1.4, 1.4, 1.5)).toEqual([4]);
-    expect(doubted(2.4, 2.4, 2.3, 0.24, 2.4, 2.4, 2.5)).toEqual([4]);
-  });
-
-  it("is not doubted where the EC climbs to it, or where a flush brings it down for good", () => {
-    expect(doubted(1.4, 2, 2.9, 4.2, 6, 8.5, 12)).toEqual([]);
-    expect(doubted(5.1, 5.2, 5, 1.2, 1.1, 1.3, 1.2)).toEqual([]);
-  });
-});
