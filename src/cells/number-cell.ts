@@ -29,8 +29,8 @@ export type NumberCell =
 
 /** Before a number that was judged by eye. */
 export const roughly = /^(?:~|≈|±|ca\.?|c\.|circa|about|approx\.?|around|roughly|etwa)\s*/;
-/** Short enough to be finite. */
-const plainNumber = /^-?\d{1,15}(?:\.\d{1,15})?$/;
+/** Short enough to be finite, with all the decimals that a sum of binary figures is written with. */
+const plainNumber = /^-?\d{1,15}(?:\.\d{1,30})?$/;
 const numberText = /^([+-]?(?:\d+(?:[ ']\d{3})+|\d+)?(?:[.,]\d+)*(?:e[+-]?\d+)?)(.*)$/;
 
 /**

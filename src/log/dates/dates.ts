@@ -1,6 +1,7 @@
 import { type DateCell, dateCell, settledDay } from "./date-cell";
 import { dateOrder, yearComesFirst } from "./date-order";
 import { type DateOrder, type LogGrid } from "../reading";
+import { readOnce } from "../../cells/read-once";
 import { isBlank, quoted } from "../../cells/text";
 
 /** A column of dates, ready to be asked row by row. */
@@ -17,13 +18,12 @@ const yearFirst: DateCell = { kind: "none", reason: "seems to begin with its yea
 
 /** Reads a whole column of dates, for one cell alone cannot say whether 3/4 is in March or in April. */
 export function readDates(grid: LogGrid, column: number, firstRow: number, stated: DateOrder | undefined): Dates {
-  const known = new Map<unknown, DateCell>();
+  const read = (cell: unknown): DateCell => dateCell(cell, grid.date1904 === true);
+  const readText = readOnce(read);
   const typed = grid.cells.map((cells, row) => {
     const cell = cells[column];
     if (row < firstRow || isBlank(cell)) return undefined;
-    const read = known.get(cell) ?? dateCell(cell, grid.date1904 === true);
-    known.set(cell, read);
-    return read;
+    return typeof cell === "string" ? readText(cell) : read(cell);
   });
   const dates = yearComesFirst(typed)
     ? typed.map((date) => (date?.kind === "either" && date.shortYear ? yearFirst : date))
@@ -43,7 +43,7 @@ function dayAt(date: DateCell | undefined, cell: unknown, order: DateOrder | und
   if (date.kind === "day") {
     return swapped
       ? { day: date.day, doubt: "a true date among dates typed as text: the sheet may have swapped day and month" }
-      : { day: date.day };
+      : date;
   }
   if (order === undefined) return "waits";
   const day = settledDay(date, order);

@@ -2,8 +2,9 @@ import { missingWords } from "../../cells/missing-words";
 import { type DayAt } from "./dates";
 import { type Draft } from "../rows/draft";
 import { type CellProblem, type LogGrid } from "../reading";
+import { readOnce } from "../../cells/read-once";
 import { isBlank, plain, quoted } from "../../cells/text";
-import { timeCell } from "./time-cell";
+import { type TimeCell, timeCell } from "./time-cell";
 import { partsOfDay } from "./date-words";
 
 /** Said of a row that stands in a dated log without a date of its own. */
@@ -24,11 +25,8 @@ export function putDay(at: DayAt, column: number, { draft, problems }: Found): v
   }
 }
 
-export function putTime(cell: unknown, column: number, hoursOnly: boolean, { draft, problems }: Found): void {
-  if (draft.day === undefined || (typeof cell !== "number" && typeof cell !== "string") || isBlank(cell)) return;
-  const word = plain(String(cell));
-  if (missingWords.has(word) || partsOfDay.has(word)) return;
-  const read = timeCell(cell, hoursOnly);
+export function putTime(read: TimeCell | undefined, cell: unknown, column: number, { draft, problems }: Found): void {
+  if (draft.day === undefined || read === undefined) return;
   if ("reason" in read)
     problems.push({ row: draft.row, column, used: false, reason: `${quoted(cell)} ${read.reason}` });
   else {
@@ -38,11 +36,16 @@ export function putTime(cell: unknown, column: number, hoursOnly: boolean, { dra
   }
 }
 
-/** The clock of a row whose day is not known, as a part of a day. */
-export function clockOf(cell: unknown, hoursOnly: boolean): number | undefined {
-  if ((typeof cell !== "number" && typeof cell !== "string") || isBlank(cell)) return undefined;
-  const read = timeCell(cell, hoursOnly);
-  return "part" in read ? read.part : undefined;
+/** How a column's times are read: nothing where a cell holds none, or only names a part of the day. */
+export function timeReader(hoursOnly: boolean): (cell: unknown) => TimeCell | undefined {
+  const readText = readOnce((text) => {
+    const word = plain(text);
+    return isBlank(text) || missingWords.has(word) || partsOfDay.has(word) ? undefined : timeCell(text, hoursOnly);
+  });
+  return (cell) => {
+    if (typeof cell === "string") return readText(cell);
+    return typeof cell !== "number" || Number.isNaN(cell) ? undefined : timeCell(cell, hoursOnly);
+  };
 }
 
 /** Which part of the day a cell of the row names; 0 where none does. */

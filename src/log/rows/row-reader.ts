@@ -1,9 +1,9 @@
 import { readDates } from "../dates/dates";
 import { type Draft, emptyDraft, holdsAnything, putReading, type RowRead } from "./draft";
-import { type LogEvent, type LogQuantity, type PlantLook } from "../log";
-import { plantCell, plantLookOf } from "./plant-cell";
-import { type MeasureColumn, measureCell } from "./measure-cell";
-import { eventsIn } from "../notes/notes";
+import { type CellReader, noteReader, plantReader, vesselReader } from "./word-readers";
+import { type LogQuantity } from "../log";
+import { plantLookOf } from "./plant-cell";
+import { type MeasureCell, type MeasureColumn, measureCell } from "./measure-cell";
 import {
   type BySide,
   type CellProblem,
@@ -12,23 +12,15 @@ import {
   type LogAnswers,
   type LogGrid,
 } from "../reading";
-import { clockOf, isHoursOnly, partOfDayIn, putDay, putTime } from "../dates/row-moment";
+import { isHoursOnly, partOfDayIn, putDay, putTime, timeReader } from "../dates/row-moment";
 import { sidesIn } from "../columns/side-columns";
 import { type ColumnSample, isDateFormat, usualIn } from "../columns/sample";
 import { dropSwapped } from "./swapped";
-import { isBlank, plain, quoted } from "../../cells/text";
-import { vesselText } from "./vessels";
-import { missingWords } from "../../cells/missing-words";
+import { readOnce } from "../../cells/read-once";
+import { isBlank, quoted } from "../../cells/text";
 
 /** A log that names parts of the day does so from its first rows on. */
 const rowsLookedAt = 50;
-
-/** Puts one cell into the row, or says why not. */
-type CellReader = (
-  cell: unknown,
-  row: number,
-  read: { readonly draft: Draft; readonly problems: CellProblem[] },
-) => boolean;
 
 export interface RowReader {
   readonly read: (row: number) => RowRead;
@@ -51,25 +43,26 @@ export function rowReader(source: RowSource): RowReader {
     columns.find((column) => column.read && column.quantity === quantity);
   const readers = columns
     .filter(({ read }) => read)
-    .map((column) => [column.column, cellReader(column, source)] as const);
+    .map((column) => ({ column: column.column, readInto: cellReader(column, source) }));
   const date = of("date");
   const dates =
     date === undefined ? undefined : readDates(grid, date.column, firstRow, answers.dateOrder ?? source.statedOrder);
   const time = of("time");
-  const hoursOnly = time !== undefined && isHoursOnly(grid, time.column, firstRow);
+  const timeOf = timeReader(time !== undefined && isHoursOnly(grid, time.column, firstRow));
   const hasPartsOfDay = grid.cells.slice(firstRow, firstRow + rowsLookedAt).some((cells) => partOfDayIn(cells) > 0);
   const read = (row: number): RowRead => {
     const cells = grid.cells[row] ?? [];
     const found: { draft: Draft; problems: CellProblem[] } = { draft: emptyDraft(row), problems: [] };
     let holds = false;
-    for (const [column, reader] of readers) if (reader(cells[column], row, found)) holds = true;
+    for (const { column, readInto } of readers) if (readInto(cells[column], row, found)) holds = true;
     if (dropSwapped(found, columns)) holds = holdsAnything(found.draft);
     if (date !== undefined && dates !== undefined) putDay(dates.at(row), date.column, found);
-    if (time !== undefined) putTime(cells[time.column], time.column, hoursOnly, found);
+    const clock = time === undefined ? undefined : timeOf(cells[time.column]);
+    if (time !== undefined) putTime(clock, cells[time.column], time.column, found);
     const isOpen = date !== undefined && found.draft.day === undefined;
     return {
       draft: found.draft, problems: found.problems, holds,
-      clock: time === undefined ? undefined : clockOf(cells[time.column], hoursOnly),
+      clock: clock !== undefined && "part" in clock ? clock.part : undefined,
       partOfDay: isOpen || hasPartsOfDay ? partOfDayIn(cells) : 0,
     };
   };
@@ -79,7 +72,7 @@ export function rowReader(source: RowSource): RowReader {
 function cellReader(column: ColumnReading, source: RowSource): CellReader {
   if (column.bySide !== undefined) return bySideReader(column, column.bySide, source);
   if (column.quantity === "notes") return noteReader();
-  if (column.quantity === "vessel") return putVessel;
+  if (column.quantity === "vessel") return vesselReader();
   const look = plantLookOf(column.quantity);
   if (look !== undefined) return plantReader(column.column, look);
   const put = putReading[column.quantity];
@@ -117,11 +110,17 @@ function readingReader(
   const median = sample === undefined ? undefined : usualIn(sample, unit ?? "");
   const how: MeasureColumn = { measure, unit: unit ?? "", median, ppmScale: scale };
   const formats = source.grid.numberFormats;
+  const readText = readOnce((text) => measureCell(text, how, false));
+  const readNumber = (cell: number, format: string | undefined): MeasureCell => {
+    const isShare = measure === "humidity" && unit === "%" && format?.includes("%") === true;
+    return measureCell(isShare ? cell * 100 : cell, how, isDateFormat(format));
+  };
   return (cell, row, { draft, problems }) => {
     if (isBlank(cell)) return false;
-    const format = formats?.[row]?.[column];
-    const share = measure === "humidity" && unit === "%" && format?.includes("%") === true && typeof cell === "number";
-    const found = measureCell(share ? cell * 100 : cell, how, typeof cell === "number" && isDateFormat(format));
+    const found =
+      typeof cell === "string" ? readText(cell)
+      : typeof cell === "number" ? readNumber(cell, formats?.[row]?.[column])
+      : measureCell(cell, how, false);
     if (found === undefined) return false;
     const value = typeof found === "number" ? found : found.value;
     if (typeof found !== "number") problems.push({ row, column, used: value !== undefined, reason: found.reason });
@@ -134,34 +133,3 @@ function readingReader(
     return true;
   };
 }
-
-function plantReader(column: number, look: keyof PlantLook): CellReader {
-  return (cell, row, { draft, problems }) => {
-    if (isBlank(cell)) return false;
-    const found = plantCell(cell);
-    if (found === undefined) return false;
-    if ("reason" in found) problems.push({ row, column, used: false, reason: found.reason });
-    else draft.plant = { ...draft.plant, [look]: found.value };
-    return "value" in found;
-  };
-}
-
-function noteReader(): CellReader {
-  const known = new Map<string, readonly LogEvent[]>();
-  return (cell, _row, { draft }) => {
-    const text = typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
-    if (text === "" || missingWords.has(plain(text))) return false;
-    const events = known.get(text) ?? eventsIn(text);
-    known.set(text, events);
-    draft.notes = draft.notes === undefined ? text : `${draft.notes}; ${text}`;
-    draft.events = draft.events.concat(events.filter(({ kind }) => !draft.events.some((event) => event.kind === kind)));
-    return true;
-  };
-}
-
-const putVessel: CellReader = (cell, _row, { draft }) => {
-  const text = vesselText(cell);
-  if (text !== "" && !missingWords.has(plain(text)))
-    draft.vessel = draft.vessel === undefined ? text : `${draft.vessel} ${text}`;
-  return false;
-};
