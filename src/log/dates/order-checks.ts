@@ -27,12 +27,11 @@ const isPlaced = (row: LogRow): row is PlacedRow => row.day !== undefined;
 
 function outOfOrder(rows: readonly PlacedRow[]): DateDoubt[] {
   let steps = 0;
-  rows.forEach((row, at) => {
-    const before = rows[at - 1];
-    if (before !== undefined) steps += Math.sign(row.day - before.day);
-  });
+  for (let at = 1; at < rows.length; at += 1) steps += Math.sign(Number(rows[at]?.day) - Number(rows[at - 1]?.day));
   const direction = steps < 0 ? -1 : 1;
-  const inOrder = longestRun(moments(rows, direction));
+  const values = moments(rows, direction);
+  if (neverFalls(values)) return [];
+  const inOrder = longestRun(values);
   return rows
     .filter((_, at) => !inOrder.has(at))
     .map(({ row }) => ({ row, reason: "this date is out of order with the rows around it" }));
@@ -40,12 +39,16 @@ function outOfOrder(rows: readonly PlacedRow[]): DateDoubt[] {
 
 /** The rows' moments; a day without a time stands at no hour of its own, so it keeps step with the row before it. */
 function moments(rows: readonly PlacedRow[], direction: number): number[] {
-  const found: number[] = [];
-  for (const { day } of rows) {
-    const before = (found.at(-1) ?? Number.NaN) * direction;
-    found.push((Number.isInteger(day) && Math.floor(before) === day ? before : day) * direction);
-  }
-  return found;
+  let before = Number.NaN;
+  return rows.map(({ day }) => {
+    if (!Number.isInteger(day) || Math.floor(before) !== day) before = day;
+    return before * direction;
+  });
+}
+
+function neverFalls(values: readonly number[]): boolean {
+  for (let at = 1; at < values.length; at += 1) if (Number(values[at]) < Number(values[at - 1])) return false;
+  return true;
 }
 
 /**
@@ -72,6 +75,7 @@ function longestRun(values: readonly number[]): ReadonlySet<number> {
 }
 
 function usedTwice(rows: readonly PlacedRow[]): DateDoubt[] {
+  if (alwaysChanges(rows)) return [];
   const seen = new Set<number>();
   const again: PlacedRow[] = [];
   for (const row of rows) {
@@ -83,4 +87,12 @@ function usedTwice(rows: readonly PlacedRow[]): DateDoubt[] {
     row,
     reason: "this date is already used by an earlier row: two readings, or a slip?",
   }));
+}
+
+/** Whether the days only rise, or only fall: then none is used twice, and nearly every log's are so. */
+function alwaysChanges(rows: readonly PlacedRow[]): boolean {
+  const direction = Math.sign(Number(rows.at(-1)?.day) - Number(rows[0]?.day));
+  for (let at = 1; at < rows.length; at += 1)
+    if (Math.sign(Number(rows[at]?.day) - Number(rows[at - 1]?.day)) !== direction) return false;
+  return direction !== 0;
 }
