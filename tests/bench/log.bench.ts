@@ -13,7 +13,7 @@ const notes = ["", "", "", "flushed with 6 L", "no flush yet", "leaves fine", "c
 function longLog(asText: boolean): LogGrid {
   const cells = Array.from({ length: rows }, (_, row): unknown[] => {
     const day = Math.floor(row / 20);
-    const date = asText ? `${(day % 28) + 1}/${(Math.floor(day / 28) % 12) + 1}/${2000 + Math.floor(day / 336)}` : firstDay + day;
+    const date = asText ? `${(day % 28) + 1}/${(Math.floor(day / 28) % 12) + 1}/${2015 + Math.floor(day / 336)}` : firstDay + day;
     const reading = (low: number, step: number, size: number): unknown => (asText ? String(low + (row % size) * step) : low + (row % size) * step);
     return [
       date, asText ? (row % 20 < 10 ? "8:30" : "17:45") : row % 20 < 10 ? 0.354 : 0.74, `Pot ${(row % 10) + 1}`, reading(1.4, 0.01, 40), reading(5.6, 0.01, 50),
