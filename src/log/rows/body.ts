@@ -6,7 +6,7 @@ import { type BodySource, type BodyState } from "./body-state";
 import { dropFoot } from "./foot";
 import { joinSides } from "./join-sides";
 import { fillVessels, nameVessels } from "./name-vessels";
-import { nothingIn, notAReading } from "./no-reading";
+import { noReadingFinder, nothingIn } from "./no-reading";
 import { dropOutliers } from "./outliers";
 import { repeatFinder } from "./repeats";
 import { headingIn } from "./row-kinds";
@@ -27,13 +27,18 @@ export function readBody(source: BodySource): Body {
     above: undefined,
     ended: false,
   };
+  const whyNoReading = noReadingFinder(source, state);
   const headerRows = new Set(header?.rows);
   const first = header?.rows[0] ?? 0;
   grid.cells.forEach((cells, row) => {
     if (headerRows.has(row)) return;
     if (cells.every(isBlank)) state.blankRows += 1;
     else if (row < first) aboveHeader(row, cells, state);
-    else readRow(row, cells, state, source);
+    else {
+      const reason = whyNoReading(row, cells);
+      if (reason === undefined) readRow(row, cells, state, source);
+      else state.setAside.push({ row, reason });
+    }
   });
   joinRowsOfSides(state, source);
   if (source.columns.some(({ read, quantity }) => read && quantity === "date"))
@@ -65,21 +70,15 @@ function aboveHeader(row: number, cells: readonly unknown[], state: BodyState): 
 }
 
 function readRow(row: number, cells: readonly unknown[], state: BodyState, source: BodySource): void {
-  const reason = notAReading(row, cells, state, source);
-  if (reason !== undefined) {
-    state.setAside.push({ row, reason });
-    return;
-  }
   const read = source.reader.read(row);
   if (!read.holds) {
     state.setAside.push(nothingIn(read, cells, source.columns));
     return;
   }
   read.draft.vessel ??= state.heading;
-  const problems = takeDayAbove(read, state.above, state.rows);
+  for (const problem of takeDayAbove(read, state.above, state.rows)) state.problems.push(problem);
   state.above = read;
   state.rows.push(read.draft);
-  state.problems.push(...problems);
 }
 
 /** What is said of a cell already is not said twice, and a cell that is left out is no longer one used with a doubt. */

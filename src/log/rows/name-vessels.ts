@@ -29,10 +29,13 @@ export function fillVessels(state: BodyState, columns: readonly ColumnReading[])
 /** Gives every row the one name of its pot, and gives back the names in the order of their first appearance. */
 export function nameVessels(state: BodyState, columns: readonly ColumnReading[]): string[] {
   const column = columns.find(({ read, quantity }) => read && quantity === "vessel")?.column ?? 0;
-  const typed = new Map<number, string>();
-  for (const { row, vessel } of state.rows) if (vessel !== undefined) typed.set(row, vessel);
-  const { names, joined } = joinVessels(typed);
-  for (const draft of state.rows) if (draft.vessel !== undefined) draft.vessel = names.get(draft.vessel);
+  const { names, joined } = joinVessels(state.rows);
+  const inOrder = new Set<string>();
+  for (const draft of state.rows) {
+    const name = draft.vessel === undefined ? undefined : names.get(draft.vessel);
+    draft.vessel = name;
+    if (name !== undefined) inOrder.add(name);
+  }
   for (const { row, reason } of joined) state.problems.push({ row, column, used: true, reason });
-  return [...new Set(state.rows.flatMap(({ vessel }) => vessel ?? []))];
+  return [...inOrder];
 }

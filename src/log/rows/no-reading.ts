@@ -3,43 +3,40 @@ import { type ColumnReading, type SetAside } from "../reading";
 import { rowIn } from "../sheet-place";
 import { type BodySource, type BodyState } from "./body-state";
 import { type RowRead } from "./draft";
-import { headerAgain, headingIn, sameWords } from "./row-kinds";
-import { summaryIn } from "./summary-row";
+import { headerAgain, headingIn, isInWords, wordsOf } from "./row-kinds";
+import { summaryFinder } from "./summary-row";
 
-/** Why a filled row is no row of readings; `undefined` when it may be one. */
-export function notAReading(
-  row: number,
-  cells: readonly unknown[],
+/** Finds why a filled row is no row of readings, `undefined` when it may be one; the columns are looked up once. */
+export function noReadingFinder(
+  { grid, header, headers, columns }: BodySource,
   state: BodyState,
-  source: BodySource,
-): string | undefined {
-  const { grid, header, headers, columns } = source;
-  if (state.ended) return "belongs to another table";
-  const again = header === undefined ? undefined : headerAgain(grid, row, headers, grid.cells[header.main] ?? []);
-  if (header?.rows.some((each) => sameWords(cells, grid.cells[each] ?? [])) === true) return "repeats the header";
-  if (again === "same") return "repeats the header";
-  if (again === "other") {
-    state.ended = true;
-    return "names other columns: another table begins here";
-  }
-  const heading = headingIn(cells);
-  if (heading !== undefined && !columns.some(({ read, quantity }) => read && quantity === "vessel")) {
-    state.heading = heading;
-    return "names the vessel of the rows below";
-  }
-  return summaryIn(cells, columns) ?? sameAs(row, cells, state, source);
-}
-
-/** A dated row that repeats an earlier one in every cell. */
-function sameAs(
-  row: number,
-  cells: readonly unknown[],
-  state: BodyState,
-  { grid, columns }: BodySource,
-): string | undefined {
-  const dated = columns.some(({ column, quantity }) => quantity === "date" && !isBlank(cells[column]));
-  const earlier = dated ? state.repeats(row, state.heading) : undefined;
-  return earlier === undefined ? undefined : `repeats row ${rowIn(grid, earlier)} in every cell`;
+): (row: number, cells: readonly unknown[]) => string | undefined {
+  const main = header === undefined ? undefined : (grid.cells[header.main] ?? []);
+  const headerRows = (header?.rows ?? []).map((each) => wordsOf(grid.cells[each] ?? []));
+  const dates = columns.filter(({ quantity }) => quantity === "date");
+  const namesVessels = columns.some(({ read, quantity }) => read && quantity === "vessel");
+  const summaryIn = summaryFinder(columns);
+  /** A dated row that repeats an earlier one in every cell. */
+  const sameAs = (row: number, cells: readonly unknown[]): string | undefined => {
+    const dated = dates.some(({ column }) => !isBlank(cells[column]));
+    const earlier = dated ? state.repeats(row, state.heading) : undefined;
+    return earlier === undefined ? undefined : `repeats row ${rowIn(grid, earlier)} in every cell`;
+  };
+  return (row, cells) => {
+    if (state.ended) return "belongs to another table";
+    const again = main === undefined ? undefined : headerAgain(grid, row, headers, main);
+    if (again === "same" || headerRows.some((words) => isInWords(cells, words))) return "repeats the header";
+    if (again === "other") {
+      state.ended = true;
+      return "names other columns: another table begins here";
+    }
+    const heading = headingIn(cells);
+    if (heading !== undefined && !namesVessels) {
+      state.heading = heading;
+      return "names the vessel of the rows below";
+    }
+    return summaryIn(cells) ?? sameAs(row, cells);
+  };
 }
 
 /** Why nothing is left of a row that was read. */

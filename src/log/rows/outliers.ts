@@ -82,18 +82,24 @@ function slips(rows: readonly Draft[], field: Field, { column }: ColumnReading):
   if (field !== "inputEc" && field !== "runoffEc") return [];
   const found: CellProblem[] = [];
   for (const own of byVessel(rows).values()) {
-    const read = own.filter((row) => row[field] !== undefined);
-    const values = read.map((row) => Number(row[field]));
-    read.forEach((draft, at) => {
-      if (isLike(values[at], values[at - 1] ?? values[at + 1])) return;
+    const read: Draft[] = [];
+    const values: number[] = [];
+    for (const draft of own) {
+      const value = draft[field];
+      if (value === undefined) continue;
+      read.push(draft);
+      values.push(value);
+    }
+    for (const [at, draft] of read.entries()) {
+      if (isLike(values[at], values[at - 1] ?? values[at + 1])) continue;
       const usual = usualAround(values, at);
       const times = usual === undefined ? 1 : Number(values[at]) / usual;
       const isOdd =
         times >= slipTimes || (times <= 1 / slipTimes && (field === "runoffEc" || draft.events.length === 0));
-      if (!isOdd) return;
+      if (!isOdd) continue;
       const said = `${round(Number(values[at]))} among readings near ${round(usual ?? 0)} mS/cm`;
       found.push({ row: draft.row, column, used: true, reason: `${said}: has a decimal point slipped? Measure again` });
-    });
+    }
   }
   return found;
 }

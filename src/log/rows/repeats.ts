@@ -6,17 +6,19 @@ type Cells = readonly unknown[];
  * Finds the earlier row that a row repeats in every cell; hashes first, for a long log has many rows and few repeats.
  */
 export function repeatFinder(rows: readonly Cells[]): (row: number, under: string | undefined) => number | undefined {
-  const seen = new Map<number, number[]>();
+  const latest = new Map<number, number>();
+  /** For each row the one before it with the same hash, and one more, so that 0 is none. */
+  const before = new Int32Array(rows.length);
   const headings = new Map<number, string | undefined>();
   return (row, under) => {
     const cells = rows[row] ?? [];
     const hash = hashOf(cells);
-    const alike = seen.get(hash);
+    const alike = latest.get(hash);
     if (under !== undefined) headings.set(row, under);
-    const earlier = alike?.find((other) => headings.get(other) === under && sameCells(cells, rows[other] ?? []));
-    if (earlier !== undefined) return earlier;
-    if (alike) alike.push(row);
-    else seen.set(hash, [row]);
+    for (let other = alike; other !== undefined && other >= 0; other = (before[other] ?? 0) - 1)
+      if (headings.get(other) === under && sameCells(cells, rows[other] ?? [])) return other;
+    if (alike !== undefined) before[row] = alike + 1;
+    latest.set(hash, row);
     return undefined;
   };
 }

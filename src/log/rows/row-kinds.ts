@@ -61,9 +61,11 @@ function meansTheSame(words: string, header: ColumnHeader | undefined): boolean 
   );
 }
 
-/** Whether a row of words holds those of another, cell by cell. */
-export const sameWords = (cells: readonly unknown[], other: readonly unknown[]): boolean =>
-  cells.some((cell) => !isBlank(cell)) &&
-  cells.every((cell, column) => typeof cell !== "number" && text(cell) === text(other[column]));
+/** The words of a row, cell by cell. */
+export const wordsOf = (cells: readonly unknown[]): string[] => cells.map(text);
+
+/** Whether a filled row holds these words, cell by cell. */
+export const isInWords = (cells: readonly unknown[], words: readonly string[]): boolean =>
+  cells.every((cell, column) => typeof cell !== "number" && text(cell) === (words[column] ?? ""));
 
 const text = (cell: unknown): string => (typeof cell === "string" ? plain(cell) : "");

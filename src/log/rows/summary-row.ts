@@ -1,5 +1,7 @@
 import { isBlank, plain, quoted } from "../../cells/text";
 import { dateCell } from "../dates/date-cell";
+import { readOnce } from "../../cells/read-once";
+import { type LogQuantity } from "../log";
 import { type ColumnReading } from "../reading";
 
 /** Words of a row that sums up others. */
@@ -22,18 +24,39 @@ const calibrates = words(calibration);
 const startsWithFigure = /^\s*[-+~<>]?\d/;
 
 /**
- * Why a row of figures is no reading: where its date would stand it says "Week 1 avg" or "target", or its pot is called
- * "May mean" or "calibration". In a row with a date of its own other words count for nothing: Max may be who read it.
+ * Finds why a row of figures is no reading: where its date would stand it says "Week 1 avg" or "target", or its pot is
+ * called "May mean" or "calibration". In a row with a date of its own other words count for nothing: Max may be who
+ * read it.
  */
-export function summaryIn(cells: readonly unknown[], columns: readonly ColumnReading[]): string | undefined {
-  const date = textAt(cells, columns, "date");
-  const isDated = columns.some(({ column, quantity, read }) => read && quantity === "date" && isDay(cells[column]));
-  const vessel = textAt(cells, columns, "vessel");
-  if (vessel !== undefined && sumsUp.test(plain(vessel))) return `${quoted(vessel)} sums up other rows`;
-  if (vessel !== undefined && calibrates.test(plain(vessel))) return `${quoted(vessel)} is no pot: a meter was checked`;
-  const note = textAt(cells, columns, "notes");
-  if (note !== undefined && onlySummary.test(plain(note))) return `${quoted(note)} sums up other rows`;
-  if (isDated) return undefined;
+export function summaryFinder(columns: readonly ColumnReading[]): (cells: readonly unknown[]) => string | undefined {
+  const placesOf = (wanted: LogQuantity): number[] =>
+    columns.filter(({ quantity, read }) => read && quantity === wanted).map(({ column }) => column);
+  const [dates, vessels, notes] = [placesOf("date"), placesOf("vessel"), placesOf("notes")];
+  const [ofVessel, ofNote, isDayText] = [readOnce(summaryOfVessel), readOnce(summaryOfNote), readOnce(isDay)];
+  const hasDay = (cells: readonly unknown[]): boolean =>
+    dates.some((column) => {
+      const cell = cells[column];
+      return typeof cell === "string" ? isDayText(cell) : typeof cell === "number";
+    });
+  return (cells) => {
+    const vessel = textAt(cells, vessels);
+    const note = textAt(cells, notes);
+    const named = vessel === undefined ? undefined : ofVessel(vessel);
+    const noted = named ?? (note === undefined ? undefined : ofNote(note));
+    return noted ?? (hasDay(cells) ? undefined : summaryOfUndated(cells, dates));
+  };
+}
+
+function summaryOfVessel(vessel: string): string | undefined {
+  if (sumsUp.test(plain(vessel))) return `${quoted(vessel)} sums up other rows`;
+  return calibrates.test(plain(vessel)) ? `${quoted(vessel)} is no pot: a meter was checked` : undefined;
+}
+
+const summaryOfNote = (note: string): string | undefined =>
+  onlySummary.test(plain(note)) ? `${quoted(note)} sums up other rows` : undefined;
+
+function summaryOfUndated(cells: readonly unknown[], dates: readonly number[]): string | undefined {
+  const date = textAt(cells, dates);
   if (date !== undefined && names.test(plain(date))) return `${quoted(date)} sums up other rows, or sets limits`;
   const label = cells.find(
     (cell) => typeof cell === "string" && begins.test(plain(cell)) && !startsWithFigure.test(cell),
@@ -44,18 +67,14 @@ export function summaryIn(cells: readonly unknown[], columns: readonly ColumnRea
 /** Figures alone are no label, whatever day they mean. */
 const onlyFigures = /^[\d\s./:-]+$/;
 
-const isDay = (cell: unknown): boolean =>
-  typeof cell === "number" ||
-  (typeof cell === "string" && (onlyFigures.test(cell) || dateCell(cell, false).kind !== "none") && !isBlank(cell));
+const isDay = (text: string): boolean =>
+  (onlyFigures.test(text) || dateCell(text, false).kind !== "none") && !isBlank(text);
 
-function textAt(
-  cells: readonly unknown[],
-  columns: readonly ColumnReading[],
-  wanted: "date" | "vessel" | "notes",
-): string | undefined {
-  const found = columns.find(
-    ({ column, quantity, read }) => read && quantity === wanted && typeof cells[column] === "string",
-  );
-  const cell = found === undefined ? undefined : cells[found.column];
-  return typeof cell === "string" && cell.trim() !== "" ? cell : undefined;
+/** The first text in one of these columns. */
+function textAt(cells: readonly unknown[], columns: readonly number[]): string | undefined {
+  for (const column of columns) {
+    const cell = cells[column];
+    if (typeof cell === "string") return isBlank(cell) ? undefined : cell;
+  }
+  return undefined;
 }

@@ -6,6 +6,7 @@ import { type CellProblem, type ColumnReading } from "../reading";
 
 /** What a pH of feed and runoff is, all but always; an EC this high beside a pH below 3 is that pH. Common practice. */
 const usualPh: readonly [number, number] = [4.5, 7.5];
+const [lowestPh] = quantities.ph.plausible;
 
 const sides = [
   { ec: "inputEc", ph: "inputPh", ecColumn: "input EC", phColumn: "input pH" },
@@ -21,14 +22,10 @@ interface Found {
 export function dropSwapped({ draft, problems }: Found, columns: readonly ColumnReading[]): boolean {
   let dropped = false;
   for (const { ec, ph, ecColumn, phColumn } of sides) {
-    const [ecValue, phValue] = [draft[ec], draft[ph]];
-    const looks =
-      ecValue !== undefined &&
-      phValue !== undefined &&
-      phValue < quantities.ph.plausible[0] &&
-      ecValue >= usualPh[0] &&
-      ecValue <= usualPh[1];
-    if (!looks) continue;
+    const phValue = draft[ph];
+    if (phValue === undefined || !(phValue < lowestPh)) continue;
+    const ecValue = draft[ec];
+    if (ecValue === undefined || !(ecValue >= usualPh[0] && ecValue <= usualPh[1])) continue;
     dropped = true;
     draft[ec] = undefined;
     draft[ph] = undefined;

@@ -1,4 +1,7 @@
 import { plain, quoted } from "../../cells/text";
+import { type LogRow } from "../log";
+
+type NamedRow = Pick<LogRow, "row" | "vessel">;
 
 /** One spelling of a vessel's name: its words, and its number with a letter behind it. */
 interface Spelling {
@@ -20,8 +23,8 @@ export interface Vessels {
  * "Pot 3", "pot3" and "P-03" are one vessel: the same number, and words that begin each other, as long as only one
  * fits.
  */
-export function joinVessels(cells: ReadonlyMap<number, string>): Vessels {
-  const spellings = collect(cells);
+export function joinVessels(rows: readonly NamedRow[]): Vessels {
+  const spellings = collect(rows);
   const all = [...spellings.values()];
   const full = fullWords(all);
   const groups = new Map<string, Spelling[]>();
@@ -35,12 +38,12 @@ export function joinVessels(cells: ReadonlyMap<number, string>): Vessels {
   return { names, joined: joined.sort((a, b) => a.row - b.row) };
 }
 
-function collect(cells: ReadonlyMap<number, string>): Map<string, Spelling> {
+function collect(rows: readonly NamedRow[]): Map<string, Spelling> {
   const spellings = new Map<string, Spelling>();
-  for (const [row, text] of cells) {
-    const known = spellings.get(text);
+  for (const { row, vessel: text } of rows) {
+    const known = text === undefined ? undefined : spellings.get(text);
     if (known) known.count += 1;
-    else spellings.set(text, { text, ...parts(text), count: 1, firstRow: row });
+    else if (text !== undefined) spellings.set(text, { text, ...parts(text), count: 1, firstRow: row });
   }
   return spellings;
 }
