@@ -36,6 +36,7 @@ export const deeds = [
   "calibration",
   "repotting",
   "light change",
+  "foliar spray",
 ] as const;
 
 /** What a note says was seen at the plant, its roots or its pot. */
@@ -60,6 +61,7 @@ export const sights = [
   "light pot",
   "heavy pot",
   "crust",
+  "little drain",
   "slow-release mixed in",
   "slow-release on top",
   "slow-release",

@@ -62,6 +62,11 @@ export const eventWords: readonly EventWords[] = [
     thing: /^(?:lights?|lamps?|leds?|licht|lampen?|luz|luces|lampara|lumiere|lampe)$/,
     done: new RegExp(`${changed.source}|^(?:dim|dimmed|up|down|hung|weggehangt)$`),
   },
+  {
+    kind: "foliar spray",
+    alone: /^(?:sprayed|foliar|bespruht|gespritzt|pulverizad[oa]|pulverise|bespoten)$/,
+    phrase: /\bspray(?:ing)? (?:the |on (?:the )?)?(?:leaves|leaf|foliage|plants?)\b/,
+  },
 ];
 
 /** What a medium was soaked in, and distilled water that a sample was taken with, was not what the pot was given. */

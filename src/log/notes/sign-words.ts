@@ -21,6 +21,10 @@ const pot = "(?:pots?|containers?|slabs?|bags?|topf\\w*|macetas?|medium|substrat
 const both = (first: string, second: string): RegExp =>
   new RegExp(`\\b${first}\\b.*\\b${second}\\b|\\b${second}\\b.*\\b${first}\\b`);
 
+/** The colour of a thing at the bench, which says nothing of the plant: "the yellow pen". */
+export const colouredThing =
+  /\b(?:yellow|gelbe\w*|purple|brown|white|black|red|green|blue|pink|pale|dark) (?=(?:pens?|labels?|tags?|stickers?|traps?|cards?|buckets?|pots?|trays?|caps?|tapes?|probes?|meters?|lids?|saucers?|lamps?|lights?|leds?|bottles?|jugs?|cans?|tents?|hoses?)\b)/g;
+
 export const signWords: readonly SignWords[] = [
   {
     kind: "wilting",
@@ -110,6 +114,12 @@ export const signWords: readonly SignWords[] = [
   {
     kind: "heavy pot",
     says: /\b(?:(?:fungus|sciarid) (?:gnats?|fl(?:y|ies))|trauermucken|sciarides?|rouwmuggen|sodden|squelchy)\b/,
+  },
+  {
+    kind: "little drain",
+    says: /\b(?:no|hardly any|barely any|scarcely any|almost no|next to no|very little|little|zero|kein|kaum) (?:drain(?:age)?|run ?off|ablauf|abfluss)\b|\b(?:hardly|barely|scarcely|doesnt|does not|didnt|did not|never) (?:\w+ )?(?:drain\w*|runs? off|ran off)\b|\bnothing (?:\w+ )?(?:drain\w*|runs? off|ran off)\b|\b(?:saucer|tray) (?:\w+ ){0,2}dry\b/,
+    unless:
+      /\b(?:measur\w*|taken|read\w*|sampl\w*|log\w*|test\w*|ec|ph|data|meter|collect\w*|problems?|issues?|drain\w* (?:well|properly|freely|fast|away|out))\b/,
   },
   { kind: "crust", says: /\b(?:crust\w*|(?:white|salt) deposits?|salzkruste|kruste|costra|croute|korst)\b/ },
 ];
