@@ -1,8 +1,9 @@
 import { type Conclusion } from "./conclusion";
-import { easeLoad, lookAtPlant, rootTemperature } from "./course/common-steps";
+import { areRootsCold, easeLoad, lookAtPlant } from "./course/common-steps";
+import { elsewhere } from "./course/elsewhere";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
-import { tooSaltyForCrop } from "./salt-shy";
+import { runoffForShy, tooSaltyForCrop } from "./salt-shy";
 import { measureSays, plantSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
 
@@ -17,7 +18,7 @@ export function contradicted(facts: Facts, reasons: readonly string[]): Conclusi
     ...(missing === undefined ? [] : [step("measure again now", "now", missing)]),
     ...(isDry ? [step("re-wet slowly", "now", plantSays.rewet)] : []),
     ...(isDry ? [step("measure again now", "within the hour", measureSays.whenWet)] : unexplained(facts, shy)),
-    ...(plant.failing ? [easeLoad(facts)] : []),
+    ...(plant.failing && !areRootsCold(facts) ? [easeLoad(facts)] : []),
   ];
   return {
     verdict: shy === undefined && facts.ec !== undefined && !isDry ? "in band" : "cannot say",
@@ -28,10 +29,14 @@ export function contradicted(facts: Facts, reasons: readonly string[]): Conclusi
   };
 }
 
-/** Neither salt nor pH nor drought: the roots, the air and the medium itself are looked at. */
-const unexplained = (facts: Facts, shy: string | undefined): Conclusion["steps"] => [
-  shy === undefined
-    ? (rootTemperature(facts, "now") ?? lookAtPlant(facts))
-    : step("look at the plant", "now", plantSays.saltShy(shy)),
-  step("test the medium", "at the next watering", measureSays.testMedium),
-];
+/**
+ * Neither salt nor pH nor drought. What the log itself explains is said; otherwise the roots, the air and the medium
+ * itself are looked at.
+ */
+function unexplained(facts: Facts, shy: string | undefined): Conclusion["steps"] {
+  if (shy !== undefined)
+    return [step("look at the plant", "now", plantSays.saltShy(shy)), ...runoffForShy(facts, shy)];
+  const known = elsewhere(facts);
+  if (known !== undefined) return [known];
+  return [lookAtPlant(facts), step("test the medium", "at the next watering", measureSays.testMedium)];
+}

@@ -94,6 +94,16 @@ export function litresKept(entry: Entry): number | undefined {
   return shareDrained(entry) === undefined ? undefined : Number((inputLitres - runoffLitres).toFixed(litresDecimals));
 }
 
+/**
+ * Days since an entry as people count them: by the calendar where the later one tells no hour, for "the day after" is
+ * day 1 whatever the hour of the first.
+ */
+export function calendarDays(earlier: Entry | undefined, later: Entry | undefined): number | undefined {
+  const days = daysBetween(earlier, later);
+  if (days === undefined || later?.day === undefined || earlier?.day === undefined) return undefined;
+  return Number.isInteger(later.day) ? later.day - Math.floor(earlier.day) : days;
+}
+
 /** From one entry to a later one, in days; `undefined` in a log without dates. */
 export const daysBetween = (earlier: Entry | undefined, later: Entry | undefined): number | undefined =>
   earlier?.day === undefined || later?.day === undefined ? undefined : later.day - earlier.day;

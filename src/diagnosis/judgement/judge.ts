@@ -100,7 +100,7 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
       verdict: isPh && !isVagueSoil ? "salt buildup and pH out of range" : "salt buildup",
       urgency: mostUrgent(salt.urgency, acidity.urgency),
       causes,
-      steps: saltSteps(facts, salt, causes),
+      steps: [...saltSteps(facts, salt, causes), ...(isPh && !isVagueSoil ? [phLater(facts)] : [])],
       reasons: [ec, ph, ...others],
     };
   }
@@ -123,6 +123,10 @@ function saltSteps(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Con
   const isHarm = causes.includes("input pH out of band") && isInputPhFar(facts);
   return [...saltCourse(facts, salt, causes), ...(isHarm ? mendInputPh(facts) : [])];
 }
+
+/** A pH that is named has its place in the course: after the salt. */
+const phLater = ({ ph }: Facts): Conclusion["steps"][number] =>
+  step("measure again now", "in 3 to 7 days", measureSays.phAfterSalt(ph?.latest ?? NaN));
 
 /** The drain of soil tells little of its pH; a plant that fails cannot wait for the test. */
 const vagueUrgency = ({ plant }: Facts): Urgency => (plant.failing ? "today" : "next watering");

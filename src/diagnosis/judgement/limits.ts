@@ -103,6 +103,12 @@ export const muchRunoff = 0.4;
 /** C: colder or warmer than this, the root zone itself is the trouble. Common practice. */
 export const rootsAtLeast = 15;
 export const rootsAtMost = 28;
+/** C: in water itself from here on roots run short of oxygen and rot. Common practice. */
+export const tankAtMost = 24;
+/** C of the air from here on a plant droops by day whatever its roots do. Common practice. */
+export const hotAir = 34;
+/** kPa: drier than this does the same. Common practice. */
+export const dryAir = 3;
 
 /** Drinking this part of before or less is a plant in trouble. Common practice. */
 export const lowUptake = 0.6;

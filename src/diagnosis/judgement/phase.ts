@@ -4,7 +4,7 @@ import { median } from "../../maths/median";
 import { usualRamp } from "../../mix/recovery-feed";
 import { type Litres } from "../../quantities";
 import { weakestFeedEc } from "../root-zone-reading";
-import { daysBetween, type Entry, isFilled, isRead, shareDrained, tells } from "./entry";
+import { calendarDays, daysBetween, type Entry, isFilled, isRead, shareDrained, tells } from "./entry";
 import { type Phase } from "./words";
 
 /** Flush rows less than this many days apart are the portions of one. Common practice. */
@@ -67,7 +67,7 @@ export function phaseOf(entries: readonly Entry[], size: PotSize): PhaseFound {
   const before = filled.slice(0, first).filter((_, at) => flushed[at] !== true);
   const since = filled.slice(last + 1);
   const ended = filled[last];
-  const daysSince = daysBetween(ended, filled.at(-1));
+  const daysSince = calendarDays(ended, filled.at(-1));
   const flush = filled.slice(first, last + 1);
   const flushesInAWeek = flushesUpTo(filled, flushed, last);
   if (since.every((entry) => !isRead(entry) && entry.inputEc === undefined)) {

@@ -11,6 +11,8 @@ export interface PlantFound {
   /** Clean new growth was seen, and no sign of trouble. */
   readonly clean: boolean;
   readonly signs: ReadonlySet<LogEventKind>;
+  /** Those of the signs that are trouble. */
+  readonly kinds: readonly LogEventKind[];
   /** What it drinks now as a share of before, where that is low. */
   readonly drinks: number | undefined;
   /** The grower's words, each once, latest first. */
@@ -69,7 +71,7 @@ export function plantOf(entries: readonly Entry[], drinks: number | undefined): 
   const told = [...seen]
     .reverse()
     .flatMap((row) => row.events.filter(({ kind }) => bad.includes(kind)).map(({ words }: LogEvent) => words));
-  return { failing, ill, clean, signs, drinks: low, words: [...new Set(told)] };
+  return { failing, ill, clean, signs, kinds: bad, drinks: low, words: [...new Set(told)] };
 }
 
 const isClean = (row: Entry): boolean => signsOf(row).includes("clean new growth");

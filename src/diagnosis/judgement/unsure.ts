@@ -20,6 +20,7 @@ import { besides, levelReason } from "./reasons";
 import { type CourseStep } from "./pot-judgement";
 import { type SaltFound } from "./salt-found";
 import { measureSays } from "./says/other-says";
+import { sameDayApart } from "./same-day";
 import { saltSays } from "./says/salt-says";
 import { mostUrgent } from "./urgency";
 import { type Urgency } from "./words";
@@ -61,6 +62,8 @@ export function unreadConclusion(facts: Facts): Conclusion {
  * now.
  */
 export function unsureConclusion(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclusion | undefined {
+  const apart = sameDayApart(facts);
+  if (apart.size > 0) return twoThatDisagree(facts, apart);
   const { ec, ph, plant } = facts;
   const isSaltOnce = salt.degree !== "none" && salt.sure === "once";
   const isPhOnce = acidity.degree !== "none" && acidity.sure === "once";
@@ -87,6 +90,28 @@ export function unsureConclusion(facts: Facts, salt: SaltFound, acidity: Acidity
     causes: input.length > 0 ? ["input pH out of band"] : [],
     steps: unsureSteps(facts, isSaltOnce ? salt : undefined, { isUrgent, input }),
     reasons: [first, second, ...besides(facts)],
+  };
+}
+
+/** Two samples of one hour that cannot both be true: a third decides, with a probe that was tried. */
+function twoThatDisagree(facts: Facts, apart: ReturnType<typeof sameDayApart>): Conclusion {
+  const { ec, ph, plant } = facts;
+  const said = [...apart].map(([name, pair]) => `${name === "ec" ? "EC" : "pH"} ${pair.join(" and ")}`).join(", ");
+  return {
+    verdict: "confirm with a second reading",
+    urgency: plant.failing ? "today" : "next watering",
+    causes: [],
+    steps: [
+      step("measure again now", "now", measureSays.thirdSample(said)),
+      ...(plant.ill ? [lookAtPlant(facts)] : []),
+      ...(plant.failing ? [easeLoad(facts)] : []),
+    ],
+    reasons: [
+      `${said} within hours: one of the two is wrong`,
+      levelReason(ec, "ec", facts),
+      levelReason(ph, "ph", facts),
+      ...besides(facts),
+    ],
   };
 }
 

@@ -1,11 +1,12 @@
 import { median } from "../../maths/median";
-import { type Entry, litresKept, shareDrained } from "./entry";
+import { daysBetween, type Entry, litresKept, shareDrained, tells } from "./entry";
 import { littleRunoff, muchRunoff, noRunoff } from "./limits";
 
 /** What the volumes of the rows tell. */
 export interface WaterBalance {
   /** The share that drains, by the latest waterings that tell both volumes, or as given. */
   readonly share: number | undefined;
+  /** By the volumes; by the notes ("hardly drains") where no volume tells. */
   readonly runoff: "none" | "little" | "enough" | "much" | undefined;
   /** Litres of an ordinary watering. */
   readonly litres: number | undefined;
@@ -18,6 +19,8 @@ export interface WaterBalance {
 /** So many waterings make "now". Common practice. */
 const latestWaterings = 2;
 const shareWaterings = 5;
+/** Where no volume tells, so many of the latest notes may. Common practice. */
+const notedRows = 2;
 /** Fewer waterings are no baseline. Common practice. */
 const fewestWaterings = 4;
 
@@ -36,13 +39,14 @@ export function waterBalance(
   const all = [...before, ...rows];
   const shares = rows.flatMap((entry) => shareDrained(entry) ?? []).slice(-shareWaterings);
   const share = shares.length > 0 ? median(shares) : given;
+  const isScant = rows.slice(-notedRows).some((entry) => tells(entry, "little drain"));
   const poured = all
     .flatMap(({ inputLitres }) => (inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : []))
     .slice(-shareWaterings);
   const kept = all.flatMap((entry) => litresKept(entry) ?? []).slice(-shareWaterings);
   return {
     share,
-    runoff: share === undefined ? undefined : runoffWord(share),
+    runoff: share !== undefined ? runoffWord(share) : isScant ? "little" : undefined,
     litres: poured.length === 0 ? undefined : median(poured),
     kept: kept.length === 0 ? undefined : median(kept),
     drinks: drinksNow(all),
@@ -56,12 +60,28 @@ function runoffWord(share: number): NonNullable<WaterBalance["runoff"]> {
 }
 
 /**
- * What the latest two waterings left in the pot over the median of those before. Not by the day: how many waterings
- * between two rows went unlogged nobody can tell, and a wider gap is no sick plant.
+ * What the latest two waterings left in the pot over the median of those before; low only where it is low by the day
+ * as well. By the watering alone a pot watered more often looks sick, and by the day alone one whose waterings went
+ * unlogged: the milder of the two is told.
  */
 function drinksNow(rows: readonly Entry[]): number | undefined {
-  const kept = rows.flatMap((entry) => litresKept(entry) ?? []);
-  if (kept.length < fewestWaterings) return undefined;
-  const baseline = median(kept.slice(0, -latestWaterings));
-  return baseline > 0 ? median(kept.slice(-latestWaterings)) / baseline : undefined;
+  const told = rows.filter((entry) => litresKept(entry) !== undefined);
+  if (told.length < fewestWaterings) return undefined;
+  const byWatering = latestOverBefore(told.flatMap((entry) => litresKept(entry) ?? []));
+  const byDay = latestOverBefore(told.flatMap((entry, at) => litresADay(told[at - 1], entry) ?? []));
+  return byWatering === undefined || byDay === undefined ? byWatering : Math.max(byWatering, byDay);
+}
+
+/** Litres a day since the watering before. */
+function litresADay(before: Entry | undefined, now: Entry): number | undefined {
+  const days = daysBetween(before, now);
+  const kept = litresKept(now);
+  return kept === undefined || days === undefined || !(days > 0) ? undefined : kept / days;
+}
+
+/** The latest two over the median of those before; `undefined` where that says nothing. */
+function latestOverBefore(litres: readonly number[]): number | undefined {
+  const before = litres.slice(0, -latestWaterings);
+  const baseline = before.length === 0 ? 0 : median(before);
+  return baseline > 0 ? median(litres.slice(-latestWaterings)) / baseline : undefined;
 }

@@ -13,8 +13,9 @@ import { mostUrgent } from "./urgency";
 import { type Urgency, type VerdictWord } from "./words";
 import { type WeaknessFound } from "./weakness";
 
-/** A feed is raised by this share at a time. Common practice. */
+/** A feed is raised by this share at a time; by more where it is itself weak and the plant pales. Common practice. */
 const oneStep = 1.15;
+const longStep = 1.35;
 
 type Weakness = Exclude<WeaknessFound, "none">;
 
@@ -86,14 +87,16 @@ function unclear({ feed, band }: Facts): string {
   return isWeak ? feedSays.weakOnPurpose(feed.ec, band.ec[0]) : measureSays.nextWatering;
 }
 
-function raise({ feed, band }: Facts): Conclusion["steps"][number] {
+function raise({ feed, band, plant }: Facts): Conclusion["steps"][number] {
   const { ec, usual, mixedWrong } = feed;
   if (ec !== undefined && usual !== undefined && mixedWrong === "weak")
     return step("raise the feed", "at the next watering", feedSays.remix(ec, usual), { ec: usual });
-  const to = ec === undefined ? undefined : Math.min(ec * oneStep, Math.max(ec, band.feedEcHigh));
+  const isStarved = ec !== undefined && isBelow(ec, band.ec[0], quantities.ec.resolution) && plant.ill;
+  const times = isStarved ? longStep : oneStep;
+  const to = ec === undefined ? undefined : Math.min(ec * times, Math.max(ec, band.feedEcHigh));
   return step("raise the feed", "at the next watering", feedSays.raise(to, ec === undefined || ec < band.ec[0], band.ec[0]), {
     ec: to,
-    share: ec === undefined ? undefined : oneStep,
+    share: ec === undefined ? undefined : times,
   });
 }
 

@@ -11,7 +11,8 @@ import { chosenFeedRatio, ecToleranceShare, muchAlkalinity } from "./limits";
 import { type LimitsThatFit } from "./pot-judgement";
 import { besides, levelReason } from "./reasons";
 import { type SaltFound } from "./salt-found";
-import { tooSaltyForCrop } from "./salt-shy";
+import { pilingUp } from "./piling-up";
+import { runoffForShy, tooSaltyForCrop } from "./salt-shy";
 import { saltSays } from "./says/salt-says";
 import { measureSays, plantSays } from "./says/other-says";
 
@@ -24,6 +25,8 @@ import { measureSays, plantSays } from "./says/other-says";
 export function wellConclusion(facts: Facts, salt: SaltFound): Conclusion {
   const reasons = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)];
   if (facts.plant.ill && isVagueSoil(facts) && !isDriedOut(facts)) return testedSoil(facts, reasons);
+  const piling = isVagueSoil(facts) ? undefined : pilingUp(facts, salt, reasons);
+  if (piling !== undefined && tooSaltyForCrop(facts) === undefined) return piling;
   if (facts.plant.ill) return contradicted(facts, reasons);
   return notQuiteWell(facts, salt, reasons) ?? carriedOn(facts, salt, reasons);
 }
@@ -37,7 +40,7 @@ function notQuiteWell(facts: Facts, { chosen }: SaltFound, reasons: readonly str
   const shy = tooSaltyForCrop(facts);
   if (shy !== undefined) {
     const look = step("look at the plant", "at the next watering", plantSays.saltShy(shy));
-    return { ...unknown, steps: [look, measureNext()] };
+    return { ...unknown, steps: [look, ...runoffForShy(facts, shy), measureNext()] };
   }
   if (isVagueSoil(facts)) return testedSoil(facts, reasons);
   const kept = keptPh(facts);
@@ -108,15 +111,9 @@ function carriedOn(facts: Facts, salt: SaltFound, reasons: readonly string[]): C
     const measure = step("measure again now", "at the next watering", measureSays.measurePh);
     return { ...well, urgency: "watch", steps: [measure] };
   }
-  if (facts.ec?.trend === "rising" && (water.runoff === "little" || water.runoff === "none")) {
-    return {
-      ...well,
-      causes: ["too little runoff"],
-      steps: [
-        step("let more run off", "at the next watering", saltSays.beforeItShows(water.share ?? 0)),
-        measureNext(),
-      ],
-    };
+  if ([facts.ec, facts.ph].some((level) => level?.witness === "sole" && level.side.startsWith("barely"))) {
+    const again = step("measure again now", "at the next watering", measureSays.nextWatering);
+    return { ...well, urgency: "watch", steps: [again] };
   }
   const temperature = rootTemperature(facts, "at the next watering");
   if (temperature !== undefined) return { ...well, urgency: "watch", steps: [temperature, measureNext()] };

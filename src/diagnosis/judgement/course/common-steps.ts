@@ -2,7 +2,7 @@ import { vapourPressureDeficit } from "../../../environment/vapour-pressure-defi
 import { type Celsius, type Percent } from "../../../quantities";
 import { type CourseStep } from "../pot-judgement";
 import { type Facts } from "../facts";
-import { rootsAtLeast, rootsAtMost } from "../limits";
+import { rootsAtLeast, rootsAtMost, tankAtMost } from "../limits";
 import { type When } from "../words";
 import { feedSays, measureSays, meterSays, plantSays } from "../says/other-says";
 import { step } from "./step";
@@ -35,13 +35,15 @@ export const checkMeter = (): CourseStep[] => [
 ];
 
 /** Less light, no heat peaks, moderate air, with this pot's own vapour pressure deficit where the log tells it. */
-export function easeLoad({ entries }: Facts): CourseStep {
-  const last = [...entries]
-    .reverse()
-    .find(({ airCelsius, humidityPercent }) => airCelsius !== undefined && humidityPercent !== undefined);
-  return step("ease the load", "now", plantSays.easeLoad(deficitAt(last?.airCelsius, last?.humidityPercent)), {
-    share: easedLight,
-  });
+export const easeLoad = (facts: Facts): CourseStep =>
+  step("ease the load", "now", plantSays.easeLoad(airOf(facts).vpd), { share: easedLight });
+
+/** The air of the latest row that tells it, and its vapour pressure deficit in kPa. */
+export function airOf({ entries }: Facts): { readonly celsius: number | undefined; readonly vpd: number | undefined } {
+  const told = [...entries].reverse();
+  const both = told.find(({ airCelsius, humidityPercent }) => airCelsius !== undefined && humidityPercent !== undefined);
+  const latest = told.find(({ airCelsius }) => airCelsius !== undefined);
+  return { celsius: latest?.airCelsius, vpd: deficitAt(both?.airCelsius, both?.humidityPercent) };
 }
 
 /** Temperatures at which the formula holds. */
@@ -80,15 +82,23 @@ export const rewetted = (): CourseStep[] => [
 /** The grower's own words on the plant, two at most. */
 export const wordsOn = ({ plant }: Facts): string => plant.words.slice(0, 2).join("; ");
 
+const rootCelsius = ({ entries }: Facts): number | undefined =>
+  entries.slice(-2).flatMap(({ solutionCelsius }) => solutionCelsius ?? []).at(-1);
+
+export const areRootsCold = (facts: Facts): boolean => (rootCelsius(facts) ?? rootsAtLeast) < rootsAtLeast;
+
 /** Roots too cold or too hot by the latest two rows: that explains a plant which salt and pH do not. */
-export function rootTemperature({ entries }: Facts, when: When): CourseStep | undefined {
-  const celsius = entries.slice(-2).flatMap(({ solutionCelsius }) => solutionCelsius ?? []).at(-1);
-  if (celsius === undefined || (celsius >= rootsAtLeast && celsius <= rootsAtMost)) return undefined;
-  const says = celsius < rootsAtLeast ? plantSays.rootsCold(celsius) : plantSays.rootsHot(celsius);
+export function rootTemperature(facts: Facts, when: When): CourseStep | undefined {
+  const celsius = rootCelsius(facts);
+  const atMost = facts.band.medium === "water culture" ? tankAtMost : rootsAtMost;
+  if (celsius === undefined || (celsius >= rootsAtLeast && celsius <= atMost)) return undefined;
+  const says = celsius < rootsAtLeast ? plantSays.rootsCold(celsius) : plantSays.rootsHot(celsius, atMost);
   return step("look at the plant", when, says);
 }
 
 /** Roots that smell, or are slimy or rotten by the grower's words: dead, and not merely burnt by salt. */
+export const isHurtRoot = (facts: Facts): boolean => areRootsRotten(facts) || facts.plant.signs.has("brown roots");
+
 const areRootsRotten = ({ plant: { signs, words } }: Facts): boolean =>
   signs.has("bad smell") || (signs.has("brown roots") && /slim|rot|mush|pythium/i.test(words.join(" ")));
 
@@ -96,7 +106,9 @@ export const lookAtRoots = (facts: Facts): CourseStep =>
   step(
     "look at the plant",
     "now",
-    areRootsRotten(facts) ? plantSays.rootsRot(wordsOn(facts)) : plantSays.lookAtRoots(wordsOn(facts)),
+    areRootsRotten(facts)
+      ? plantSays.rootsRot(wordsOn(facts), facts.band.medium === "water culture")
+      : plantSays.lookAtRoots(wordsOn(facts)),
   );
 
 export function lookAtPlant(facts: Facts): CourseStep {

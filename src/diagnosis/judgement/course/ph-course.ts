@@ -7,9 +7,9 @@ import { type Cause } from "../words";
 import { type AcidityFound } from "../acidity";
 import { type Facts } from "../facts";
 import { mendInputPh } from "../input";
-import { measureSays } from "../says/other-says";
+import { measureSays, plantSays } from "../says/other-says";
 import { phSays } from "../says/ph-says";
-import { lookAtRoots, measureTwice, rampAfterFlush, readingsAfter } from "./common-steps";
+import { lookAtRoots, measureNext, measureTwice, rampAfterFlush, readingsAfter, wordsOn } from "./common-steps";
 import { fullFeed } from "./feed-target";
 import { step } from "./step";
 
@@ -18,6 +18,8 @@ import { step } from "./step";
  * practice.
  */
 const resettable: ReadonlySet<Medium | undefined> = new Set(["coir", "mineral wool", "inert"]);
+/** Media without a pH of their own follow what is poured within a day. Common practice. */
+const keepsNoPh: ReadonlySet<Medium | undefined> = new Set(["mineral wool", "inert"]);
 /** Media that lime or a drench moves over weeks. */
 const slow: ReadonlySet<Medium | undefined> = new Set(["peat", "bark"]);
 
@@ -32,14 +34,16 @@ const steerBy = { up: 0.5, down: 0.3 } as const;
  */
 export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly Cause[]): CourseStep[] {
   const { trust, ec, band, feed, plant } = facts;
-  const isLater = step("measure again now", "in 3 to 7 days", measureSays.inDays);
+  const isLater = keepsNoPh.has(band.medium)
+    ? measureNext()
+    : step("measure again now", "in 3 to 7 days", measureSays.inDays);
   const first = [
     ...(trust.uncalibrated ? [step("check the meter", "now", phSays.bufferFirst)] : []),
     ...(acidity.sure === "sole" || ec?.side === "high" ? measureTwice().slice(0, 1) : []),
   ];
   if (band.medium === "soil") return [...first, step("test the medium", "now", measureSays.testSoil), isLater];
   const mended = mendInputPh(facts);
-  const roots = plant.ill ? [lookAtRoots(facts)] : [];
+  const roots = plant.ill ? [isIronLocked(facts, acidity) ? lookForIron(facts) : lookAtRoots(facts)] : [];
   return [
     ...first,
     ...mended,
@@ -51,6 +55,13 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
     isLater,
   ];
 }
+
+/** Young leaves pale at a high pH, and nothing else is wrong: iron is there and cannot be taken up [umd-high-ph]. */
+const isIronLocked = ({ plant }: Facts, { side }: AcidityFound): boolean =>
+  side === "high" && plant.kinds.every((kind) => kind === "interveinal yellowing" || kind === "pale new growth");
+
+const lookForIron = (facts: Facts): CourseStep =>
+  step("look at the plant", "now", plantSays.ironLocked(wordsOn(facts), facts.ph?.latest ?? NaN));
 
 /** A feed may stand this far past the band while it pulls the pot back. Common practice. */
 const pastBand = 0.3;
@@ -78,8 +89,11 @@ function isAimPoured({ feed, band }: Facts, isUp: boolean): boolean {
     : !isAbove(feed.ph, band.phAim + nearAim, resolution);
 }
 
+/** pH that a pen cannot tell from what is poured already. */
+const samePour = 0.15;
+
 function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
-  const { band, phase, ec, options } = facts;
+  const { band, phase, ec, options, feed } = facts;
   const { medium } = band;
   const isUp = acidity.side === "low";
   const ph = steered(facts, isUp);
@@ -95,6 +109,13 @@ function potSteps(facts: Facts, acidity: AcidityFound): CourseStep[] {
       ...readingsAfter(),
     ];
   }
-  const says = slow.has(medium) ? phSays.steerBuffered(isUp, ph) : isUp ? phSays.steerUp(ph) : phSays.steerDown(ph);
+  const isPoured = feed.ph !== undefined && Math.abs(feed.ph - ph) < samePour;
+  const says = isPoured
+    ? phSays.pouredAlready(isUp, ph)
+    : slow.has(medium)
+      ? phSays.steerBuffered(isUp, ph)
+      : isUp
+        ? phSays.steerUp(ph)
+        : phSays.steerDown(ph);
   return [step("steer the pH", "at the next watering", says, { ph })];
 }

@@ -5,8 +5,12 @@ export const measureSays = {
   sameSampleNow: "Read the same sample again, probe rinsed, before anything is changed.",
   secondSample:
     "Take a second sample within the hour, in the same way. Until it agrees only what harms nothing: no full feed, no flush.",
+  thirdSample: (said: string): string =>
+    `Two samples of one day that cannot both be true (${said}). Rinse the probe, try it in its standard, take a third, and believe the two that agree; until then change nothing.`,
   nextWatering: "Change nothing yet. Measure input and runoff again at the next watering, taken the same way.",
   nextWateringAfter: "Measure input and runoff again at the next watering, taken the same way.",
+  phAfterSalt: (ph: number): string =>
+    `Salt first: ${phText(ph)} waits, and is judged again by the readings after it. A salty pot reads another pH than a clean one.`,
   tankNext: "Stir, and measure the tank again tomorrow, at the same hour.",
   after24: "Measure the runoff 24 h after it.",
   after48: "Measure again 48 h after it; only then decide on more.",
@@ -46,8 +50,9 @@ export const plantSays = {
     "Check that the feed holds calcium; coir that was never buffered keeps it back. A stronger feed makes it worse.",
   lookAtRoots: (words: string): string =>
     `Look at the plant and its roots${words === "" ? "" : ` (${words})`}: dark, stubby roots cannot take up what is given.`,
-  rootsRot: (words: string): string =>
-    `Roots that are slimy or smell are rotting${words === "" ? "" : ` (${words})`}: set the plant apart, cut away with a clean blade what is dead, let in air, and pour no more than it drinks. ` +
+  rootsRot: (words: string, isTank: boolean): string =>
+    `Roots that are slimy or smell are rotting${words === "" ? "" : ` (${words})`}: set the plant apart, cut away with a clean blade what is dead, ` +
+    `${isTank ? "see that air bubbles at the roots and the water stays at 18 to 22 C" : "let in air, and pour no more than it drinks"}. ` +
     "No stronger feed. Clean what touched it before the next plant; if it spreads, have a plant clinic name the disease.",
   saltShy: (crop: string): string =>
     `The notes name ${crop}, which is salt-shy: hold it against the light feeder's limits (choose "light") and look at its leaf edges.`,
@@ -58,8 +63,17 @@ export const plantSays = {
       : `and the vapour pressure deficit, ${vpd.toFixed(1)} kPa at the last reading, between 0.5 and 1 kPa.`),
   rootsCold: (celsius: number): string =>
     `The roots stand at ${celsius.toFixed(0)} C: below about 15 C they take up little, phosphorus least (purple leaves). Warm them to 18 to 22 C; no extra feed.`,
-  rootsHot: (celsius: number): string =>
-    `The roots stand at ${celsius.toFixed(0)} C: above about 28 C water holds little air and roots begin to rot. Cool and shade pot or tank to 18 to 22 C, and move air or water.`,
+  rootsHot: (celsius: number, atMost: number): string =>
+    `The roots stand at ${celsius.toFixed(0)} C: above about ${atMost} C water holds little air and roots begin to rot. Cool and shade pot or tank to 18 to 22 C, and move air or water.`,
+  airHot: (celsius: number, vpd: number | undefined): string =>
+    `The air stood at ${celsius.toFixed(0)} C${vpd === undefined ? "" : `, a vapour pressure deficit of ${vpd.toFixed(1)} kPa`}: leaves lose more than roots can bring, and droop by day. ` +
+    "Cool, shade, move and moisten the air; look again in the cool of the night. A plant that stands up then has nothing wrong at its roots.",
+  sprayed: (words: string): string =>
+    `The leaves were sprayed${words === "" ? "" : ` (${words})`}: spots and burnt edges that follow a spray come from it, most of all in strong light. The readings are good; watch the leaves that grow now.`,
+  pests: (words: string): string =>
+    `The notes tell of pests (${words}): look under the leaves with a lens, and treat by the label. The readings are good; nothing at the roots is to be changed.`,
+  ironLocked: (words: string, ph: number): string =>
+    `Young leaves that pale${words === "" ? "" : ` (${words})`} at ${phText(ph)} lack iron, which is there and locked up: the pH is what is mended. Look at the roots too: dark ones take up none at any pH. A chelate made for a high pH helps them meanwhile, by its label; more feed does not.`,
   potKeepsPh: (poured: number, times: number): string =>
     `What is poured stands at ${phText(poured)}, and the pot has kept its own pH ${times} times: leave it. ` +
     "Have the water's alkalinity measured; above 150 mg/L CaCO3 it pushes the pH up in the end.",

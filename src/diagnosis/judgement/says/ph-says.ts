@@ -15,6 +15,11 @@ export const phSays = {
     `Small steps, over a week. ${acidCaution}`,
   steerUp: (to: number): string =>
     `Stop adding acid, less ammonium and more nitrate in the feed, and pour at the upper end, ${phText(to)}. Small steps, over a week. ${acidCaution}`,
+  pouredAlready: (up: boolean, now: number): string =>
+    `${phText(now)} is poured already and has not brought it ${up ? "up" : "down"}: pour on at it, not further, and change what holds it there. ` +
+    (up
+      ? `Less ammonium and more nitrate in the feed, no acid; in peat or bark lime on a few test plants first. Small steps, over a week. ${acidCaution}`
+      : `A little ammonium in place of nitrate in the feed, for nitrate uptake raises the pH; and the water's alkalinity, if it is above 150 mg/L CaCO3. Small steps, over a week. ${acidCaution}`),
   steerBuffered: (up: boolean, to: number): string =>
     (up
       ? `Stop adding acid, feed nitrate instead of ammonium, pour at ${phText(to)}. `

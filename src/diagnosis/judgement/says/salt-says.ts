@@ -21,7 +21,7 @@ const portions = ({ portion, most }: FlushFigures): string => {
 const done = ({ target }: FlushFigures): string =>
   `Let each drip, measure, and stop when the runoff is at ${ecText(target)} or below, or no longer falls`;
 const water = ({ waterEc }: FlushFigures): string =>
-  waterEc === undefined ? "" : ` This water brings ${ecText(waterEc)} of its own: the runoff cannot go below it.`;
+  waterEc === undefined ? "" : ` This water brings ${ecText(waterEc)} of its own: the runoff cannot go below it. Rain or purified water, or a blend with it, gets further.`;
 
 /** So many readings show a fall. */
 const fallShown = 4;
@@ -35,7 +35,7 @@ export const saltSays = {
     "It came back: the water missed pockets, or a crust, dry spots or slow-release grains give off salt. Look for which, then rinse again slowly and evenly, " +
     `${portions(figures)}, with ${figures.liquid} at ${phText(figures.ph)}. ${done(figures)}. ${drainCaution}`,
   leachSoil: (figures: FlushFigures): string =>
-    `Leach slowly with plain water at ${phText(figures.ph)}, small portions with pauses of an hour or more, and stop early. ${drainCaution}`,
+    `Leach slowly with plain water at ${phText(figures.ph)}, small portions with pauses of an hour or more, and stop early.${water(figures)} ${drainCaution}`,
   weakWaterings: (share: number, litres: number | undefined, liquid: string): string =>
     `The next one to three waterings with ${liquid}, each so that ${share > 0.3 ? "as much drains as now" : "20 to 30 % drains"}; ` +
     `after that let about ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
@@ -48,8 +48,12 @@ export const saltSays = {
   moreRunoff: (share: number, litres: number | undefined, now: number | undefined): string =>
     `${now === undefined ? "Measure how much drains, and let" : `Only ${percentText(now)} drains: that is why salt stays. Let`} ` +
     `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
-  beforeItShows: (now: number): string =>
-    `Still in band, but it rises and only ${percentText(now)} drains. Let 10 to 20 % run off each time, before it leaves the band. ${drainCaution}`,
+  beforeItShows: (why: string): string =>
+    `Still in band, but it rises${why}. Let 10 to 20 % run off each time, before it leaves the band. ${drainCaution}`,
+  burntInBand: (why: string, share: number): string =>
+    `Still in band, but it rises${why}, and the leaf edges show it: salt gathers. Let about ${percentText(share)} run off each time until it falls; no stronger feed. ${drainCaution}`,
+  shyMeanwhile: (crop: string, share: number): string =>
+    `Meanwhile let about ${percentText(share)} run off each time, and raise no feed: ${crop} suffers from less salt than this band allows. ${drainCaution}`,
   wrongMix: (now: number, usual: number): string =>
     `Stop using this mix: it reads ${ecText(now)} where ${ecText(usual)} was usual. Thin it or mix anew to ${feedText(usual)}, and check the doser. ${concentrateCaution}`,
   weakerFeed: (to: number, now: number | undefined): string =>

@@ -20,7 +20,7 @@ export function offPh(facts: Facts, acidity: AcidityFound, reasons: readonly str
   const set = isFar
     ? step("reset the pH", "now", phSays.resetTank(aim), { ph: aim })
     : step("steer the pH", "now", phSays.steerTank(aim), { ph: aim });
-  if (!isHigh && acidity.sure !== "once" && isRotten(facts)) return rottenTank(facts, acidity, reasons);
+  if (acidity.sure !== "once" && isRotten(facts)) return rottenTank(facts, acidity, reasons);
   const steps = [
     ...(trust.uncalibrated ? [step("check the meter", "now", phSays.bufferFirst)] : []),
     ...stirred(facts),
@@ -43,16 +43,23 @@ export function offPh(facts: Facts, acidity: AcidityFound, reasons: readonly str
   return { verdict: "pH out of range", urgency, causes, steps, reasons };
 }
 
+/** Another act than looking, so that both the roots and their water are told. */
+const cooled = (facts: Facts): Conclusion["steps"] => {
+  const temperature = rootTemperature(facts, "now");
+  return temperature === undefined ? [] : [{ ...temperature, act: "ease the load" }];
+};
+
 const isRotten = ({ plant: { signs } }: Facts): boolean => signs.has("brown roots") || signs.has("bad smell");
 
 /** Roots that rot sour the tank: a base is used up by the next day, so the solution goes first. */
 const rottenTank = (facts: Facts, { urgency }: AcidityFound, reasons: readonly string[]): Conclusion => ({
   verdict: "pH out of range",
-  urgency: mostUrgent(urgency, facts.plant.failing ? "today" : "none"),
+  urgency: mostUrgent(urgency, "today"),
   causes: ["not known"],
   steps: [
     step("change the tank", "now", tankSays.changeRotten(facts.band.phAim), { ph: facts.band.phAim }),
-    rootTemperature(facts, "now") ?? lookAtRoots(facts),
+    lookAtRoots(facts),
+    ...cooled(facts),
     ...(facts.plant.failing ? [easeLoad(facts)] : []),
     step("measure again now", "24 h after", tankSays.stir),
   ],

@@ -1,5 +1,5 @@
 import { type Conclusion } from "../conclusion";
-import { easeLoad, lookAtPlant, measureTank } from "../course/common-steps";
+import { easeLoad, lookAtPlant, measureTank, rootTemperature } from "../course/common-steps";
 import { step } from "../course/step";
 import { type Facts } from "../facts";
 import { plantSays, tankSays } from "../says/other-says";
@@ -14,9 +14,11 @@ export function worthChanging(facts: Facts, reasons: readonly string[]): Conclus
   }
   const isRising = facts.ec?.trend === "rising";
   const thin = isRising ? [step("dilute the tank", "now", tankSays.topUpWater)] : [];
+  const warm = rootTemperature(facts, "now");
+  const look = warm ?? lookAtPlant(facts);
   const steps = plant.failing
-    ? [...change("now"), lookAtPlant(facts), easeLoad(facts)]
-    : [...thin, lookAtPlant(facts), ...change("in 3 to 7 days")];
+    ? [...(warm === undefined ? change("now") : [look]), look, easeLoad(facts)]
+    : [...thin, look, ...change("in 3 to 7 days")];
   const causes = isRising ? (["plants drink more water than salt"] as const) : (["not known"] as const);
   return { verdict: "in band", urgency: "today", causes, steps, reasons };
 }

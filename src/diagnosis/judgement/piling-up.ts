@@ -1,0 +1,58 @@
+import { isBelow } from "../../maths/compare";
+import { type LogEventKind } from "../../log/log";
+import { quantities } from "../../quantities";
+import { type Conclusion } from "./conclusion";
+import { lookAtRoots, measureNext } from "./course/common-steps";
+import { runoffSteps } from "./course/runoff-steps";
+import { step } from "./course/step";
+import { type Facts } from "./facts";
+import { stayingRatio, wantedRunoff } from "./limits";
+import { type SaltFound } from "./salt-found";
+import { percentText } from "./says/figures";
+import { saltSays } from "./says/salt-says";
+import { type Cause } from "./words";
+
+/** What salt does to a plant before the drain has left its band. */
+const saltSigns: ReadonlySet<LogEventKind> = new Set(["tip burn", "crust", "dying leaves"]);
+
+/**
+ * Still in band and on its way out: the drain climbs, and too little drains, it stands at twice its feed, or the leaf
+ * edges burn. More is let run off before it takes a flush.
+ *
+ * Errs to acting early: a little more water through the pot harms nothing.
+ *
+ * Source:   growers' drains stood at 1.0 to 1.7 of their feed [contest-tomato-2020]; the rest common practice
+ */
+export function pilingUp(facts: Facts, salt: SaltFound, reasons: readonly string[]): Conclusion | undefined {
+  const { ec, water, plant, band } = facts;
+  if (ec?.trend !== "rising" || ec.side === "low" || band.medium === "soil" || salt.chosen) return undefined;
+  const isScant = water.runoff === "little" || water.runoff === "none";
+  const isFar = !isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
+  const isBurnt = [...saltSigns].some((sign) => plant.signs.has(sign));
+  if (!(isScant || isFar || isBurnt) || !isExplained(facts)) return undefined;
+  const why = whyItRises(facts, isScant, isFar ? salt.ratio : undefined);
+  const says = isBurnt ? saltSays.burntInBand(why, wantedRunoff) : saltSays.beforeItShows(why);
+  const causes: Cause[] = isScant ? ["too little runoff"] : ["not known"];
+  return {
+    verdict: "in band",
+    urgency: isBurnt || isFar ? "next watering" : "watch",
+    causes,
+    steps: [
+      step("let more run off", "at the next watering", says, { share: isBurnt ? wantedRunoff : undefined }),
+      ...runoffSteps(facts, causes).filter(({ act }) => act === "water more often"),
+      ...(plant.signs.has("brown roots") ? [lookAtRoots(facts)] : []),
+      measureNext(),
+    ],
+    reasons,
+  };
+}
+
+/** Nothing is wrong with the plant but what salt does. */
+const isExplained = ({ plant }: Facts): boolean =>
+  !plant.failing && (!plant.ill || plant.kinds.every((kind) => saltSigns.has(kind)));
+
+function whyItRises({ water }: Facts, isScant: boolean, ratio: number | undefined): string {
+  if (isScant)
+    return water.share === undefined ? " and hardly anything drains" : ` and only ${percentText(water.share)} drains`;
+  return ratio === undefined ? "" : ` and stands at ${ratio.toFixed(1)} times its feed`;
+}
