@@ -19,6 +19,14 @@ describe("lightHours", () => {
   it("24 hours of 200 umol/m2 s are 17.28 mol/m2; 17.29 are refused, and so is no light", () => {
     expect(lightHours(photonFlux(200), dailyLightIntegral(17.28))).toBeCloseTo(24, 9);
     expectRefusal(() => lightHours(photonFlux(200), dailyLightIntegral(17.29)), "outside-validity", "at most 17.28 at this PPFD");
-    expectRefusal(() => lightHours(photonFlux(0), dailyLightIntegral(1)), "impossible", "PPFD 0");
+    expectRefusal(() => lightHours(photonFlux(0), dailyLightIntegral(1)), "impossible", "PPFD 0 umol/m2 s cannot be");
+  });
+
+  it("0.5 umol/m2 s, a candle's light, is light too: 12 hours give 0.0216 mol/m2", () => {
+    expect(lightHours(photonFlux(0.5), dailyLightIntegral(0.0216))).toBeCloseTo(12, 9);
+  });
+
+  it("names the most a day can give to the hundredth: 150.1 umol/m2 s x 86 400 s are 12.96864 mol/m2", () => {
+    expectRefusal(() => lightHours(photonFlux(150.1), dailyLightIntegral(20)), "outside-validity", "at most 12.97 at this PPFD");
   });
 });

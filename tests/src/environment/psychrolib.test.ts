@@ -45,8 +45,18 @@ describe("air, at its limits", () => {
     expect(vapourPressureDeficit(airCelsius(22), humidityPercent(100))).toBe(0);
   });
 
+  it("0 C and 50 C still belong to it: 0.6108 kPa, equation 11's own constant, and 12.35 kPa (ASHRAE) within 0.3 %", () => {
+    expect(saturationPressure(airCelsius(0))).toBeCloseTo(0.6108, 12);
+    expect(saturationPressure(airCelsius(50)) / 12.3513).toBeCloseTo(1, 2);
+  });
+
+  it("a humidity of 1.5 % is a percentage, however dry; 0.6 % is asked about in its unit", () => {
+    expect(vapourPressureDeficit(airCelsius(25), humidityPercent(1.5))).toBeCloseTo(0.985 * saturationPressure(airCelsius(25)), 9);
+    expectRefusal(() => dewPoint(airCelsius(25), humidityPercent(0.6)), "wrong-unit", "relative humidity 0.6 % looks");
+  });
+
   it("51 C, -1 C and a humidity of 0.6 typed for 60 are refused", () => {
-    expectRefusal(() => vapourPressureDeficit(airCelsius(51), humidityPercent(60)), "outside-validity", "0 to 50 C");
+    expectRefusal(() => vapourPressureDeficit(airCelsius(51), humidityPercent(60)), "outside-validity", "air temperature 51 C");
     expectRefusal(() => dewPoint(airCelsius(-1), humidityPercent(60)), "outside-validity", "0 to 50 C");
     expectRefusal(() => vapourPressureDeficit(airCelsius(25), humidityPercent(60), airCelsius(60)), "outside-validity", "leaf temperature");
     expectRefusal(() => vapourPressureDeficit(airCelsius(25), humidityPercent(0.6)), "wrong-unit", "such as 60, not a share");
