@@ -18,3 +18,6 @@ export function inOrder(readings: readonly Dated[]): readonly Dated[] {
   }
   return [...readings].sort((a, b) => a.day - b.day || a.value - b.value);
 }
+
+/** Days from the first to the last of readings in order of time. */
+export const daysSpanned = (ordered: readonly Dated[]): number => (ordered.at(-1)?.day ?? 0) - (ordered[0]?.day ?? 0);

@@ -1,5 +1,5 @@
 import { type Judgement } from "../judgement";
-import { type Dated, inOrder } from "../maths/dated";
+import { type Dated, daysSpanned, inOrder } from "../maths/dated";
 import { limitsInOrder } from "../maths/limits";
 import { mannKendall } from "../maths/mann-kendall";
 import { median } from "../maths/median";
@@ -38,7 +38,7 @@ interface Course {
  * Formula:  d = steps of the meter outside the band; last two d = 0: recovered; last two outside after one inside:
  *           relapsed, but for a trend back; 2 or 3 readings, each nearer by more than the meter can be off: likely
  *           recovering; Mann-Kendall on d at 5 %, one-sided: falling, recovering; rising, worsening; else |Theil-Sen
- *           slope of d| x days <= 2 scatters of d about its line: holding
+ *           slope of d| x days <= 2 scatters of d about its line, or one step: holding
  * Valid:    readings since the flush or the change, in any order of rows; pH, or EC in mS/cm, uS/cm or ppm as its
  *           limits are
  * Source:   [mann-1945], [sen-1968]; the band's membership and the other rules: common practice
@@ -78,8 +78,8 @@ function courseOf(readings: readonly Dated[], low: number, high: number): Course
 
 /** Back in the band once and out again: a trend back is told, otherwise the relapse. */
 function afterRelapse(course: Course): Judgement<RecoveryTrend> {
-  const back = course.steps.length < fewestForTrend ? undefined : byTrend(course);
-  if (back?.answer === "recovering") return back;
+  const back = byTrend(course);
+  if (back.answer === "recovering") return back;
   return {
     answer: "relapsed",
     reasons: [course.now, `out of the band ${course.steps.length} times in a row after it was back in`],
@@ -107,12 +107,12 @@ const inAHundred = (share: number): string =>
 
 function byTrend({ steps, step, now }: Course): Judgement<RecoveryTrend> {
   const { s, oneSided } = mannKendall(steps);
-  const chance = `chance alone shows as much in ${inAHundred(oneSided)}`;
-  if (oneSided <= trendChance && s < 0)
-    return { answer: "recovering", reasons: [now, `the distance to the band falls: ${chance}`] };
-  if (oneSided <= trendChance && s > 0)
-    return { answer: "worsening", reasons: [now, `the distance to the band grows: ${chance}`] };
-  const days = (steps.at(-1)?.day ?? 0) - (steps[0]?.day ?? 0);
+  if (oneSided <= trendChance) {
+    const [answer, moves] = s < 0 ? (["recovering", "falls"] as const) : (["worsening", "grows"] as const);
+    const chance = `chance alone shows as much in ${inAHundred(oneSided)}`;
+    return { answer, reasons: [now, `the distance to the band ${moves}: ${chance}`] };
+  }
+  const days = daysSpanned(steps);
   if (!(days > 0)) return { answer: "cannot say", reasons: [now, "all readings are of one moment"] };
   const { slope, at } = theilSen(steps);
   const scatter = scatterPerMedianDistance * median(steps.map(({ day, value }) => Math.abs(value - at(day))));

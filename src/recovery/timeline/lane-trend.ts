@@ -1,4 +1,5 @@
 import { trendChance } from "../../diagnosis/judgement/limits";
+import { daysSpanned } from "../../maths/dated";
 import { mannKendall } from "../../maths/mann-kendall";
 import { theilSen } from "../../maths/theil-sen";
 import { type LogEvent } from "../../log/log";
@@ -52,7 +53,7 @@ export function laneTrend(points: readonly TimelinePoint[], options: TrendOption
   const changePerDay = theilSen(recent).slope;
   const over = `(${readings} readings, ${period})`;
   const { oneSided } = mannKendall(recent);
-  const change = Math.abs(changePerDay) * spanOf(recent);
+  const change = Math.abs(changePerDay) * daysSpanned(recent);
   const isClear = oneSided <= trendChance && change >= options.resolution;
   if (!isClear) return { answer: "no clear trend", words: `no clear trend ${over}`, changePerDay, readings };
   const answer = changePerDay > 0 ? "rising" : "falling";
@@ -72,5 +73,3 @@ function latest(
     return { recent: points.filter(({ day }) => day > flushed), since: "flush" };
   return { recent: points.filter(({ day }) => day >= start), since: "days" };
 }
-
-const spanOf = (points: readonly TimelinePoint[]): number => (points.at(-1)?.day ?? 0) - (points[0]?.day ?? 0);

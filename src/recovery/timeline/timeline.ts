@@ -74,8 +74,7 @@ export function timeline(rows: readonly LogRow[], options: TimelineOptions = {})
   const { axis, rows: placed, undated } = logInTime(rows, options.vessel);
   const { band } = options;
   const earlier = axis === "dates" ? (options.earlier ?? []) : [];
-  const eventful = placed.filter(({ events: said }) => said.length > 0);
-  const events = eventful.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
+  const events = placed.flatMap(({ day, row, events: said }) => said.map((event) => ({ ...event, day, row })));
   const span = spanOf(placed);
   const lanes = lanesOf(placed, { axis, band, earlier, events, span });
   return {

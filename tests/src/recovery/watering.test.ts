@@ -17,10 +17,30 @@ describe("watering", () => {
     }));
   });
 
+  it("up to 0.6 and 100 waterings still belong to it", () => {
+    expect(watering(litres(1), leachingShare(0.6))).toBeCloseTo(2.5, 12);
+    expect(watering(litres(1), leachingShare(0), 100)).toBeCloseTo(0.01, 12);
+    expect(watering(litres(1), leachingShare(0), 0.5)).toBe(2);
+  });
+
   it("refuses a fraction above 0.6, no waterings, more than 100, and NaN", () => {
     expectRefusal(() => watering(litres(1), leachingShare(0.61)), "outside-validity", "0 to 0.6");
     for (const waterings of [0, -1, 101, NaN]) {
       expectRefusal(() => watering(litres(1), leachingShare(0.2), waterings), "impossible", "waterings a day");
+    }
+  });
+});
+
+describe("uptake", () => {
+  it("a day unless given: 1 L of 1.5 is 1 L a day; of a quarter of an hour 96 times, of a leap year a 366th", () => {
+    expect(uptake(litres(1.5), litres(0.5))).toBe(1);
+    expect(uptake(litres(1.5), litres(0.5), 0.25)).toBe(96);
+    expect(uptake(litres(1.5), litres(0.5), 8784)).toBeCloseTo(1 / 366, 12);
+  });
+
+  it("refuses less and more than that, in hours", () => {
+    for (const hours of [0.24, 8785, NaN]) {
+      expectRefusal(() => uptake(litres(1.5), litres(0.5), hours), "impossible", `time between irrigations ${hours} h cannot be: it must be 0.25 to 8784 h`);
     }
   });
 });

@@ -36,6 +36,12 @@ describe("timeline: the axis", () => {
     expect(model.lanes[0]?.trend.words).toBe("rising 1.000 each (5 readings, so far)");
   });
 
+  it("a flush in a log without dates is watched at no time: nobody knows which day it was", () => {
+    const model = timeline([row({ runoffEc: ec25(3), ...flushed }), row({ runoffEc: ec25(2) })]);
+    expect(model.events.map(({ kind, day }) => [kind, day])).toEqual([["flush", 1]]);
+    expect(model.watches).toEqual([]);
+  });
+
   it("one vessel of several is drawn alone", () => {
     expect(timeline([runoff(1, 2, { vessel: "T1" }), runoff(2, 3, { vessel: "P1" })], { vessel: "P1" }).readings).toHaveLength(1);
   });
@@ -44,6 +50,12 @@ describe("timeline: the axis", () => {
 describe("timeline: the lanes", () => {
   it("what the log does not hold has no lane", () => {
     expect(timeline([runoff(1, 2)]).lanes.map(({ name }) => name)).toEqual(["EC"]);
+  });
+
+  it("the reading of a row tells what was read in it and nothing else, and without a band no flags", () => {
+    const [reading] = timeline([runoff(1, 2)]).readings;
+    expect(reading?.values).toEqual([{ lane: "EC", role: "runoff", value: 2 }]);
+    expect(reading?.flags).toBeUndefined();
   });
 
   it("input and runoff are two series of one lane; the ratio 3 / 1.5 is 2; the band is the runoff's", () => {
@@ -57,8 +69,10 @@ describe("timeline: the lanes", () => {
     expect(model.readings[0]?.flags).toEqual([]);
   });
 
-  it("no ratio is drawn against plain water: 3 / 0.3 on the day of a flush", () => {
+  it("no ratio is drawn against plain water, below 0.5: 3 / 0.3 on the day of a flush, nor against nothing read", () => {
     expect(lane([runoff(1, 3, { inputEc: ec25(0.3) })], "salt ratio")).toBeUndefined();
+    expect(lane([runoff(1, 3, { inputEc: ec25(0.5) })], "salt ratio")?.series[0]?.segments[0]?.[0]?.value).toBe(6);
+    expect(lane([runoff(1, 3), row({ day: 2, inputEc: ec25(2) })], "salt ratio")).toBeUndefined();
   });
 
   it("a runoff of 60 over an input of 0.5, 120 times, is no bed's ratio: nothing is drawn and nothing breaks", () => {
@@ -76,6 +90,11 @@ describe("timeline: the lanes", () => {
     const poured = { inputLitres: litres(2), runoffLitres: litres(0.5) };
     const rows = [row({ day: 1, ...poured }), row({ day: 3, ...poured, runoffLitres: litres(3) }), row({ day: 9, ...poured })];
     expect(lane(rows, "uptake")?.series[0]?.segments.flat().map(({ value }) => value)).toEqual([1.5, 1.5]);
+    expect(lane([row({ day: 1, ...poured, runoffLitres: litres(2) })], "uptake")?.series[0]?.segments[0]?.[0]?.value).toBe(0);
+  });
+
+  it("uptake: one volume without the other tells nothing", () => {
+    expect(lane([row({ day: 1, inputLitres: litres(2) }), row({ day: 2, runoffLitres: litres(1) })], "uptake")).toBeUndefined();
   });
 
   it("air at 25 C and 60 % has a VPD of 1.267 kPa (FAO 56, equation 11), and then no lane of its temperature", () => {
@@ -90,6 +109,7 @@ describe("timeline: the lanes", () => {
       return timeline([row({ day: 1, ...air })]).lanes.map(({ name }) => name);
     };
     expect([at(25), at(25, 0.6), at(-3, 60)]).toEqual([["air temperature"], ["air temperature"], ["air temperature"]]);
+    expect(timeline([row({ day: 1, humidityPercent: humidityPercent(60) })]).lanes).toEqual([]);
   });
 
   it("a pause of 20 days in a daily log opens the line; readings every 7 days do not", () => {
