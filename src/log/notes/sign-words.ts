@@ -98,7 +98,7 @@ export const signWords: readonly SignWords[] = [
     kind: "light pot",
     says: /\bdr(?:y|ied)\b(?! ?back)/,
     unless:
-      /\b(?:though|although|but|never|(?:not|isnt) (?:\w+ )?dry|dry ?back|dry weight|air|room|humidity|lea\w+|tips?|edges?|margins?|crisp\w*|fert\w*)\b/,
+      /\b(?:though|although|but|never|(?:not|isnt) (?:\w+ )?dry|dry ?back|dry weight|air|room|humidity|saucer|tray|lea\w+|tips?|edges?|margins?|crisp\w*|fert\w*)\b/,
   },
   {
     kind: "heavy pot",

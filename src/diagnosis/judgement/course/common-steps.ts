@@ -41,8 +41,8 @@ export const easeLoad = (facts: Facts): CourseStep =>
 /** The air of the latest row that tells it, and its vapour pressure deficit in kPa. */
 export function airOf({ entries }: Facts): { readonly celsius: number | undefined; readonly vpd: number | undefined } {
   const told = [...entries].reverse();
-  const both = told.find(({ airCelsius, humidityPercent }) => airCelsius !== undefined && humidityPercent !== undefined);
   const latest = told.find(({ airCelsius }) => airCelsius !== undefined);
+  const both = told.find((entry) => entry.airCelsius !== undefined && entry.humidityPercent !== undefined);
   return { celsius: latest?.airCelsius, vpd: deficitAt(both?.airCelsius, both?.humidityPercent) };
 }
 
