@@ -21,6 +21,7 @@ describe("mutantsOf(file, text)", () => {
   it.each([
     ["types", "type A = 'in' | 3; interface B { readonly c: 0 }"],
     ["imports and exports", "import { a } from './b'; export { c } from './d';"],
+    ["the key of a source", "const a = { source: '[kendall-1975]' };"],
     ["text joined by +", "const a = 'b c' + d;"],
   ])("leaves %s alone", (_, text) => {
     expect(changes(text)).toEqual([]);

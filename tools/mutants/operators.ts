@@ -69,10 +69,14 @@ function number(node: ts.NumericLiteral): Replacement[] {
   return [{ at: node, to: value === 0 ? "1" : `(${node.getText()} * 2)` }];
 }
 
-/** A single word is a name, a unit or a row of a table. A sentence is for people, who read it in the tests of pages. */
+/**
+ * A single word is a name, a unit or a row of a table. A sentence is for people, who read it in the tests of pages, and
+ * so is the key of a source in brackets.
+ */
 function word(node: ts.StringLiteral): Replacement[] {
   const isName = ts.isPropertyAssignment(node.parent) && node.parent.name === node;
-  return isName || node.text === "" || node.text.includes(" ") ? [] : [{ at: node, to: `"${node.text}~"` }];
+  const isForPeople = node.text.includes(" ") || /^\[.+\]$/.test(node.text);
+  return isName || node.text === "" || isForPeople ? [] : [{ at: node, to: `"${node.text}~"` }];
 }
 
 function call({ expression, arguments: [only, ...others] }: ts.CallExpression): Replacement[] {

@@ -23,7 +23,7 @@ class AsNamed extends BaseSequencer {
 }
 
 const vitest = await createVitest("test", {
-  root, watch: false, config: false, include: ["tests/**/*.test.ts"], reporters: [{}],
+  root, watch: false, config: false, include: ["tests/**/*.test.ts"], setupFiles: ["tests/seed.ts"], reporters: [{}],
   testNamePattern: "^(?!.*a year of five-minute readings)",
   pool: "forks", isolate: false, maxWorkers: 1, sequence: { sequencer: AsNamed },
   testTimeout: 60_000, hookTimeout: 60_000,

@@ -17,7 +17,7 @@ const table: Readonly<Record<string, TestsOf>> = {
   "src/cells/": { source: [...log, "tests/laws/log-computed.test.ts", "tests/taskpane/formulas/"], built },
   "src/maths/": part("maths", "trend"),
   "src/readings/": part("readings", "readings-and-mixes"),
-  "src/bands/": part("bands"),
+  "src/bands/": { source: ["tests/src/bands/", "tests/docs/band-table.test.ts", examples], built },
   "src/environment/": part("environment"),
   "src/mix/": part("mix", "readings-and-mixes"),
   "src/diagnosis/": {
