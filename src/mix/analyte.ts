@@ -15,9 +15,7 @@ const compounds = {
 } as const satisfies Record<string, { element: Element; atoms: Formula }>;
 
 /** The elements labels state as such. */
-const elements = [
-  "N", "P", "K", "Ca", "Mg", "S", "Fe", "Mn", "Zn", "Cu", "B", "Mo", "Si", "Cl", "Na",
-] as const satisfies readonly Element[];
+const elements = ["N", "P", "K", "Ca", "Mg", "S", "Fe", "Mn", "Zn", "Cu", "B", "Mo", "Si", "Cl", "Na"] as const;
 
 /** What a label's percentage counts. */
 export type Analyte = (typeof elements)[number] | keyof typeof compounds;

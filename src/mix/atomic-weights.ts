@@ -1,7 +1,6 @@
-/** g/mol. IUPAC 2021 standard atomic weights, conventional values where nature varies [iupac-weights-2021]. */
+/** g/mol of the elements in the compounds that labels state. IUPAC 2021 standard atomic weights, conventional values where nature varies [iupac-weights-2021]. */
 export const atomicWeights = {
-  H: 1.008, B: 10.81, N: 14.007, O: 15.999, Na: 22.9898, Mg: 24.305, Si: 28.085, P: 30.9738, S: 32.06, Cl: 35.45,
-  K: 39.0983, Ca: 40.078, Mn: 54.938, Fe: 55.845, Cu: 63.546, Zn: 65.38, Mo: 95.95,
+  H: 1.008, N: 14.007, O: 15.999, Mg: 24.305, Si: 28.085, P: 30.9738, S: 32.06, K: 39.0983, Ca: 40.078,
 } as const;
 
 export type Element = keyof typeof atomicWeights;

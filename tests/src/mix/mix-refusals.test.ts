@@ -49,6 +49,11 @@ describe("limits are compared at the meter's resolution of 0.01", () => {
     expectRefusal(() => dilution(tank, ec25(0.404), ec25(0.4)), "order", "above the water's own");
   });
 
+  it("blendShare: a target of 2.404 of waters of 0.4 and 2.4 is all of the strong one, 0.396 all of the weak one, 2.406 none", () => {
+    expect([2.404, 0.396].map((target) => blendShare(ec25(2.4), ec25(0.4), ec25(target)))).toEqual([1, 0]);
+    expectRefusal(() => blendShare(ec25(2.4), ec25(0.4), ec25(2.406)), "order", "target EC 2.406 mS/cm is out of order");
+  });
+
   it("recoveryFeed: a full feed of 0.396 in water of 0.4 is that water: 0.4, never below it", () => {
     expect(recoveryFeed({ full: ec25(0.396), water: ec25(0.4) }, days(7), ramp)).toBe(0.4);
   });
@@ -59,7 +64,37 @@ describe("limits are compared at the meter's resolution of 0.01", () => {
   });
 });
 
+describe("the limits themselves are still answered", () => {
+  it("feedGrams: 10 g of a trace in a litre, 1000 g of a fertiliser, nothing for 0 ppm", () => {
+    expect(feedGrams(litres(2), ppm(100), { percent: labelPercent(1), analyte: "Fe" })).toBe(20);
+    expect(feedGrams(litres(2), ppm(200_000), { percent: labelPercent(20), analyte: "N" })).toBe(2000);
+    expect(feedGrams(litres(2), ppm(0), { percent: labelPercent(20), analyte: "N" })).toBe(0);
+  });
+
+  it("feedGrams: 11 g of a label of 1 % is asked about, as is 1001 g", () => {
+    const grams = (target: number, percent: number) => () => feedGrams(litres(2), ppm(target), { percent: labelPercent(percent), analyte: "N" });
+    expectRefusal(grams(110, 1), "wrong-unit", "label analysis 1 % looks like another unit: expected a percentage, 20 for 20 %: 1 % would take 11 g in each litre");
+    expect(grams(110, 1.1)()).toBeCloseTo(20, 9);
+    expectRefusal(grams(190_190, 19), "impossible", "190190 ppm from a label of 19 % cannot be");
+  });
+
+  it("stockDose: 250 mL in a litre", () => {
+    expect(stockDose({ litres: litres(2), ec: ec25(0) }, ec25(2.5), stockStrength(0.01))).toBeCloseTo(500, 9);
+    expectRefusal(() => stockDose({ litres: litres(2), ec: ec25(0) }, ec25(2.51), stockStrength(0.01)), "outside-validity", "a dose of 251 mL in each litre");
+  });
+
+  it("recoveryFeed: a start share of all, none above", () => {
+    expect(recoveryFeed({ full: ec25(2), water: ec25(0.4) }, days(0), { ...ramp, startShare: leachingShare(1) })).toBe(2);
+    expectRefusal(() => recoveryFeed({ full: ec25(2), water: ec25(0.4) }, days(0), { ...ramp, startShare: 1.5 as never }), "impossible", "start share 1.5 cannot be");
+  });
+});
+
 describe("cations", () => {
+  it("are told apart by a ratio of 0.01, half of it no breach: K/Ca of 2.508 is one; a weak feed of half a ppm is judged too", () => {
+    expect(cations(ppm(250.8), ppm(100), ppm(50)).answer).toBe("K high against Ca");
+    expect(cations(ppm(0.8), ppm(0.5), ppm(0.2)).answer).toBe("balanced");
+  });
+
   it("400 : 100 : 40 names both breaches, and its reason every ratio with its limits", () => {
     const { answer, reasons } = cations(ppm(400), ppm(100), ppm(40));
     expect(answer).toBe("K high against Ca; K high against Mg");
@@ -73,7 +108,18 @@ describe("cations", () => {
 });
 
 describe("analyteNamed", () => {
-  it.each([["p2o5", "P2O5"], ["P\u2082O\u2085", "P2O5"], [" k2o ", "K2O"], ["NO3-N", "N"], ["fe", "Fe"], ["SIO2", "SiO2"]])("\"%s\" is %s", (text, analyte) => {
+  it.each([["p2o5", "P2O5"], ["P\u2082O\u2085", "P2O5"], [" k2o ", "K2O"], ["NO3-N", "N"], ["fe", "Fe"], ["SIO2", "SiO2"], ["N-NO3", "N"], ["nh4-n", "N"], ["n-NH4", "N"]])("\"%s\" is %s", (text, analyte) => {
     expect(analyteNamed(text)).toBe(analyte);
+  });
+
+  it.each(["N", "P", "K", "Ca", "Mg", "S", "Fe", "Mn", "Zn", "Cu", "B", "Mo", "Si", "Cl", "Na", "CaO", "MgO", "SO3", "SO4", "NO3", "NH4"])(
+    "%s, as a label states it, is itself",
+    (analyte) => {
+      expect([analyteNamed(analyte), analyteNamed(analyte.toLowerCase())]).toEqual([analyte, analyte]);
+    },
+  );
+
+  it("what is none is refused as an analyte", () => {
+    expectRefusal(() => analyteNamed("xyz"), "unknown-choice", 'analyte "xyz" is not known');
   });
 });
