@@ -7,6 +7,7 @@ import { type LogRow } from "../log/log";
 import { readLog } from "../log/read-log";
 import { type LogAnswers, type LogGrid, type LogQuestionKind, type LogReading } from "../log/reading";
 import { type Litres } from "../quantities";
+import { inLogUnits } from "./in-log-units";
 import { timeline, type Timeline } from "../recovery/timeline/timeline";
 
 /** The band of each pot, where they differ. */
@@ -102,7 +103,7 @@ function questionsBefore({ questions }: LogReading): readonly string[] {
 }
 
 function potsOf(
-  { rows, vessels }: LogReading,
+  { rows, vessels, columns }: LogReading,
   bandOf: BandOfPot,
   containerOf: ReportRequest["containerOf"],
 ): readonly PotReport[] {
@@ -113,7 +114,8 @@ function potsOf(
     const band = bandOf(vessel);
     if (band === undefined) return [];
     const ordered = inTime(own);
-    const judgement = judge(ordered, band, { containerLitres: containerOf?.(vessel) });
+    const found = judge(ordered, band, { containerLitres: containerOf?.(vessel) });
+    const judgement = inLogUnits(found, columns);
     return [
       {
         vessel,
