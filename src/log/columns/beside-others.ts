@@ -8,18 +8,20 @@ import { isBare } from "./measures";
 
 /** A pH beside a runoff pH is the input's: the only one whose side is not said, beside one whose side is. */
 export function byElimination(column: Column, all: readonly Column[]): Column {
-  const { measure } = column;
-  if (column.quantity !== undefined || measure === undefined || !isBare(column.header.meaning)) return column;
-  const same = all.filter((other) => other.measure === measure && other !== column);
-  const sides = new Set(same.map((other) => other.quantity));
-  const [said] = sides;
-  if (sides.size !== 1 || said === undefined) return column;
-  const quantity = column.choices.find((choice) => choice !== said);
-  if (quantity === undefined || !column.choices.includes(said)) return column;
+  const { measure, choices, header } = column;
+  const same = all.filter((other) => other !== column && other.measure === measure);
+  const others = new Set(same.map((other) => other.quantity));
+  const [said] = others;
+  const quantity = choices.find((choice) => choice !== said);
+  const isLeft = others.size === 1 && said !== undefined && choices.includes(said) && isBare(header.meaning);
+  if (!isLeft || measure === undefined || quantity === undefined) return column;
   return { ...column, quantity, choices: [], why: `the other ${measure} column is the ${said}` };
 }
 
-/** How the plant looks told in words is a note; told in figures it is a scale of 0 to 3. */
+/**
+ * How the plant looks told in words is a note, which loses no figure among them; told in figures it is a scale of 0 to
+ * 3.
+ */
 export function wordsAreNotes(column: Column): Column {
   const isLook =
     column.quantity !== undefined && plantLookOf(column.quantity) !== undefined && column.answer === undefined;
