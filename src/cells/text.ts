@@ -12,6 +12,7 @@ function made(text: string): string {
   return text
     .replace(/[\u00ba\u02da]/g, "\u00b0")
     .replace(/ß/g, "ss")
+    .replace(/[Łł]/g, "l")
     .normalize("NFKC")
     .normalize("NFD")
     .replace(marks, "")

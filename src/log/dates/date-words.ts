@@ -22,7 +22,7 @@ export const dateOrderPatterns = {
   "month first": /\bm{1,2}[./-]d{1,2}[./-]y{1,4}\b/,
 } as const;
 
-/** Parts of the day, in their order; they order nothing to the minute. */
+/** Parts of the day, in their order from 0; they order nothing to the minute. */
 const dayParts = [
   "am a.m. morning morgens morgen manana matin ochtend mattina manha rano vormittag",
   "noon midday mittag mittags mediodia midi middag mezzogiorno poludnie",
@@ -31,8 +31,7 @@ const dayParts = [
   "night nacht noche nuit notte noc",
 ] as const;
 export const partsOfDay: ReadonlyMap<string, number> =
-  new Map(dayParts.flatMap((words, at) => words.split(" ").map((word) => [word, at + 1] as const)));
-
+  new Map(dayParts.flatMap((words, at) => words.split(" ").map((word) => [word, at] as const)));
 
 /** The names of the weekdays and what they are shortened to. */
 const weekdayNames =
@@ -41,7 +40,8 @@ const weekdayNames =
   "lun(?:es|di|edi)?|martes|mardi|martedi|mie(?:rcoles)?|mer(?:credi|coledi)?|jue(?:ves)?|jeu(?:di)?|gio(?:vedi)?|vie(?:rnes)?|" +
   "ven(?:dredi|erdi)?|sab(?:ado|ato)?|sam(?:edi)?|dom(?:ingo|enica)?|dim(?:anche)?|" +
   "ma(?:andag)?|dinsdag|wo(?:ensdag)?|donderdag|vr(?:ijdag)?|za(?:terdag)?|zo(?:ndag)?|" +
-  "segunda|terca|quarta|quinta|sexta|pon(?:iedzialek)?|wt(?:orek)?|sr(?:oda)?|czw(?:artek)?|pt|piatek|sob(?:ota)?|nd|niedziela";
+  "seg|ter|qua|qui|sex|(?:segunda|terca|quarta|quinta|sexta)(?:-feira)?|" +
+  "pon(?:iedzialek)?|wt(?:orek)?|sr(?:oda)?|czw(?:artek)?|pt|piatek|sob(?:ota)?|nd|niedz(?:iela)?";
 
 /** A cell that is a weekday and nothing else. */
 export const weekdayWord = new RegExp(`^(?:${weekdayNames})\\.?$`);

@@ -48,13 +48,13 @@ export function timeReader(hoursOnly: boolean): (cell: unknown) => TimeCell | un
   };
 }
 
-/** Which part of the day a cell of the row names; 0 where none does. */
-export function partOfDayIn(cells: readonly unknown[]): number {
+/** Which part of the day a cell of the row names, counted from the morning. */
+export function partOfDayIn(cells: readonly unknown[]): number | undefined {
   for (const cell of cells) {
     const rank = typeof cell === "string" && cell.length <= longestPart ? partsOfDay.get(plain(cell)) : undefined;
     if (rank !== undefined) return rank;
   }
-  return 0;
+  return undefined;
 }
 
 /** "nachmittags" */

@@ -50,6 +50,6 @@ export interface RowRead {
   readonly holds: boolean;
   /** The time of day that its time column says, as a part of a day. */
   readonly clock: number | undefined;
-  /** From 1 for the morning to 5 for the night, where a cell says so; 0 where none does. */
-  readonly partOfDay: number;
+  /** From 0 for the morning to 4 for the night, where a cell says so. */
+  readonly partOfDay: number | undefined;
 }

@@ -49,7 +49,8 @@ export function rowReader(source: RowSource): RowReader {
     date === undefined ? undefined : readDates(grid, date.column, firstRow, answers.dateOrder ?? source.statedOrder);
   const time = of("time");
   const timeOf = timeReader(time !== undefined && isHoursOnly(grid, time.column, firstRow));
-  const hasPartsOfDay = grid.cells.slice(firstRow, firstRow + rowsLookedAt).some((cells) => partOfDayIn(cells) > 0);
+  const firstRows = grid.cells.slice(firstRow, firstRow + rowsLookedAt);
+  const hasPartsOfDay = firstRows.some((cells) => partOfDayIn(cells) !== undefined);
   const read = (row: number): RowRead => {
     const cells = grid.cells[row] ?? [];
     const found: { draft: Draft; problems: CellProblem[] } = { draft: emptyDraft(row), problems: [] };
@@ -63,7 +64,7 @@ export function rowReader(source: RowSource): RowReader {
     return {
       draft: found.draft, problems: found.problems, holds,
       clock: clock !== undefined && "part" in clock ? clock.part : undefined,
-      partOfDay: isOpen || hasPartsOfDay ? partOfDayIn(cells) : 0,
+      partOfDay: isOpen || hasPartsOfDay ? partOfDayIn(cells) : undefined,
     };
   };
   return { read, dateOrderOpen: dates?.asks === true };

@@ -16,13 +16,15 @@ export function takeDayAbove(
   const missing = problems.find(({ reason }) => reason === noDate);
   const day = above?.draft.day;
   if (missing === undefined || above === undefined || day === undefined) return problems;
-  const laterClock = clock !== undefined && above.clock !== undefined && clock > above.clock;
-  const laterPart = partOfDay > above.partOfDay && above.partOfDay > 0;
-  if (!laterClock && !laterPart && !isOtherVessel(draft.vessel, day, rows)) return problems;
-  draft.day = laterClock ? Math.floor(day) + clock : day;
+  const laterClock = isLater(clock, above.clock);
+  if (!laterClock && !isLater(partOfDay, above.partOfDay) && !isOtherVessel(draft.vessel, day, rows)) return problems;
+  draft.day = laterClock ? Math.floor(day) + Number(clock) : day;
   const said = "no date: taken for the day of the row above";
   return problems.map((problem) => (problem === missing ? { ...missing, used: true, reason: said } : problem));
 }
+
+const isLater = (one: number | undefined, other: number | undefined): boolean =>
+  one !== undefined && other !== undefined && one > other;
 
 /** What the row above says of its moment. */
 export type Above = Pick<RowRead, "draft" | "clock" | "partOfDay">;
