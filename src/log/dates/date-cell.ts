@@ -55,10 +55,8 @@ export function dateCell(cell: unknown, date1904: boolean): DateCell {
 
 function dateOfNumber(cell: number, date1904: boolean): DateCell {
   if (cell >= serials[0] && cell < serials[1]) return { kind: "day", day: date1904 ? cell + days1904 : cell };
-  if (Number.isInteger(cell) && cell >= 19_900_101 && cell <= 20_991_231) {
-    return civil(Math.floor(cell / 10_000), Math.floor(cell / 100) % 100, cell % 100, undefined);
-  }
-  return none("is not a date");
+  if (!/^\d{8}$/.test(String(cell))) return none("is not a date");
+  return civil(Math.floor(cell / 10_000), Math.floor(cell / 100) % 100, cell % 100, undefined);
 }
 
 function either(found: RegExpExecArray): DateCell {

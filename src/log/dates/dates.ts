@@ -30,7 +30,7 @@ export function readDates(grid: LogGrid, column: number, firstRow: number, state
     : typed;
   const evidence = dateOrder(dates);
   const order = stated ?? evidence.order;
-  const swapped = order === "day first" && evidence.needed && couldBeSwapped(dates);
+  const swapped = evidence.needed && couldBeSwapped(dates);
   return {
     asks: evidence.needed && order === undefined,
     at: (row) => dayAt(dates[row], grid.cells[row]?.[column], order, swapped),
@@ -48,7 +48,7 @@ function dayAt(date: DateCell | undefined, cell: unknown, order: DateOrder | und
   if (order === undefined) return "waits";
   const day = settledDay(date, order);
   return day === undefined
-    ? { reason: `${quoted(cell)} is not a day of the calendar when the ${order.split(" ")[0] ?? ""} comes first` }
+    ? { reason: `${quoted(cell)} is not a day of the calendar, read ${order}` }
     : { day };
 }
 
@@ -56,11 +56,5 @@ function dayAt(date: DateCell | undefined, cell: unknown, order: DateOrder | und
  * A sheet set to month-first turns 5/6 into a true date of its own making and leaves 13/6 as text. When the text dates
  * all have a day above 12, the true ones are those it could turn.
  */
-function couldBeSwapped(dates: readonly (DateCell | undefined)[]): boolean {
-  let turned = 0;
-  for (const date of dates) {
-    if (date?.kind === "either" && date.first <= 12) return false;
-    if (date?.kind === "day") turned += 1;
-  }
-  return turned > 0;
-}
+const couldBeSwapped = (dates: readonly (DateCell | undefined)[]): boolean =>
+  dates.every((date) => date?.kind !== "either" || date.first > 12);

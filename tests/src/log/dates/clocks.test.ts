@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readLog } from "../../../src/index";
+import { readLog } from "../../../../src/index";
 
 /** The clock that a log of one day gives its rows, in hours; `undefined` where the cell is told of and not read. */
 function hoursOf(...clocks: readonly (number | string)[]): (number | undefined)[] {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
-import { readLog } from "../../../src/index";
-import { times } from "../../laws/times";
+import { readLog } from "../../../../src/index";
+import { times } from "../../../laws/times";
 
 const dayOf = (date: unknown, date1904 = false): number | undefined =>
   readLog({ cells: [["Date", "Runoff EC mS/cm"], [date, 2.1], ["2024-01-13", 2.2]], date1904 }).rows[0]?.day;
@@ -58,6 +58,9 @@ describe("dates of a log", () => {
     ["45443.5", 45_443.5],
     ["13/4/24", 45_395],
     ["1.4.24", 45_383],
+    ["13/4/10", 40_281],
+    [19_900_101, 32_874],
+    [20_991_231, 73_050],
     ["31/12/2099", 73_050],
     ["1990-01-01", 32_874],
     ["2024-04-01 at noonish", 45_383],
@@ -67,7 +70,8 @@ describe("dates of a log", () => {
     expect(dayOf(text)).toBe(day);
   });
 
-  it.each([19_999, 80_300, 90_000, "2150-01-01", "1989-12-31", "3 foo 2024", 19_891_231, 21_000_101, "2023-02-29", "2024-13-01", "0", "45", "31/31/2024", "24-05-03", "1/2/3", "2024", "20240230", "yesterday", "1850-01-01"])("%s is no day of a log", (text) => {
+  it.each([
+    20_240_530.5, "13/4/09", 19_999, 80_300, 90_000, "2150-01-01", "1989-12-31", "3 foo 2024", 19_891_231, 21_000_101, "2023-02-29", "2024-13-01", "0", "45", "31/31/2024", "24-05-03", "1/2/3", "2024", "20240230", "yesterday", "1850-01-01"])("%s is no day of a log", (text) => {
     expect(dayOf(text)).toBeUndefined();
   });
 
@@ -81,7 +85,12 @@ describe("dates of a log", () => {
   it("refuses 24-05-13 and 24-05-14, which would be the 24th of May in 2013 and 2014", () => {
     const reading = readLog({ cells: [["Date", "Runoff EC mS/cm"], ["24-05-13", 2.1], ["24-05-14", 2.2]] });
     expect(reading.rows.map(({ day }) => day)).toEqual([undefined, undefined]);
-    expect(reading.problems.every(({ reason }) => reason.includes("begin with its year"))).toBe(true);
+    expect(reading.problems.map(({ reason }) => reason)).toEqual(Array(2).fill(expect.stringContaining("begin with its year")));
+  });
+
+  it("reads 2024-05-15, which says its year in full, among 24-05-13 and 24-05-14, which it refuses", () => {
+    const cells = [["Date", "Runoff EC mS/cm"], ["24-05-13", 2.1], ["24-05-14", 2.2], ["2024-05-15", 2.3], ["16/5/2024", 2.4]];
+    expect(readLog({ cells }).rows.map(({ day }) => day)).toEqual([undefined, undefined, 45_427, 45_428]);
   });
 
   it("asks whether 3/5/2024 is in March or in May when no date of the column tells", () => {
