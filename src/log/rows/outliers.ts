@@ -25,10 +25,11 @@ type Field = (typeof multiples)[number][1];
  * out; an EC that is only far off is used with a doubt, for it may be the trouble itself.
  */
 export function dropOutliers(rows: readonly Draft[], columns: readonly ColumnReading[]): CellProblem[] {
+  const vessels = [...byVessel(rows).values()];
   return multiples.flatMap(([quantity, field]) => {
     const column = columns.find((each) => holds(each, quantity));
     if (column === undefined) return [];
-    return [...inAnotherUnit(rows, field, column), ...slips(rows, field, column)];
+    return [...inAnotherUnit(rows, field, column), ...slips(vessels, field, column)];
   });
 }
 
@@ -78,18 +79,13 @@ const engineUnit = (unit: ColumnReading["unit"]): string =>
   ["L", "mL", "gal", "qt", "fl oz"].includes(String(unit)) ? "L" : "mS/cm";
 
 /** Single EC readings far above, and for the runoff also far below, what the same vessel shows before and after. */
-function slips(rows: readonly Draft[], field: Field, { column }: ColumnReading): CellProblem[] {
+function slips(vessels: readonly (readonly Draft[])[], field: Field, { column }: ColumnReading): CellProblem[] {
   if (field !== "inputEc" && field !== "runoffEc") return [];
   const found: CellProblem[] = [];
-  for (const own of byVessel(rows).values()) {
-    const read: Draft[] = [];
-    const values: number[] = [];
-    for (const draft of own) {
-      const value = draft[field];
-      if (value === undefined) continue;
-      read.push(draft);
-      values.push(value);
-    }
+  for (const own of vessels) {
+    if (allAlike(own, field)) continue;
+    const read = own.filter((row) => row[field] !== undefined);
+    const values = read.map((row) => Number(row[field]));
     for (const [at, draft] of read.entries()) {
       if (isLike(values[at], values[at - 1] ?? values[at + 1])) continue;
       const usual = usualAround(values, at);
@@ -112,6 +108,18 @@ function byVessel(rows: readonly Draft[]): Map<string | undefined, Draft[]> {
     else found.set(row.vessel, [row]);
   }
   return found;
+}
+
+/** Whether every reading is like the one before it, so that none stands out: so it is with nearly all pots. */
+function allAlike(rows: readonly Draft[], field: Field): boolean {
+  let before: number | undefined;
+  for (const row of rows) {
+    const value = row[field];
+    if (value === undefined) continue;
+    if (before !== undefined && !isLike(value, before)) return false;
+    before = value;
+  }
+  return true;
 }
 
 /**

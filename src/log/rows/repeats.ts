@@ -6,19 +6,21 @@ type Cells = readonly unknown[];
  * Finds the earlier row that a row repeats in every cell; hashes first, for a long log has many rows and few repeats.
  */
 export function repeatFinder(rows: readonly Cells[]): (row: number, under: string | undefined) => number | undefined {
-  const latest = new Map<number, number>();
-  /** For each row the one before it with the same hash, and one more, so that 0 is none. */
+  /** By the end of its hash the latest row, and for each row the one before it; one more, so that 0 is none. */
+  const latest = new Int32Array(2 ** Math.ceil(Math.log2(rows.length + 1)));
   const before = new Int32Array(rows.length);
+  const hashes = new Int32Array(rows.length);
   const headings = new Map<number, string | undefined>();
   return (row, under) => {
     const cells = rows[row] ?? [];
     const hash = hashOf(cells);
-    const alike = latest.get(hash);
+    const end = hash & (latest.length - 1);
     if (under !== undefined) headings.set(row, under);
-    for (let other = alike; other !== undefined && other >= 0; other = (before[other] ?? 0) - 1)
-      if (headings.get(other) === under && sameCells(cells, rows[other] ?? [])) return other;
-    if (alike !== undefined) before[row] = alike + 1;
-    latest.set(hash, row);
+    for (let other = (latest[end] ?? 0) - 1; other >= 0; other = (before[other] ?? 0) - 1)
+      if (hashes[other] === hash && headings.get(other) === under && sameCells(cells, rows[other] ?? [])) return other;
+    hashes[row] = hash;
+    before[row] = latest[end] ?? 0;
+    latest[end] = row + 1;
     return undefined;
   };
 }
@@ -32,17 +34,20 @@ function sameCells(one: Cells, other: Cells): boolean {
   return true;
 }
 
-/** FNV-1a over the cells that are filled; 32 bits. */
+/** FNV-1a over the cells that are filled, its upper half folded into the lower; 32 bits. */
 function hashOf(cells: Cells): number {
   let hash = fnvStart;
   for (let at = 0; at < cells.length; at += 1) {
     const cell = cells[at];
-    if (isBlank(cell)) continue;
-    hash = Math.imul(hash ^ at, fnvPrime);
-    if (typeof cell === "number") hash = Math.imul(Math.imul(hash ^ cell, fnvPrime) ^ (cell * finest), fnvPrime);
-    else if (typeof cell === "string")
-      for (let place = 0; place < cell.length; place += 1) hash = Math.imul(hash ^ cell.charCodeAt(place), fnvPrime);
+    if (typeof cell === "number") hash = Math.imul(Math.imul(hash ^ at ^ cell, fnvPrime) ^ (cell * finest), fnvPrime);
+    else if (typeof cell === "string" && !isBlank(cell)) hash = withText(hash ^ at, cell);
   }
+  return hash ^ (hash >>> 16);
+}
+
+function withText(start: number, text: string): number {
+  let hash = start;
+  for (let place = 0; place < text.length; place += 1) hash = Math.imul(hash ^ text.charCodeAt(place), fnvPrime);
   return hash;
 }
 
