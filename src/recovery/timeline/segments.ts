@@ -20,20 +20,12 @@ const shortestGapDays = 2;
  * @example segments([1, 2, 3, 20].map((day, row) => ({ day, value: 2, row }))).length // 2
  */
 export function segments(points: readonly TimelinePoint[]): readonly (readonly TimelinePoint[])[] {
-  const longest = longestPause(points);
-  const cut: TimelinePoint[][] = [];
-  let before: TimelinePoint | undefined;
-  for (const each of points) {
-    const current = cut.at(-1);
-    if (before === undefined || current === undefined || each.day - before.day > longest) cut.push([each]);
-    else current.push(each);
-    before = each;
-  }
-  return cut;
-}
-
-function longestPause(points: readonly TimelinePoint[]): number {
-  const pauses = points.slice(1).map(({ day }, place) => day - (points[place]?.day ?? day));
-  if (pauses.length === 0) return shortestGapDays;
-  return Math.max(shortestGapDays, gapPauses * median(pauses));
+  const pauseBefore = (place: number): number => (points[place]?.day ?? NaN) - (points[place - 1]?.day ?? NaN);
+  const afterPauses: number[] = [];
+  for (let place = 1; place < points.length; place++)
+    if (pauseBefore(place) > shortestGapDays) afterPauses.push(place);
+  if (afterPauses.length === 0) return points.length === 0 ? [] : [points];
+  const usual = median(points.slice(1).map((_, at) => pauseBefore(at + 1)));
+  const afterGaps = afterPauses.filter((place) => pauseBefore(place) > gapPauses * usual);
+  return [0, ...afterGaps].map((start, nth) => points.slice(start, afterGaps[nth]));
 }

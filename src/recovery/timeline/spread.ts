@@ -23,16 +23,20 @@ export function spread(points: readonly TimelinePoint[], slices: number): readon
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return [];
   const width = (last.day - first.day) / slices || 1;
-  const held = new Map<number, TimelinePoint[]>();
-  for (const point of points) {
-    const place = Math.min(slices - 1, Math.floor((point.day - first.day) / width));
-    const slice = held.get(place);
-    if (slice === undefined) held.set(place, [point]);
-    else slice.push(point);
+  const sliceOf = ({ day }: TimelinePoint): number => Math.min(slices - 1, Math.floor((day - first.day) / width));
+  const found: SliceSpread[] = [];
+  for (let start = 0; start < points.length; ) {
+    const slice = sliceOf(points[start] ?? first);
+    let end = start + 1;
+    while (end < points.length && sliceOf(points[end] ?? last) === slice) end += 1;
+    found.push(spreadOf(points.slice(start, end)));
+    start = end;
   }
-  return [...held.values()].map((slice) => {
-    const values = slice.map(({ value }) => value);
-    const middle = ((slice[0]?.day ?? 0) + (slice.at(-1)?.day ?? 0)) / 2;
-    return { day: middle, low: Math.min(...values), middle: median(values), high: Math.max(...values) };
-  });
+  return found;
+}
+
+function spreadOf(slice: readonly TimelinePoint[]): SliceSpread {
+  const values = new Float64Array(slice.map(({ value }) => value)).sort();
+  const day = ((slice[0]?.day ?? 0) + (slice.at(-1)?.day ?? 0)) / 2;
+  return { day, low: values[0] ?? NaN, middle: median(values), high: values.at(-1) ?? NaN };
 }
