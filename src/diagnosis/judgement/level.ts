@@ -1,5 +1,6 @@
 import { type Band } from "../../bands/band";
 import { isAbove, isBelow } from "../../maths/compare";
+import { latest as latestIn } from "../../maths/latest";
 import { median } from "../../maths/median";
 import { quantities } from "../../quantities";
 import { type Entry } from "./entry";
@@ -43,13 +44,13 @@ export interface Level extends LevelTrend {
  * tell it.
  */
 export function levelOf(rows: readonly Entry[], name: "ph" | "ec", band: Band, water = 0): Level | undefined {
-  const read = rows.flatMap(({ runoffPh, runoffEc, day, place }) => {
+  const read = latestIn(rows, trendReadings, ({ runoffPh, runoffEc, day, place }) => {
     const value = name === "ph" ? runoffPh : runoffEc === undefined ? undefined : runoffEc - water;
-    return value === undefined ? [] : [{ value, day, place }];
+    return value === undefined ? undefined : { value, day, place };
   });
   const [latest, before] = [read.at(-1), read.at(-2)];
   if (latest === undefined || !rows.slice(-2).some(({ place }) => place === latest.place)) return undefined;
-  const values = read.slice(-trendReadings).map(({ value }) => value);
+  const values = read.map(({ value }) => value);
   const side = sideOf(latest.value, name, band);
   const sideBefore = before === undefined ? undefined : sideOf(before.value, name, band);
   const heading = trendOf(values, name);

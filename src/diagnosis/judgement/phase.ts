@@ -1,5 +1,6 @@
 import { type Medium } from "../../bands/media-table";
 import { containerCapacity } from "../../flush/container-capacity";
+import { lastPlace } from "../../maths/latest";
 import { median } from "../../maths/median";
 import { usualRamp } from "../../mix/recovery-feed";
 import { type Litres } from "../../quantities";
@@ -53,7 +54,7 @@ export function phaseOf(entries: readonly Entry[], size: PotSize): PhaseFound {
   const isFlush = flushFinder(filled, size);
   const flushed = filled.map(isFlush);
   const last = flushed.lastIndexOf(true);
-  const plain = filled.filter((_, at) => flushed[at] !== true);
+  const plain = last < 0 ? filled : filled.filter((_, at) => flushed[at] !== true);
   if (last < 0)
     return {
       phase: "quiet",
@@ -89,9 +90,9 @@ function flushFinder(filled: readonly Entry[], { containerLitres, medium }: PotS
   const litres = filled.flatMap(({ inputLitres }) =>
     inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : [],
   );
-  const feeds = filled.flatMap(({ inputEc }) => (inputEc !== undefined && inputEc >= weakestFeedEc ? [inputEc] : []));
   const usual = litres.length === 0 ? Infinity : median(litres);
-  const feed = feeds.length === 0 ? 0 : median(feeds);
+  let known: number | undefined;
+  const usualFeed = (): number => (known ??= usualFeedOf(filled));
   const holds =
     containerLitres === undefined || medium === undefined || medium === "water culture"
       ? Infinity
@@ -101,9 +102,15 @@ function flushFinder(filled: readonly Entry[], { containerLitres, medium }: PotS
     if (tells(entry, "flush", "pH reset")) return true;
     const { inputEc, inputLitres } = entry;
     if (inputEc === undefined || inputLitres === undefined) return false;
-    const isWeak = inputEc < weakestFeedEc || inputEc < weakShare * feed;
-    return isWeak && inputLitres >= least && (shareDrained(entry) ?? 0) > flushDrains;
+    const runsThrough = inputLitres >= least && (shareDrained(entry) ?? 0) > flushDrains;
+    return runsThrough && (inputEc < weakestFeedEc || inputEc < weakShare * usualFeed());
   };
+}
+
+/** The middle of what was fed; 0 where no row tells it. */
+function usualFeedOf(filled: readonly Entry[]): number {
+  const feeds = filled.flatMap(({ inputEc }) => (inputEc !== undefined && inputEc >= weakestFeedEc ? [inputEc] : []));
+  return feeds.length === 0 ? 0 : median(feeds);
 }
 
 /** The first row of the flush that ends at `last`. */
@@ -125,7 +132,7 @@ function flushesUpTo(filled: readonly Entry[], flushed: readonly boolean[], last
 
 /** A repotted plant stands in another medium: what was read before is history. */
 function sinceRepotting(rows: readonly Entry[]): readonly Entry[] {
-  const at = rows.map((entry) => tells(entry, "repotting")).lastIndexOf(true);
+  const at = lastPlace(rows, (entry) => tells(entry, "repotting"));
   const since = at < 0 ? rows : rows.slice(at);
   return since.some(isRead) ? since : rows;
 }

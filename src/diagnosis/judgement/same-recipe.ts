@@ -1,4 +1,5 @@
 import { plain } from "../../cells/text";
+import { lastPlace } from "../../maths/latest";
 import { median } from "../../maths/median";
 import { type Entry, isFeed, tells } from "./entry";
 import { percentText } from "./says/figures";
@@ -25,7 +26,8 @@ const otherWay = 0.1;
  * @param read the readings since the latest calibration, oldest first
  */
 export function sameRecipeDrift(read: readonly Entry[]): string[] {
-  const changed = read.map((entry) => tells(entry, "feed change") && !isSaidSame(entry)).lastIndexOf(true);
+  if (!read.some(isSaidSame)) return [];
+  const changed = lastPlace(read, (entry) => tells(entry, "feed change") && !isSaidSame(entry));
   const feeds = read.slice(Math.max(0, changed)).filter(isFeed);
   if (feeds.length < fewestFeeds || !feeds.slice(1).some(isSaidSame)) return [];
   const moved = shareMoved(feeds.flatMap(({ inputEc }) => inputEc ?? []));

@@ -1,3 +1,4 @@
+import { latest } from "../../maths/latest";
 import { median } from "../../maths/median";
 import { type Entry, isFeed, isWater } from "./entry";
 import { figureIn } from "./note-figures";
@@ -10,9 +11,10 @@ const wateryShare = 0.8;
 
 /** The EC of the latest water poured by itself, or what a note says of it. */
 export function waterEcOf(all: readonly Entry[]): number | undefined {
+  const water = all.filter(isWater);
+  if (water.length === 0) return figureIn(all, "water EC");
   const fed = all.filter(isFeed).flatMap(({ inputEc }) => inputEc ?? []);
   const most = fed.length === 0 ? Infinity : wateryShare * median(fed);
-  const isOwn = ({ inputEc }: Entry): boolean => inputEc !== undefined && inputEc <= most;
-  const poured = all.filter((entry) => isOwn(entry) && isWater(entry)).at(-1)?.inputEc;
+  const [poured] = latest(water, 1, ({ inputEc }) => (inputEc !== undefined && inputEc <= most ? inputEc : undefined));
   return poured ?? figureIn(all, "water EC");
 }

@@ -1,4 +1,5 @@
 import { type Band } from "../../bands/band";
+import { latest } from "../../maths/latest";
 import { median } from "../../maths/median";
 import { quantities } from "../../quantities";
 import { doubts } from "../doubts";
@@ -67,7 +68,7 @@ export function trustIn(rows: readonly Entry[], all: readonly Entry[], options: 
 
 /** A leap that a calibration followed is explained; the readings since are believed. */
 const sinceCalibrated = (read: readonly Entry[], calibrations: readonly Entry[]): readonly Entry[] =>
-  read.filter(({ place }) => place >= (calibrations.at(-1)?.place ?? -1));
+  calibrations.length === 0 ? read : read.filter(({ place }) => place >= (calibrations.at(-1)?.place ?? -1));
 
 /** The note that the meter was found to be off, until a calibration after it. */
 function saidOff(all: readonly Entry[], calibrations: readonly Entry[]): string[] {
@@ -96,9 +97,10 @@ function overdue(calibrations: readonly Entry[], daysSince: number | undefined):
 
 /** Input and runoff pH alike to the last digit, row after row. */
 function pinned(read: readonly Entry[]): string[] {
-  const pairs = read.filter(({ inputPh, runoffPh }) => inputPh !== undefined && runoffPh !== undefined);
+  const pairs = latest(read, equalRows, (entry) =>
+    entry.inputPh === undefined || entry.runoffPh === undefined ? undefined : entry,
+  );
   const alike = pairs
-    .slice(-equalRows)
     .filter(({ inputPh, runoffPh }) => Math.abs((inputPh ?? 0) - (runoffPh ?? 0)) < quantities.ph.resolution / 2);
   const dead = pairs
     .slice(-pinnedRows)

@@ -1,3 +1,4 @@
+import { latest } from "../../maths/latest";
 import { median } from "../../maths/median";
 import { daysBetween, type Entry, litresKept, shareDrained, tells } from "./entry";
 import { littleRunoff, muchRunoff, noRunoff } from "./limits";
@@ -37,13 +38,11 @@ export function waterBalance(
   before: readonly Entry[] = [],
 ): WaterBalance {
   const all = [...before, ...rows];
-  const shares = rows.flatMap((entry) => shareDrained(entry) ?? []).slice(-shareWaterings);
+  const shares = latest(rows, shareWaterings, shareDrained);
   const share = shares.length > 0 ? median(shares) : given;
   const isScant = rows.slice(-notedRows).some((entry) => tells(entry, "little drain"));
-  const poured = all
-    .flatMap(({ inputLitres }) => (inputLitres !== undefined && inputLitres > 0 ? [inputLitres] : []))
-    .slice(-shareWaterings);
-  const kept = all.flatMap((entry) => litresKept(entry) ?? []).slice(-shareWaterings);
+  const poured = latest(all, shareWaterings, ({ inputLitres = 0 }) => (inputLitres > 0 ? inputLitres : undefined));
+  const kept = latest(all, shareWaterings, litresKept);
   return {
     share,
     runoff: share !== undefined ? runoffWord(share) : isScant ? "little" : undefined,
@@ -65,7 +64,7 @@ function runoffWord(share: number): NonNullable<WaterBalance["runoff"]> {
  * unlogged: the milder of the two is told.
  */
 function drinksNow(rows: readonly Entry[]): number | undefined {
-  const told = rows.filter((entry) => litresKept(entry) !== undefined);
+  const told = rows.filter((entry) => shareDrained(entry) !== undefined);
   if (told.length < fewestWaterings) return undefined;
   const byWatering = latestOverBefore(told.flatMap((entry) => litresKept(entry) ?? []));
   const byDay = latestOverBefore(told.flatMap((entry, at) => litresADay(told[at - 1], entry) ?? []));
