@@ -12,11 +12,34 @@ export interface Dated {
  * @throws {Refusal} `not-a-number` when a day or a value is not finite
  */
 export function inOrder(readings: readonly Dated[]): readonly Dated[] {
-  for (const { day, value } of readings) {
-    if (Number.isFinite(day) && Number.isFinite(value)) continue;
-    throw new Refusal("not-a-number", { quantity: "a reading", given: `${value} on day ${day}` });
+  let isInOrder = true;
+  let before = readings[0];
+  for (const reading of readings) {
+    const { day, value } = reading;
+    if (!(Number.isFinite(day) && Number.isFinite(value)))
+      throw new Refusal("not-a-number", { quantity: "a reading", given: `${value} on day ${day}` });
+    if (before !== undefined && byDay(before, reading) > 0) isInOrder = false;
+    before = reading;
   }
-  return [...readings].sort((a, b) => a.day - b.day || a.value - b.value);
+  return isInOrder ? readings : [...readings].sort(byDay);
+}
+
+const byDay = (a: Dated, b: Dated): number => a.day - b.day || a.value - b.value;
+
+/** Days and values side by side, for counting among them. */
+export interface DatedColumns {
+  readonly days: Float64Array;
+  readonly values: Float64Array;
+}
+
+/** The readings as two columns, in their own order. */
+export function columnsOf(readings: readonly Dated[]): DatedColumns {
+  const [days, values] = [new Float64Array(readings.length), new Float64Array(readings.length)];
+  for (const [place, { day, value }] of readings.entries()) {
+    days[place] = day;
+    values[place] = value;
+  }
+  return { days, values };
 }
 
 /** Days from the first to the last of readings in order of time. */

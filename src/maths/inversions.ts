@@ -26,7 +26,7 @@ export interface Inversions {
  */
 export function inversions(values: Float64Array, onInversions?: OnInversions): Inversions {
   const { length } = values;
-  let from: Ranked = { values: Float64Array.from(values), places: Int32Array.from(values, (_, place) => place) };
+  let from: Ranked = { values: Float64Array.from(values), places: asTheyStand(length) };
   let to: Ranked = { values: new Float64Array(length), places: new Int32Array(length) };
   let count = 0;
   for (let width = 1; width < length; width *= 2) {
@@ -37,6 +37,13 @@ export function inversions(values: Float64Array, onInversions?: OnInversions): I
     [from, to] = [to, from];
   }
   return { count, order: from.places };
+}
+
+/** The places 0, 1, 2 of so many values. */
+export function asTheyStand(length: number): Int32Array {
+  const places = new Int32Array(length);
+  for (let place = 0; place < length; place++) places[place] = place;
+  return places;
 }
 
 /** Values and where they stood, side by side: read one after the other, which is what a processor is quick at. */

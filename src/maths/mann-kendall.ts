@@ -1,4 +1,4 @@
-import { type Dated, inOrder } from "./dated";
+import { columnsOf, type Dated, inOrder } from "./dated";
 import { inversions } from "./inversions";
 import { chanceOfTrend } from "./trend-chance";
 
@@ -25,10 +25,7 @@ export interface TrendTest {
  */
 export function mannKendall(readings: readonly Dated[]): TrendTest {
   const ordered = inOrder(readings);
-  const [days, inTime] = [
-    Float64Array.from(ordered, ({ day }) => day),
-    Float64Array.from(ordered, ({ value }) => value),
-  ];
+  const { days, values: inTime } = columnsOf(ordered);
   const values = Float64Array.from(inTime).sort();
   const isRepeated = (column: Float64Array) => (place: number): boolean => column[place] === column[place - 1];
   const [sameDay, sameValue, sameBefore] = [isRepeated(days), isRepeated(values), isRepeated(inTime)];

@@ -92,8 +92,10 @@ function slopeOf({ days, values }: SlopePoints, earlier = 0, later = 0): Slope {
 /** The pairs turned round at the high edge and not yet at the low one, by their places in the low edge's order. */
 function pairsBetween(low: SlopeEdge, high: SlopeEdge, onPairs: OnInversions): void {
   const placeAtHigh = new Float64Array(high.order.length);
-  for (const [at, place] of high.order.entries()) placeAtHigh[place] = at;
-  inversions(Float64Array.from(low.order, (place) => placeAtHigh[place] ?? 0), onPairs);
+  for (let at = 0; at < placeAtHigh.length; at++) placeAtHigh[high.order[at] ?? 0] = at;
+  const inLowOrder = new Float64Array(low.order.length);
+  for (let at = 0; at < inLowOrder.length; at++) inLowOrder[at] = placeAtHigh[low.order[at] ?? 0] ?? 0;
+  inversions(inLowOrder, onPairs);
 }
 
 interface Rising {

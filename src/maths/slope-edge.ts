@@ -1,4 +1,4 @@
-import { inversions } from "./inversions";
+import { asTheyStand, inversions } from "./inversions";
 
 /** Readings in order of day and value, counted in steps from the first one. */
 export interface SlopePoints {
@@ -22,7 +22,7 @@ export interface SlopeEdge {
 
 /** Below all slopes: the readings as they stand. */
 export function belowAll({ days }: SlopePoints): SlopeEdge {
-  return { rank: 0, order: Int32Array.from(days, (_, place) => place) };
+  return { rank: 0, order: asTheyStand(days.length) };
 }
 
 /** Above all slopes: the days turned round, readings of one day as they stand. */

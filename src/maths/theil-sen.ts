@@ -1,5 +1,5 @@
 import { Refusal } from "../refusal";
-import { type Dated, inOrder } from "./dated";
+import { columnsOf, type Dated, inOrder } from "./dated";
 import { median } from "./median";
 import { commonStep } from "./common-step";
 import { slopesAround } from "./pair-slopes";
@@ -28,8 +28,7 @@ export interface RobustLine {
  */
 export function theilSen(readings: readonly Dated[]): RobustLine {
   const ordered = inOrder(readings);
-  const days = Float64Array.from(ordered, ({ day }) => day);
-  const values = Float64Array.from(ordered, ({ value }) => value);
+  const { days, values } = columnsOf(ordered);
   const pairs = pairsOfDifferentDays(days);
   if (!(pairs > 0)) {
     const given = Math.min(1, ordered.length);
