@@ -1,20 +1,4 @@
-import {
-  type Band,
-  bandFor,
-  type ColumnAnswer,
-  type DateOrder,
-  type EcLogUnit,
-  ec25,
-  type Feeder,
-  type Litres,
-  litres,
-  type LogAnswers,
-  type Medium,
-  ownBand,
-  ph,
-  potVolume,
-  Refusal,
-} from "../src/index";
+import { type ColumnAnswer, type DateOrder, type EcLogUnit, type Feeder, type LogAnswers, type Medium } from "../src/index";
 
 /** Limits of the grower's own, as typed; they win over any table once all four are there. */
 export interface OwnLimits {
@@ -110,65 +94,4 @@ export function forPot(
   const changed = { ...potChoices(choices, vessel), ...change };
   const bench = Object.hasOwn(choices.pots, wholeBench) ? {} : { [wholeBench]: changed };
   return { pots: { ...choices.pots, ...bench, [vessel ?? wholeBench]: changed } };
-}
-
-/** The band that the choices name; `undefined` until there is one, or the Refusal that says what is wrong with it. */
-export function bandOf({ medium, feeder, own }: Pick<PotChoices, "medium" | "feeder" | "own">): Band | Refusal | undefined {
-  if (own === undefined || isBlankLimits(own)) return medium === undefined ? undefined : bandFor(medium, feeder);
-  return orRefusal(() => {
-    const [phLow = NaN, phHigh = NaN, ecLow = NaN, ecHigh = NaN] =
-      limitNames.map((name) => typedNumber(own[name], "a limit", "fill in all four limits, or none"));
-    const of = { medium, feeder };
-    return ownBand(ph(phLow, "pH low"), ph(phHigh, "pH high"), ec25(ecLow, "EC low"), ec25(ecHigh, "EC high"), of);
-  });
-}
-
-/** The pot's own volume; `undefined` until it is typed, or the Refusal that says what is wrong with it. */
-export function containerOf({ container }: PotChoices): Litres | Refusal | undefined {
-  if (container.trim() === "") return undefined;
-  return orRefusal(() =>
-    potVolume(
-      litres(typedNumber(container, "the pot's volume", "a number of litres, or leave it empty"), "the pot's volume"),
-    ),
-  );
-}
-
-function orRefusal<T>(work: () => T): T | Refusal {
-  try {
-    return work();
-  } catch (problem) {
-    if (problem instanceof Refusal) return problem;
-    throw problem;
-  }
-}
-
-/** A number in a field of the pane; "5,8" can only be 5.8 there. */
-function typedNumber(text: string, quantity: string, next: string): number {
-  const tidy = text.trim().replace(",", ".");
-  if (/^\d+(\.\d+)?$/.test(tidy)) return Number(tidy);
-  throw new Refusal(tidy === "" ? "missing" : "not-a-number", { quantity, given: text, next });
-}
-
-/** The answers as the log reader wants them: by column of the grid, here found again by header. */
-export function answersFor(choices: Choices, headers: readonly string[]): LogAnswers {
-  const columns = Object.fromEntries(
-    headerKeys(headers).flatMap((key, column) => {
-      const answer = Object.hasOwn(choices.columns, key) ? choices.columns[key] : undefined;
-      return answer === undefined ? [] : [[column, answer] as const];
-    }),
-  );
-  const { ppmScale, ecUnit, volumeUnit, temperatureUnit, dateOrder, headerRow } = choices;
-  const given = Object.entries({ ppmScale, ecUnit, volumeUnit, temperatureUnit, dateOrder, headerRow });
-  return { columns, ...Object.fromEntries(given.filter(([, answer]) => answer !== undefined)) };
-}
-
-/** A name for each column that outlives its moving: its header, numbered where headers repeat. */
-export function headerKeys(headers: readonly string[]): string[] {
-  const seen = new Map<string, number>();
-  return headers.map((header) => {
-    const name = header.trim().toLowerCase();
-    const count = (seen.get(name) ?? 0) + 1;
-    seen.set(name, count);
-    return count === 1 ? name : `${name} #${count}`;
-  });
 }

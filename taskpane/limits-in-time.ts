@@ -1,5 +1,6 @@
 import { type EarlierBand, Refusal } from "../src/index";
-import { bandOf, type EarlierLimits, isBlankLimits, limitNames, type OwnLimits, type PotChoices } from "./choices";
+import { type EarlierLimits, isBlankLimits, limitNames, type OwnLimits, type PotChoices } from "./choices";
+import { bandOf } from "./chosen-pot";
 
 const isSame = (a: OwnLimits | undefined, b: OwnLimits | undefined): boolean =>
   a === b ||

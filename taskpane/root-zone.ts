@@ -10,7 +10,9 @@ import {
   reportOf,
   type Timeline,
 } from "../src/index";
-import { answersFor, bandOf, containerOf, type Choices, potChoices } from "./choices";
+import { type Choices, potChoices } from "./choices";
+import { bandOf, containerOf } from "./chosen-pot";
+import { answersFor } from "./column-answers";
 import { headersOf } from "./headers";
 import { earlierBands } from "./limits-in-time";
 import { type SheetSelection } from "./sheet/read-selection";

@@ -1,4 +1,5 @@
-import { type Choices, headerKeys } from "../choices";
+import { type Choices } from "../choices";
+import { headerKeys } from "../column-answers";
 import { type RootZone } from "../root-zone";
 import { bandText } from "./band-text";
 import {

@@ -1,5 +1,6 @@
 import { type ColumnReading, logQuantities, type LogUnit } from "../../src/index";
-import { type Choices, headerKeys } from "../choices";
+import { type Choices } from "../choices";
+import { headerKeys } from "../column-answers";
 import { type RootZone } from "../root-zone";
 import { columnsWords as words } from "../words/columns";
 import { type Actions } from "./actions";

@@ -1,5 +1,6 @@
 import { type ColumnAnswer, logQuantities, type LogQuestion, type LogQuantity } from "../../src/index";
-import { type Choices, headerKeys } from "../choices";
+import { type Choices } from "../choices";
+import { headerKeys } from "../column-answers";
 import { type RootZone } from "../root-zone";
 import { questionsWords as words } from "../words/questions";
 import { type Actions } from "./actions";

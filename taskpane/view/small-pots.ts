@@ -1,5 +1,6 @@
 import { Refusal, timeline, type TimelineLane } from "../../src/index";
-import { bandOf, type Choices, potChoices } from "../choices";
+import { type Choices, potChoices } from "../choices";
+import { bandOf } from "../chosen-pot";
 import { drawSmallPot, sharedScale } from "../drawing/small-pot";
 import { type ThemeName } from "../drawing/themes";
 import { earlierBands } from "../limits-in-time";
