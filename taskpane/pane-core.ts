@@ -1,9 +1,7 @@
-import { type Choices } from "./choices";
+import type * as LogPart from "./log-part";
 import { type Tool } from "./next-thing";
 import { freshPane, type PaneState } from "./pane-state";
 import { type RootZone } from "./root-zone";
-import { type LogTab } from "./sheet/log-tabs";
-import { type SheetSelection } from "./sheet/read-selection";
 import { type Answer } from "./view/answer-line";
 import { pageWords } from "./words/page";
 import { SheetProblem } from "./workbook";
@@ -14,10 +12,8 @@ export interface PanePage {
   readonly say: (answer: Answer) => void;
   readonly open: (tool: Tool, zone: RootZone) => void;
   readonly placeTimeline: (zone: RootZone) => Promise<string>;
-  /** The sheets of the book that hold logs. */
-  readonly logTabs: () => Promise<readonly LogTab[]>;
-  /** What a selection says, with what was chosen; what an earlier reading tells is not read again. */
-  readonly judged: (selection: SheetSelection, choices: Choices, earlier?: RootZone) => Promise<RootZone>;
+  /** What reads and judges a log, once its script is here. */
+  readonly logPart: () => Promise<typeof LogPart>;
 }
 
 /** The pane's one state, how it is shown, and how what goes wrong is said. */

@@ -1,9 +1,8 @@
-import { choicesFor } from "./kept-choices";
 import { mayBeOwn, ownKind } from "./own-kind";
 import { PaneCore } from "./pane-core";
 import { goTo } from "./sheet/go-to";
 import { readOwnSheet } from "./sheet/own-sheet";
-import { readSelection, type SheetSelection } from "./sheet/read-selection";
+import { type SheetSelection } from "./sheet/read-selection";
 import { selectedPlace, type SheetPlace } from "./sheet/selected-place";
 import { rowsWords } from "./words/rows";
 import { type Haste } from "./workbook";
@@ -48,8 +47,11 @@ export class PaneReading extends PaneCore {
 
   /** The logs of the book, so that one is a press away; looked for after what was asked is shown. */
   private async findLogs(): Promise<void> {
+    // A script that is missing was told of by the reading that asked for it.
+    const part = await this.page.logPart().catch(() => undefined);
+    if (part === undefined) return;
     await this.carryOut(async () => {
-      const logs = await this.page.logTabs();
+      const logs = await part.logTabs();
       if (JSON.stringify(logs) !== JSON.stringify(this.state.logs)) this.become({ logs });
     });
   }
@@ -82,6 +84,7 @@ export class PaneReading extends PaneCore {
   /** Reads a place; when a later reading has begun meanwhile, that one counts. */
   protected async read(place: SheetPlace, haste: Haste): Promise<void> {
     const reading = ++this.readings;
+    const { readSelection, choicesFor } = await this.page.logPart();
     const selection = await readSelection(place, haste);
     const choices = place === this.state.place ? this.state.choices : await choicesFor(selection, this.state);
     if (reading !== this.readings) return;
@@ -97,7 +100,8 @@ export class PaneReading extends PaneCore {
       await paint();
     }
     const { choices, zone } = this.state;
-    const judged = await this.page.judged(selection, choices, zone);
+    const { rootZoneOf } = await this.page.logPart();
+    const judged = rootZoneOf(selection, choices, zone);
     if (choices === this.state.choices) this.become({ place, selection, zone: judged });
     if (rows >= longLogRows) this.say("");
   }

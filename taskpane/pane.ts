@@ -1,13 +1,11 @@
 import { type Choices, forPot, type PotChoices } from "./choices";
 import { daysOn } from "./days-on-sheet";
-import { keepChoices } from "./kept-choices";
 import { type Tool } from "./next-thing";
 import { PaneReading } from "./pane-reading";
 import { type RootZone } from "./root-zone";
 import { followSelection, watchSheets, watchShown, watchViews } from "./sheet/follow";
 import { cellsOfRow, goTo } from "./sheet/go-to";
 import { type LogTab } from "./sheet/log-tabs";
-import { readSelection } from "./sheet/read-selection";
 import { type Actions } from "./view/actions";
 import { rowsWords } from "./words/rows";
 
@@ -35,8 +33,9 @@ export class Pane extends PaneReading implements Actions {
   readonly readAfterWriting = async (change: (zone: RootZone) => Partial<Choices> = () => ({})): Promise<void> => {
     const { place, choices } = this.state;
     if (place === undefined) return;
+    const { readSelection, rootZoneOf, keepChoices } = await this.page.logPart();
     const selection = await readSelection(place);
-    const { columns, ...others } = change(await this.page.judged(selection, choices));
+    const { columns, ...others } = change(rootZoneOf(selection, choices));
     this.state = { ...this.state, choices: { ...choices, ...others, columns: { ...choices.columns, ...columns } } };
     await this.weigh(selection, place);
     await keepChoices(selection, this.state.choices);
@@ -58,6 +57,7 @@ export class Pane extends PaneReading implements Actions {
     this.state = { ...this.state, choices };
     void this.carryOut(async () => {
       await this.weigh(selection, this.state.place);
+      const { keepChoices } = await this.page.logPart();
       await keepChoices(selection, choices);
     });
   };

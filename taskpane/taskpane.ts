@@ -10,15 +10,9 @@ import { type OwnSheet } from "./sheet/own-sheet";
 import { startProblem } from "./start-problem";
 import { applyTheme, currentTheme, watchTheme } from "./theme";
 import { type Answer, AnswerLine } from "./view/answer-line";
-import { columnsSection } from "./view/columns";
 import { button, h, type Part, showAll } from "./view/elements";
-import { potsSection } from "./view/pots";
 import { unlessPressed } from "./view/presses";
-import { questionsSection } from "./view/questions";
 import { rowsSection } from "./view/rows";
-import { setAsideSection } from "./view/set-aside";
-import { settingsSection } from "./view/settings";
-import { standingInWords, standingSection } from "./view/standing";
 import { pageWords } from "./words/page";
 import { SheetProblem } from "./workbook";
 
@@ -34,21 +28,17 @@ const pictureWidth = (): number => Math.max(narrowest, place("standing").clientW
 
 const answerLine = new AnswerLine(place("said"), place("rows"), place("spoken"));
 const say = (answer: Answer): void => { answerLine.show(answer); };
-const picture = new LazyPart(() => import(/* webpackChunkName: "picture" */ "./picture-part"));
-const judgement = new LazyPart(() => import(/* webpackChunkName: "judgement" */ "./judgement-part"));
+const log = new LazyPart(() => import(/* webpackChunkName: "log" */ "./log-part"));
+const picture = new LazyPart(async () => (await log.get()).picturePart());
 const pane = new Pane({
-  judged: async (...given) => {
-    const part = await judgement.get().catch(() => { throw new SheetProblem("unknown", pageWords.notLoaded); });
-    return part.rootZoneOf(...given);
-  },
-  logTabs: async () => (await judgement.get()).logTabs(),
+  logPart: () => log.get().catch(() => { throw new SheetProblem("unknown", pageWords.notLoaded); }),
   render: (state) => { unlessPressed(() => { render(state); }); },
   say,
   open,
   placeTimeline: async (zone) => (await picture.get()).placeTimeline(zone),
 });
 const sheetWork = new LazyPart(async (): Promise<SheetWork> => {
-  const { SheetWork: Work } = await import(/* webpackChunkName: "sheet-work" */ "./sheet-work");
+  const { SheetWork: Work } = await (await log.get()).workPart();
   return new Work({
     say,
     redraw: pane.redraw,
@@ -59,7 +49,7 @@ const sheetWork = new LazyPart(async (): Promise<SheetWork> => {
 });
 
 const flush = new LazyPart(async (): Promise<FlushPart> => {
-  const { FlushPart: Part } = await import(/* webpackChunkName: "flush" */ "./flush-part");
+  const { FlushPart: Part } = await (await log.get()).flushPart();
   return new Part({ say, backToLog: pane.backToLog, readDays: pane.readDays, readAgain: () => pane.lookAt() });
 });
 
@@ -68,7 +58,8 @@ const logParts = ["questions", "pots", "settings", "picture", "work", "columns",
 
 function render(state: PaneState): void {
   answerLine.around(() => { showAll(partsOf(state)); });
-  if (state.own === undefined && state.zone !== undefined) tell("told", standingInWords(state.zone));
+  const { own, zone } = state;
+  if (own === undefined && zone !== undefined) tell("told", log.here?.standingInWords(zone) ?? "");
 }
 
 /** What each part of the page shows. */
@@ -77,29 +68,15 @@ function partsOf({ zone, choices, following, logs, selection, own }: PaneState):
     const empty = [place("rows"), place("logs"), ...logParts].map((part): Part => [part, []]);
     return [...empty, [place("standing"), flushOf(own)], [place("work"), sheetWork.here?.backBar() ?? []]];
   }
+  const { here } = log;
   const always: readonly Part[] = [
-    [place("rows"), rowsSection(zone, following, pane)],
-    [place("logs"), judgement.here?.logsSection(logs, selection?.sheetId, pane) ?? []],
+    [place("rows"), rowsSection(zone && here?.rowsRead(zone), following, pane)],
+    [place("logs"), here?.logsSection(logs, selection?.sheetId, pane) ?? []],
     [place("work"), workSection(zone)],
   ];
-  if (zone === undefined) return always;
-  return [
-    ...always,
-    [place("questions"), questionsSection(zone, choices, pane)],
-    // Until there are limits to judge against, choosing the medium is the next thing.
-    [
-      place("standing"),
-      zone.judgement === undefined
-        ? [...standingSection(zone, pane), ...settingsSection(zone, choices, pane)]
-        : standingSection(zone, pane),
-    ],
-    [place("pots"), potsSection(zone, pane)],
-    [place("settings"), zone.judgement === undefined ? [] : settingsSection(zone, choices, pane)],
-    [place("picture"), pictureOf(zone, choices)],
-    [place("columns"), columnsSection(zone, choices, pane)],
-    [place("aside"), setAsideSection(zone, pane)],
-    [place("limits"), judgement.here?.limitsSection(zone, choices, pane) ?? []],
-  ];
+  if (zone === undefined || here === undefined) return always;
+  const ofLog = Object.entries(here.logParts(zone, choices, pane)).map(([id, shown]): Part => [place(id), shown]);
+  return [...always, ...ofLog, [place("picture"), pictureOf(zone, choices)]];
 }
 
 /** A line that is read out only when it says something new. */
@@ -154,7 +131,7 @@ async function loadedWork(at: string): Promise<SheetWork | undefined> {
 async function start(): Promise<void> {
   applyTheme();
   // Fetched while the host answers; what goes wrong is said when a log is read.
-  judgement.get().catch(() => undefined);
+  log.get().catch(() => undefined);
   const { inTheWay, words } = await startProblem();
   tell("notice", words);
   if (inTheWay) return;

@@ -34,10 +34,14 @@ const drawing = (days: number, aim: number): Bench => ({
 });
 
 const scriptSize: Bench = {
-  name: "the pane's script",
+  name: "the pane's first script",
   run() {
-    const script = readFileSync(path.resolve(import.meta.dirname, "../../dist/taskpane.js"));
-    return { figure: gzipSync(script, { level: 9 }).length / 1000, unit: "kB gzipped", aim: 60, detail: `${(script.length / 1000).toFixed(0)} kB as it is` };
+    const [first, log] = ["taskpane.js", "log.js"].map((name) => {
+      const script = readFileSync(path.resolve(import.meta.dirname, "../../dist", name));
+      return { asItIs: (script.length / 1000).toFixed(0), gzipped: gzipSync(script, { level: 9 }).length / 1000 };
+    });
+    const detail = `${first?.asItIs} kB as it is; the script that reads a log comes beside it: ${log?.gzipped.toFixed(0)} kB gzipped, ${log?.asItIs} as it is`;
+    return { figure: first?.gzipped ?? Number.NaN, unit: "kB gzipped", aim: 60, detail };
   },
 };
 

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { pageWords } from "../../../taskpane/words/page";
 import { rowsWords } from "../../../taskpane/words/rows";
 import { hasBrowser } from "../browser";
 import { climbing } from "./logs";
@@ -127,6 +128,18 @@ describe.skipIf(!hasBrowser)("what is in the way is said in words", () => {
     await expect.poll(() => page.locator("#notice").innerText()).toMatch(words);
     if (works) await expect.poll(() => page.locator("#rows-read").innerText()).toContain("12 rows read");
     else expect(await page.locator("button").count()).toBe(0);
+    await page.close();
+  });
+
+  it("the script that reads a log not loaded: told beside the press, and the same press reads once it can be", async () => {
+    const page = await pane.open({ cells: log }, { missing: ["log.js"] });
+    await expect.poll(() => page.locator("#said").innerText()).toBe(pageWords.notLoaded);
+    expect(await page.locator(".bar:has(#read) + #said[data-tone=wait]").count()).toBe(1);
+    expect(await page.locator("#spoken[role=status]").textContent()).toBe(pageWords.notLoaded);
+    await page.unroute("**/log.js*");
+    await page.click("#read");
+    await expect.poll(() => page.locator("#rows-read").innerText()).toContain("12 rows read");
+    expect(await page.locator("#said").innerText()).toBe("");
     await page.close();
   });
 

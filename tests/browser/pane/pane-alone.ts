@@ -14,8 +14,8 @@ const hostAddress = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js"
 export interface OpenOptions {
   readonly width?: number;
   readonly height?: number;
-  /** Files that cannot be fetched: `functions.js`, or the host's script. */
-  readonly missing?: readonly ("functions.js" | "office.js")[];
+  /** Files that cannot be fetched: the host's script, or one of ours. */
+  readonly missing?: readonly ("functions.js" | "log.js" | "office.js")[];
 }
 
 export interface PaneAlone {
@@ -50,8 +50,8 @@ export async function paneAlone(): Promise<PaneAlone> {
       page.on("console", (message) => { if (message.type() === "error" && missing.length === 0) failures.push(message.text()); });
       await page.setViewportSize({ width, height });
       await page.addInitScript((given) => { window.scene = given; }, scene);
-      await page.route(hostAddress, (route) => missing.includes("office.js") ? route.abort() : route.fulfill({ contentType: "text/javascript", body: hostScript }));
-      if (missing.includes("functions.js")) await page.route("**/functions.js*", (route) => route.abort());
+      await page.route(hostAddress, (route) => route.fulfill({ contentType: "text/javascript", body: hostScript }));
+      for (const script of missing) await page.route(`**/${script}*`, (route) => route.abort());
       await page.goto(address);
       return page;
     },
