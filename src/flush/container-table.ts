@@ -12,8 +12,6 @@ export interface Washing {
   readonly mixing: number;
   /** Container capacities of water beyond which a flush no longer pays and roots only stand wet. */
   readonly capacitiesLimit: number;
-  /** How far the row can be trusted. */
-  readonly standing: "judgement";
   readonly source: string;
 }
 
@@ -26,7 +24,7 @@ const soillessCapacities = 3;
 /** Soil drains slowly and gives its salts back slowly, so the gentler course ends sooner. Common practice. */
 const soilCapacities = 2;
 
-const soilless = { capacitiesLimit: soillessCapacities, standing: "judgement" } as const;
+const soilless = { capacitiesLimit: soillessCapacities } as const;
 
 /**
  * Water held follows published container capacities (43 to 65 % of volume in pots of soilless mix); mixing is a
@@ -38,13 +36,7 @@ export const washingTable: Readonly<Record<DrainedMedium, Washing>> = {
   bark: { shareHeld: 0.5, mixing: 0.6, ...soilless, source: "[sna-bmp-1997] for water held; mixing common practice" },
   "mineral wool": { shareHeld: 0.8, mixing: 0.85, ...soilless, source: "common practice, no source" },
   inert: { shareHeld: 0.3, mixing: 0.6, ...soilless, source: "common practice, no source" },
-  soil: {
-    shareHeld: 0.35,
-    mixing: 0.4,
-    capacitiesLimit: soilCapacities,
-    standing: "judgement",
-    source: "common practice, no source",
-  },
+  soil: { shareHeld: 0.35, mixing: 0.4, capacitiesLimit: soilCapacities, source: "common practice, no source" },
 };
 
 export const drainedMedia = Object.keys(washingTable) as readonly DrainedMedium[];

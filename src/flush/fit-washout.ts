@@ -27,8 +27,7 @@ export function fitWashout(points: readonly WashPoint[], waterEc: Ec25): number 
     rows.reduce((total, row) => total + term(row), 0);
   const weight = sum((row) => row.weight);
   const meanX = sum((row) => row.weight * row.x) / weight;
-  const meanY = sum((row) => row.weight * row.y) / weight;
   const spread = sum((row) => row.weight * (row.x - meanX) ** 2);
-  const rate = -sum((row) => row.weight * (row.x - meanX) * (row.y - meanY)) / spread;
+  const rate = -sum((row) => row.weight * (row.x - meanX) * row.y) / spread;
   return rate > 0 && Number.isFinite(rate) ? rate : undefined;
 }
