@@ -11,12 +11,17 @@ import { Refusal } from "../refusal";
  * @example median([4, 1, 3, 2]) // 2.5
  */
 export function median(values: readonly number[] | Float64Array): number {
-  const sorted = Float64Array.from(values).sort();
+  return middleOf(Float64Array.from(values).sort());
+}
+
+/** The median of values that are sorted already, with the same refusals. */
+export function middleOf(sorted: Float64Array): number {
   const low = sorted[Math.floor((sorted.length - 1) / 2)];
   const high = sorted[Math.floor(sorted.length / 2)];
   if (low === undefined || high === undefined) {
     throw new Refusal("not-enough-readings", { quantity: "median", given: 0, allowed: "1" });
   }
-  if (sorted.every(Number.isFinite)) return low + (high - low) / 2;
+  // What is not finite stands at an end: NaN is sorted last.
+  if (Number.isFinite(sorted[0]) && Number.isFinite(sorted.at(-1))) return low + (high - low) / 2;
   throw new Refusal("not-a-number", { quantity: "one of the values", given: "NaN or Infinity" });
 }

@@ -26,30 +26,31 @@ export interface TimelineReading {
 export class RowInTime implements TimelineReading {
   readonly day: number;
   readonly row: number;
-  readonly #placed: PlacedRow;
-  readonly #band: Band | undefined;
+  /** Not by `#`, which a build for older browsers turns into a map entry for each row. */
+  private readonly placed: PlacedRow;
+  private readonly band: Band | undefined;
 
   constructor(placed: PlacedRow, band: Band | undefined) {
     this.day = placed.day;
     this.row = placed.row;
-    this.#placed = placed;
-    this.#band = band;
+    this.placed = placed;
+    this.band = band;
   }
 
   get values(): readonly LaneFigure[] {
     return laneDefinitions.flatMap(({ name: lane, series }) =>
       series.flatMap(({ role, value: valueAt }) => {
-        const value = valueAt(this.#placed);
+        const value = valueAt(this.placed);
         return value === undefined ? [] : [{ lane, role, value }];
       }),
     );
   }
 
   get flags(): readonly RowFlag[] | undefined {
-    return this.#band === undefined ? undefined : rowFlags(this.#placed, this.#band);
+    return this.band === undefined ? undefined : rowFlags(this.placed, this.band);
   }
 
   get events(): readonly LogEvent[] {
-    return this.#placed.events;
+    return this.placed.events;
   }
 }

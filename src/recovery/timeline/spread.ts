@@ -1,4 +1,4 @@
-import { median } from "../../maths/median";
+import { middleOf } from "../../maths/median";
 import { type TimelinePoint } from "./segments";
 
 /** What a slice of time holds, at its middle. */
@@ -38,5 +38,5 @@ export function spread(points: readonly TimelinePoint[], slices: number): readon
 function spreadOf(slice: readonly TimelinePoint[]): SliceSpread {
   const values = new Float64Array(slice.map(({ value }) => value)).sort();
   const day = ((slice[0]?.day ?? 0) + (slice.at(-1)?.day ?? 0)) / 2;
-  return { day, low: values[0] ?? NaN, middle: median(values), high: values.at(-1) ?? NaN };
+  return { day, low: values[0] ?? NaN, middle: middleOf(values), high: values.at(-1) ?? NaN };
 }
