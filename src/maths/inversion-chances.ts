@@ -57,8 +57,10 @@ function mixed(
   left: number,
   right: number,
 ): Chances {
-  return Float64Array.from({ length: left * right + 1 }, (_, u) => {
+  const chances = new Float64Array(left * right + 1);
+  for (let u = 0; u < chances.length; u++) {
     const fromRight = (right * (lastIsRight?.[u - left] ?? 0)) / (left + right);
-    return fromRight + (left * (lastIsLeft?.[u] ?? 0)) / (left + right);
-  });
+    chances[u] = fromRight + (left * (lastIsLeft?.[u] ?? 0)) / (left + right);
+  }
+  return chances;
 }

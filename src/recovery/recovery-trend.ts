@@ -1,5 +1,6 @@
 import { type Judgement } from "../judgement";
 import { type Dated, daysSpanned, inOrder } from "../maths/dated";
+import { lastPlace } from "../maths/latest";
 import { limitsInOrder } from "../maths/limits";
 import { mannKendall } from "../maths/mann-kendall";
 import { median } from "../maths/median";
@@ -56,7 +57,7 @@ export function recoveryTrend(readings: readonly Dated[], low: number, high: num
   if (latest.value === 0 && before?.value === 0) {
     return { answer: "recovered", reasons: [`the last two readings are in the band ${low} to ${high}`] };
   }
-  const outSince = steps.slice(steps.map(({ value }) => value).lastIndexOf(0) + 1);
+  const outSince = steps.slice(lastPlace(steps, ({ value }) => value === 0) + 1);
   if (outSince.length >= 2 && outSince.length < steps.length) return afterRelapse({ ...course, steps: outSince });
   return steps.length < fewestForTrend ? fewReadings(course) : byTrend(course);
 }
