@@ -152,6 +152,17 @@ describe("flushStop at its limits", () => {
     expect(said(flush([6], [6, 0.05], [6, 0.04]), own)).toContain("keep going; level: 6.00, 6.00, 6.00; 0.09 L between these readings is too little to show a fall");
   });
 
+  it("coir, which washes slower, could not; where no pot is named nothing is reckoned, and level is level", () => {
+    expect(said(flush([6], [6, 0.1], [6, 0.05]))).toContain("0.15 L between these readings is too little to show a fall");
+    expect(flushStop(flush([6], [6, 0.1], [6, 0.05]), coir).answer).toBe("stop: no longer falling");
+  });
+
+  it("where the water ends it, tells on which side of the band the runoff stands, and below it by which limit", () => {
+    expect(said(flush([9], [6, 19.5]))).toContain("runoff EC 6.00 mS/cm is above 2.00 to 3.50 mS/cm");
+    expect(said(flush([9], [1.5, 19.5]))).toContain("runoff EC 1.50 mS/cm is below 2.00 to 3.50 mS/cm");
+    expect(said(flush([9], [1.5, 2]))).toContain("runoff EC 1.50 mS/cm is below the band's 2.00 mS/cm: washed past the band");
+  });
+
   it("only the water between the three level readings counts: 4 L before them prove nothing", () => {
     expect(said(flush([9], [6, 4], [6, 0.01], [6, 0.01]))).toContain("0.02 L between these readings is too little");
     expect(said(flush([6, 4], [6, 0.01], [6, 0.01]))).toContain("0.02 L between these readings is too little");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Band, bandFor, ec25, ownBand, ph, reportOf } from "../../../src/index";
+import { type Band, bandFor, ec25, litres, type LogQuestion, ownBand, ph, reportOf } from "../../../src/index";
 
 const grid = {
   cells: [
@@ -44,5 +44,64 @@ describe("reportOf", () => {
     expect(pots).toEqual(reportOf({ grid, band: wide, vessel: "B" }).pots);
     expect(timeline.lanes[0]?.bands.map(({ limits }) => limits)).toEqual([[1.2, 3.5], [1, 8]]);
     expect(timeline.readings.map(({ flags }) => flags?.includes("runoff EC high"))).toEqual([true, true, false]);
+  });
+});
+
+describe("reportOf: what keeps a log from being judged", () => {
+  const { reading } = reportOf({ grid });
+  const asked = (kind: LogQuestion["kind"], choices: readonly string[] = []) => {
+    const question = { kind, text: `Asked: ${kind}?`, choices, columns: [2] };
+    const { waitsFor, pots } = reportOf({ grid, reading: { ...reading, questions: [question] }, band: bandFor("coir") });
+    expect(pots.length === 0).toBe(waitsFor.length > 0);
+    return waitsFor;
+  };
+
+  it.each(["ppm scale", "EC unit", "date order", "which row is the header", "layout"] as const)("the %s, without which a reading has no value or no time", (kind) => {
+    expect(asked(kind)).toEqual([`Asked: ${kind}?`]);
+  });
+
+  it.each(["volume unit", "temperature unit"] as const)("not the %s", (kind) => {
+    expect(asked(kind)).toEqual([]);
+  });
+
+  it("an unknown column where it may be the runoff's EC or pH, and no other", () => {
+    expect(asked("what is this column", ["input EC", "runoff EC"])).toEqual(["Asked: what is this column?"]);
+    expect(asked("what is this column", ["input pH", "runoff pH"])).toEqual(["Asked: what is this column?"]);
+    expect(asked("what is this column", ["input EC", "humidity"])).toEqual([]);
+  });
+});
+
+describe("reportOf: which pot", () => {
+  const days = [45_383, 45_386, 45_389];
+  const lonely = { cells: [["Date", "EC in mS/cm", "EC drain mS/cm", "pH drain"], ...days.map((day) => [day, 2, 2.6, 6])] };
+  const titleOf = (request: Parameters<typeof reportOf>[0]): string => reportOf(request).title;
+
+  it("a log of one pot has no name to show; a sheet without one neither", () => {
+    expect(reportOf({ grid: lonely }).vessel).toBeUndefined();
+    expect([titleOf({ grid: lonely }), titleOf({ grid: lonely, sheetName: "" }), titleOf({ grid: lonely, sheetName: "Log" })]).toEqual(
+      ["Recovery timeline", "Recovery timeline", "Recovery timeline: Log"]);
+    expect(titleOf({ grid })).toBe("Recovery timeline: B");
+  });
+
+  it("a pot that the log does not name is not shown: the worst one is, or without a band the one read last", () => {
+    expect(reportOf({ grid, band: bandFor("coir"), vessel: "C" }).vessel).toBe("B");
+    expect(reportOf({ grid, vessel: "C" }).vessel).toBe("B");
+    expect(reportOf({ grid, vessel: "A" }).vessel).toBe("A");
+  });
+
+  it("the one read last is the one of the last row, or the first named where that row names none", () => {
+    const rows = grid.cells.slice(0, -1);
+    expect(reportOf({ grid: { cells: rows } }).vessel).toBe("A");
+    const unnamed = { cells: [...grid.cells, [45_390, "", 2, 2.6, 6]] };
+    expect(reportOf({ grid: unnamed, band: bandFor("coir") }).pots.map(({ vessel }) => vessel)).toEqual(["B", "A"]);
+    expect(reportOf({ grid: unnamed }).vessel).toBe("A");
+  });
+
+  it("each pot has its last day, the rows its judgement rests on, and its own volume", () => {
+    const { pots } = reportOf({ grid, band: bandFor("coir"), containerOf: (vessel) => (vessel === "B" ? litres(10) : undefined) });
+    expect(pots.map(({ vessel, lastDay }) => [vessel, lastDay])).toEqual([["B", 45_389], ["A", 45_389]]);
+    expect(pots[0]?.rows).toEqual([4, 6]);
+    expect(pots[0]?.judgement).not.toEqual(reportOf({ grid, band: bandFor("coir") }).pots[0]?.judgement);
+    expect(pots[1]?.judgement).toEqual(reportOf({ grid, band: bandFor("coir") }).pots[1]?.judgement);
   });
 });
