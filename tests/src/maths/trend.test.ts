@@ -4,10 +4,14 @@ import { medianSorted } from "simple-statistics";
 import { type Dated } from "../../../src/index";
 import { inversionChances } from "../../../src/maths/inversion-chances";
 import { inversions, type OnInversions } from "../../../src/maths/inversions";
+import { daysSpanned } from "../../../src/maths/dated";
+import { limitsInOrder } from "../../../src/maths/limits";
 import { mannKendall } from "../../../src/maths/mann-kendall";
+import { meanAndScatter } from "../../../src/maths/mean-and-scatter";
 import { median } from "../../../src/maths/median";
 import { normalTail } from "../../../src/maths/normal-tail";
 import { theilSen } from "../../../src/maths/theil-sen";
+import { expectRefusal } from "../refused";
 import { nile } from "./nile";
 
 const daily = (...values: number[]): Dated[] => values.map((value, day) => ({ day, value }));
@@ -56,6 +60,14 @@ describe("theilSen", () => {
     expect(theilSen(readings).slope).toBeCloseTo(allPairs(readings), 12);
   });
 
+  it.each([["1/3 a day", 1 / 3], ["the square root of 2 a day", Math.SQRT2], ["falling by pi a day", -Math.PI]])(
+    "a straight line, %s, whose 320,400 slopes differ in their last digits only, at any moments",
+    (_, slope) => {
+      const days = pseudoRandom(801).map((x, at) => 46_000 + at + x / 2);
+      expect(theilSen(dated(days, days.map((day) => 3 + slope * (day - 46_000)))).slope).toBeCloseTo(slope, 9);
+    },
+  );
+
   it("any readings, days doubled or not: the median of all pair slopes", () => {
     const reading = fc.record({ day: fc.integer({ min: 0, max: 40 }), value: fc.integer({ min: 0, max: 30 }).map((tenths) => tenths / 10) });
     fc.assert(
@@ -67,9 +79,10 @@ describe("theilSen", () => {
   });
 
   it("refuses one day, no reading, and NaN", () => {
-    expect(() => theilSen([])).toThrow("too few");
-    expect(() => theilSen(dated([3, 3], [1, 2]))).toThrow("too few");
-    expect(() => theilSen(daily(1, NaN, 3))).toThrow("not a number");
+    expectRefusal(() => theilSen([]), "not-enough-readings", "days with a reading: 0 readings are too few: at least 2 needed");
+    expectRefusal(() => theilSen(dated([3, 3], [1, 2])), "not-enough-readings", "days with a reading: 1 reading is too few: at least 2 needed");
+    expectRefusal(() => theilSen(daily(1, NaN, 3)), "not-a-number", 'a reading "NaN on day 1" is not a number');
+    expectRefusal(() => theilSen(dated([1, Infinity], [1, 2])), "not-a-number", 'a reading "2 on day Infinity" is not a number');
   });
 });
 
@@ -167,8 +180,8 @@ describe("the small parts", () => {
         expect(median(values)).toBe(medianSorted([...values].sort((a, b) => a - b)));
       }),
     );
-    expect(() => median([])).toThrow("too few");
-    expect(() => median([1, NaN])).toThrow("not a number");
+    expectRefusal(() => median([]), "not-enough-readings", "median: 0 readings are too few: at least 1 needed");
+    expectRefusal(() => median([1, NaN]), "not-a-number", "one of the values");
   });
 
   it.each([[0, 0.5], [0.5, 0.3085375387259869], [1, 0.15865525393145707], [1.959963984540054, 0.025], [3, 0.0013498980316300933], [4.1281, 1.8288652430992703e-5], [6, 9.865876450376946e-10]])(
@@ -178,4 +191,25 @@ describe("the small parts", () => {
       expect(normalTail(-z)).toBeCloseTo(1 - chance, 12);
     },
   );
+
+  it("normalTail: far beyond all values lie, or none", () => {
+    expect([normalTail(-40), normalTail(-1000), normalTail(1000)]).toEqual([1, 1, 0]);
+  });
+
+  // A textbook sample: 2, 4, 4, 4, 5, 5, 7, 9 has the mean 5 and the sum of squares 32, over 7.
+  it("meanAndScatter of 2, 4, 4, 4, 5, 5, 7, 9 is 5 and the square root of 32 / 7; one value has none", () => {
+    const { mean, scatter } = meanAndScatter([2, 4, 4, 4, 5, 5, 7, 9]);
+    expect([mean, scatter]).toEqual([5, expect.closeTo(Math.sqrt(32 / 7), 12)]);
+    expect(meanAndScatter([1, 3])).toEqual({ mean: 2, scatter: Math.SQRT2 });
+    expectRefusal(() => meanAndScatter([4]), "not-enough-readings", "scatter: 1 reading is too few: at least 2 needed");
+  });
+
+  it("limitsInOrder: a band has a low limit below its high one; the same figure twice, or none, is no band", () => {
+    expect(() => { limitsInOrder(2, 2.1); }).not.toThrow();
+    for (const low of [3, 4, NaN]) expectRefusal(() => { limitsInOrder(low, 3); }, "order", `low limit ${low} is out of order: it must be below the high limit 3`);
+  });
+
+  it("daysSpanned: from the first reading to the last", () => {
+    expect([daysSpanned(daily(5, 6, 7)), daysSpanned(dated([46_000, 46_010.5], [1, 2])), daysSpanned(daily(5))]).toEqual([2, 10.5, 0]);
+  });
 });
