@@ -32,14 +32,6 @@ export function boxOf(sheet: FWorksheet, { row, column, rowCount, columnCount }:
   };
 }
 
-export function setWidths(sheet: FWorksheet, { column, columnCount }: Area, points: number): void {
-  sheet.setColumnWidths(column, columnCount, points * pixelsPerPoint);
-}
-
-export function setHeights(sheet: FWorksheet, { row, rowCount }: Area, points: number): void {
-  sheet.setRowHeightsForced(row, rowCount, points * pixelsPerPoint);
-}
-
 function sum(count: number, each: (i: number) => number): number {
   return Array.from({ length: count }, (_, i) => each(i)).reduce((total, value) => total + value, 0);
 }

@@ -1,10 +1,14 @@
 import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Area } from "../host/excel/area";
+import { type Line, span } from "../host/excel/area-maths";
 import { HostError } from "../host/excel/host-error";
 import type { Box, SheetInfo, Visibility } from "../host/excel/sheet-store";
 import type { Grid } from "./grid";
-import { boxOf, setHeights, setWidths } from "./grid-geometry";
+import { boxOf, pixelsPerPoint } from "./grid-geometry";
 
+/** What the grid calls the ends of a range, and how it hides and shows what lies between. */
+const ends = { row: ["startRow", "endRow"], column: ["startColumn", "endColumn"] } as const;
+const hiding = { row: ["hideRows", "showRows"], column: ["hideColumns", "showColumns"] } as const;
 const sheetRoom = { rows: 200, columns: 26 };
 
 /** The sheets of the open workbook, and the rows and columns they are made of. */
@@ -36,31 +40,25 @@ export abstract class UniverSheets {
     else this.sheet(id).hideSheet();
   }
 
-  hiddenRows(sheetId: string): ReadonlySet<number> {
-    const hidden = this.sheet(sheetId).getSheet().getHiddenRows();
-    return new Set(hidden.flatMap(({ startRow, endRow }) => Array.from({ length: endRow - startRow + 1 }, (_, i) => startRow + i)));
+  hidden(sheetId: string, line: Line): ReadonlySet<number> {
+    const sheet = this.sheet(sheetId).getSheet();
+    const ranges = line === "row" ? sheet.getHiddenRows() : sheet.getHiddenCols();
+    const [first, last] = ends[line];
+    return new Set(ranges.flatMap((range) => Array.from({ length: range[last] - range[first] + 1 }, (_, i) => range[first] + i)));
   }
 
-  setRowsHidden(area: Area, hidden: boolean): void {
-    const sheet = this.sheet(area.sheetId);
-    if (hidden) sheet.hideRows(area.row, area.rowCount);
-    else sheet.showRows(area.row, area.rowCount);
-  }
-
-  hiddenColumns(sheetId: string): ReadonlySet<number> {
-    const hidden = this.sheet(sheetId).getSheet().getHiddenCols();
-    return new Set(hidden.flatMap(({ startColumn, endColumn }) => Array.from({ length: endColumn - startColumn + 1 }, (_, i) => startColumn + i)));
-  }
-
-  setColumnsHidden(area: Area, hidden: boolean): void {
-    const sheet = this.sheet(area.sheetId);
-    if (hidden) sheet.hideColumns(area.column, area.columnCount);
-    else sheet.showColumns(area.column, area.columnCount);
+  setHidden(area: Area, line: Line, isHidden: boolean): void {
+    const [hide, show] = hiding[line];
+    const { first, count } = span(area, line);
+    this.sheet(area.sheetId)[isHidden ? hide : show](first, count);
   }
 
   box(area: Area): Box { return boxOf(this.sheet(area.sheetId), area); }
-  setColumnWidth(area: Area, points: number): void { setWidths(this.sheet(area.sheetId), area, points); }
-  setRowHeight(area: Area, points: number): void { setHeights(this.sheet(area.sheetId), area, points); }
+  setSize(area: Area, line: Line, points: number): void {
+    const { first, count } = span(area, line);
+    this.sheet(area.sheetId)[line === "row" ? "setRowHeightsForced" : "setColumnWidths"](first, count, points * pixelsPerPoint);
+  }
+
   fitColumns(area: Area): void { this.sheet(area.sheetId).autoResizeColumns(area.column, area.columnCount); }
 
   protected get book(): FWorkbook {

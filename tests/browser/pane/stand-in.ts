@@ -72,7 +72,7 @@ function raise({
     const columns = (cells[area.row] ?? []).slice(area.column, area.column + area.columnCount).map(String);
     records.tables.push({ id: records.newId("table"), name: table.name, area, columns, showTotals: false, style: "" });
   }
-  for (const row of hiddenRows) store.setRowsHidden(areaAt(id, row, 0), true);
+  for (const row of hiddenRows) store.setHidden(areaAt(id, row, 0), "row", true);
   records.sheet(id).protected = isProtected === true;
   for (const [key, value] of Object.entries(kept)) records.sheet(id).custom.set(key, value);
   Object.assign(records.switches, switches);

@@ -39,7 +39,7 @@ const columns = (...headers: readonly string[]): typeof computedColumns => compu
 /** A log whose person gave a column on its right a width, a format and a bold head before anything stood there. */
 function freshBench(cells = benchLog): Bench {
   const host = bench(cells);
-  host.store.setColumnWidth(areaAt(host.sheetId, 0, 7), 99);
+  host.store.setSize(areaAt(host.sheetId, 0, 7), "column", 99);
   host.store.setNumberFormats(areaAt(host.sheetId, 2, 7), [["0.000"]]);
   host.store.setLook(areaAt(host.sheetId, 0, 7), { bold: true });
   return host;

@@ -42,7 +42,7 @@ describe("what the host does that a pane has to live with", () => {
 
   test("a hidden first column is read with the others, and told apart", async () => {
     const host = bench();
-    host.store.setColumnsHidden(areaAt(host.sheetId, 0, 0), true);
+    host.store.setHidden(areaAt(host.sheetId, 0, 0), "column", true);
     const { selection, reading } = await zoneAt(host);
     expect(selection.hiddenColumns).toEqual([0]);
     expect(reading.rows.map(({ day }) => day)).toEqual([46_082, 46_084, 46_086]);

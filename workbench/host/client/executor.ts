@@ -96,7 +96,7 @@ export class BatchRun implements HostDocument {
     if (target === null) return null;
     if (ActionType === actionTypes.instantiate) {
       const reference = this.referenceOf.get(target);
-      return reference === undefined ? identity(target) : { _ReferenceId: reference };
+      return reference === undefined ? identity(target, this) : { _ReferenceId: reference };
     }
     if (ActionType === actionTypes.query) return answerQuery(target, QueryInfo, this);
     const given = this.given(ArgumentInfo);

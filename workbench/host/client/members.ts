@@ -11,7 +11,10 @@ const kindOf = ({ kind }: HostObject): AnyKind => kinds[kind];
 const unknown = ({ kind }: HostObject, member: string): HostError =>
   new HostError(`NotInWorkbench: ${kind}.${member}`);
 
-export const idOf = (target: HostObject): string | number | undefined => kindOf(target).id?.(target.it as never);
+export function idOf(target: HostObject, document: HostDocument): unknown {
+  const { id, properties } = kindOf(target);
+  return (id ?? properties?.["id"]?.get)?.(target.it as never, document);
+}
 export const scalarNames = (target: HostObject): string[] => Object.keys(kindOf(target).properties ?? {});
 export const hasScalar = (target: HostObject, name: string): boolean => Object.hasOwn(kindOf(target).properties ?? {}, name);
 
@@ -38,9 +41,8 @@ export function partOf(target: HostObject, name: string, document: HostDocument)
 }
 
 const isCalled = (item: HostObject, key: unknown, document: HostDocument): boolean => {
-  const { id, alsoCalled } = kindOf(item);
-  if (id?.(item.it as never) === key) return true;
-  return typeof key === "string" && alsoCalled?.(item.it as never, document).toLowerCase() === key.toLowerCase();
+  if (idOf(item, document) === key) return true;
+  return typeof key === "string" && kindOf(item).alsoCalled?.(item.it as never, document).toLowerCase() === key.toLowerCase();
 };
 
 /** The item with this id or name. */

@@ -4,8 +4,8 @@ import { hasScalar, idOf, itemsOf, partOf, readScalar, scalarNames } from "./mem
 import { lowerFirst, type QueryInfo, upperFirst } from "./protocol";
 
 /** What an object tells of itself before anything is loaded: its id. */
-export function identity(target: HostObject): Record<string, unknown> {
-  const id = idOf(target);
+export function identity(target: HostObject, document: HostDocument): Record<string, unknown> {
+  const id = idOf(target, document);
   if (id === undefined) return {};
   return { [hasScalar(target, "id") ? "Id" : "_Id"]: id };
 }
@@ -17,7 +17,7 @@ export function answerQuery(target: HostObject, { Select = [], Expand = [], Top,
 }
 
 function selected(target: HostObject, paths: readonly string[], document: HostDocument): Record<string, unknown> {
-  const id = idOf(target);
+  const id = idOf(target, document);
   const answer: Record<string, unknown> = id === undefined ? {} : { _Id: id };
   const items = itemsOf(target, document);
   if (items !== undefined) {

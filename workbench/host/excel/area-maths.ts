@@ -8,6 +8,8 @@ export function intersection(a: Area, b: Area): Area | undefined {
   return bottom > top && right > left ? areaAt(a.sheetId, top, left, bottom - top, right - left) : undefined;
 }
 
+export const touches = (a: Area, b: Area): boolean => intersection(a, b) !== undefined;
+
 /** The smallest area that holds both. */
 export function bounding(a: Area, b: Area): Area {
   const [top, left] = [Math.min(a.row, b.row), Math.min(a.column, b.column)];
@@ -20,9 +22,10 @@ export function moved(area: Area, rows: number, columns: number, moreRows = 0, m
   return areaAt(area.sheetId, area.row + rows, area.column + columns, area.rowCount + moreRows, area.columnCount + moreColumns);
 }
 
-export function cellCountOf(area: Area): number {
-  return area.rowCount * area.columnCount;
-}
+export const cellCountOf = ({ rowCount, columnCount }: Area): number => rowCount * columnCount;
+
+/** The first cell of an area. */
+export const firstCell = (area: Area): Area => ({ ...area, rowCount: 1, columnCount: 1 });
 
 /** Whether the area is made of whole columns or whole rows; the host hands out no values of such an area. */
 export function isUnbounded(area: Area): boolean {
@@ -32,4 +35,11 @@ export function isUnbounded(area: Area): boolean {
 /** One answer for each cell, in the area's shape. */
 export function mapCells<Answer>(area: Area, answer: (row: number, column: number) => Answer): Answer[][] {
   return Array.from({ length: area.rowCount }, (_, i) => Array.from({ length: area.columnCount }, (__, j) => answer(area.row + i, area.column + j)));
+}
+
+export type Line = "row" | "column";
+
+/** The first of an area's rows or columns, and how many they are. */
+export function span({ row, column, rowCount, columnCount }: Area, line: Line): { readonly first: number; readonly count: number } {
+  return line === "row" ? { first: row, count: rowCount } : { first: column, count: columnCount };
 }

@@ -1,4 +1,5 @@
 import type { Area } from "./area";
+import type { Box } from "./sheet-store";
 import { type HostSwitches, noFailure } from "./switches";
 
 export interface TableRecord {
@@ -11,32 +12,25 @@ export interface TableRecord {
   style: string;
 }
 
-export interface ShapeRecord {
+/** What lies over the cells of a sheet, its place in points. */
+interface DrawnRecord extends Box {
   readonly id: string;
   readonly sheetId: string;
+  name: string;
+}
+
+export interface ShapeRecord extends DrawnRecord {
   /** A PNG or JPEG in base64. */
   readonly content: string;
-  name: string;
   altTextTitle: string;
   altTextDescription: string;
-  left: number;
-  top: number;
-  width: number;
-  height: number;
   visible: boolean;
 }
 
-export interface ChartRecord {
-  readonly id: string;
-  readonly sheetId: string;
+export interface ChartRecord extends DrawnRecord {
   readonly type: string;
   readonly source: Area;
-  name: string;
   title: string;
-  left: number;
-  top: number;
-  width: number;
-  height: number;
 }
 
 /** A rule and the look it gives, the first of a sheet counting first; which of the fields count follows from `type`. */
@@ -74,7 +68,6 @@ export interface SheetRecord {
   protected: boolean;
   frozen: { rows: number; columns: number };
   pageLayout: Record<string, unknown>;
-  tabColor: string;
   /** What the add-in keeps with the sheet. */
   readonly custom: Map<string, string>;
 }
@@ -87,8 +80,6 @@ export class BookRecords {
   readonly conditionalFormats: ConditionalFormatRecord[] = [];
   readonly validations: ValidationRecord[] = [];
   readonly names: NameRecord[] = [];
-  /** Cells made one by a person. */
-  readonly merged: Area[] = [];
   readonly settings = new Map<string, unknown>();
   readonly switches: HostSwitches = { ...noFailure };
   date1904 = false;
@@ -108,25 +99,21 @@ export class BookRecords {
   sheet(id: string): SheetRecord {
     const known = this.sheetRecords.get(id);
     if (known !== undefined) return known;
-    const fresh: SheetRecord = { protected: false, frozen: { rows: 0, columns: 0 }, pageLayout: {}, tabColor: "", custom: new Map() };
+    const fresh: SheetRecord = { protected: false, frozen: { rows: 0, columns: 0 }, pageLayout: {}, custom: new Map() };
     this.sheetRecords.set(id, fresh);
     return fresh;
   }
 
   /** With a sheet goes all that lies on it. */
   forgetSheet(id: string): void {
-    for (const list of [this.tables, this.conditionalFormats, this.validations]) keepOnly<{ area: Area }>(list, ({ area }) => area.sheetId !== id);
-    for (const list of [this.shapes, this.charts, this.merged]) keepOnly<{ sheetId: string }>(list, ({ sheetId }) => sheetId !== id);
+    for (const list of [this.tables, this.conditionalFormats, this.validations]) this.remove<{ area: Area }>(list, ({ area }) => area.sheetId === id);
+    for (const list of [this.shapes, this.charts]) this.remove<{ sheetId: string }>(list, ({ sheetId }) => sheetId === id);
     this.sheetRecords.delete(id);
   }
-}
 
-function keepOnly<Item>(list: Item[], isKept: (item: Item) => boolean): void {
-  list.splice(0, list.length, ...list.filter(isKept));
-}
-
-/** Takes one record out of its list. */
-export function removeRecord<Item>(list: Item[], item: Item): void {
-  const place = list.indexOf(item);
-  if (place >= 0) list.splice(place, 1);
+  /** Takes records out of their list. */
+  remove<Item>(list: Item[], isGone: (item: Item) => boolean): void {
+    list.splice(0, list.length, ...list.filter((item) => !isGone(item)));
+    this.onChange();
+  }
 }

@@ -1,4 +1,5 @@
 import { type Area, areaAt } from "./area";
+import { type Line, span, touches } from "./area-maths";
 import type { Box, CellLook, Entry, Scalar, SheetInfo, Visibility } from "./sheet-store";
 
 interface MemoryCell {
@@ -9,21 +10,15 @@ interface MemoryCell {
 }
 
 /** The size of a cell that nobody has changed. */
-export const defaultPoints = { columnWidth: 48, rowHeight: 15 };
+export const usualPoints: Readonly<Record<Line, number>> = { row: 15, column: 48 };
 
 const keyOf = (row: number, column: number): string => `${row},${column}`;
-
-/** The size of neighbours together; those that nobody changed have the usual one. */
-const sumOf = (sizes: ReadonlyMap<number, number>, usual: number, { from, count }: { readonly from: number; readonly count: number }): number =>
-  Array.from({ length: count }, (_, i) => sizes.get(from + i) ?? usual).reduce((sum, size) => sum + size, 0);
 
 /** One sheet of a workbook in memory. */
 export class MemorySheet implements SheetInfo {
   visibility: Visibility = "Visible";
-  readonly hiddenRows = new Set<number>();
-  readonly hiddenColumns = new Set<number>();
-  private readonly columnWidths = new Map<number, number>();
-  private readonly rowHeights = new Map<number, number>();
+  readonly hidden: Readonly<Record<Line, Set<number>>> = { row: new Set(), column: new Set() };
+  private readonly sizes: Readonly<Record<Line, Map<number, number>>> = { row: new Map(), column: new Map() };
   private readonly cells = new Map<string, MemoryCell>();
   private readonly formats = new Map<string, string>();
   private readonly looks = new Map<string, CellLook>();
@@ -69,18 +64,19 @@ export class MemorySheet implements SheetInfo {
   }
 
   box({ row, column, rowCount, columnCount }: Area): Box {
-    const { columnWidth, rowHeight } = defaultPoints;
-    const across = (from: number, count: number): number => sumOf(this.columnWidths, columnWidth, { from, count });
-    const down = (from: number, count: number): number => sumOf(this.rowHeights, rowHeight, { from, count });
-    return { left: across(0, column), top: down(0, row), width: across(column, columnCount), height: down(row, rowCount) };
+    const size = (line: Line, first: number, count: number): number =>
+      Array.from({ length: count }, (_, i) => this.sizes[line].get(first + i) ?? usualPoints[line]).reduce((sum, each) => sum + each, 0);
+    return { left: size("column", 0, column), top: size("row", 0, row), width: size("column", column, columnCount), height: size("row", row, rowCount) };
   }
 
-  setColumnWidth({ column, columnCount }: Area, width: number): void {
-    for (let i = 0; i < columnCount; i += 1) this.columnWidths.set(column + i, width);
+  setSize(area: Area, line: Line, points: number): void {
+    const { first, count } = span(area, line);
+    for (let i = 0; i < count; i += 1) this.sizes[line].set(first + i, points);
   }
 
-  setRowHeight({ row, rowCount }: Area, height: number): void {
-    for (let i = 0; i < rowCount; i += 1) this.rowHeights.set(row + i, height);
+  setHidden(area: Area, line: Line, isHidden: boolean): void {
+    const { first, count } = span(area, line);
+    for (let each = first; each < first + count; each += 1) this.hidden[line][isHidden ? "add" : "delete"](each);
   }
 
   formulaCells(): { row: number; column: number; formula: string }[] {
@@ -111,7 +107,6 @@ export class MemorySheet implements SheetInfo {
   }
 
   spillOver(row: number, column: number): Area | undefined {
-    return this.spills.find((area) =>
-      row >= area.row && row < area.row + area.rowCount && column >= area.column && column < area.column + area.columnCount);
+    return this.spills.find((area) => touches(area, areaAt(this.id, row, column)));
   }
 }

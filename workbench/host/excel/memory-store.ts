@@ -1,8 +1,8 @@
 import { type Area, areaAt } from "./area";
-import { mapCells } from "./area-maths";
+import { type Line, mapCells } from "./area-maths";
 import { BookRecords } from "./book-records";
 import { HostError } from "./host-error";
-import { defaultPoints, MemorySheet } from "./memory-sheet";
+import { MemorySheet, usualPoints } from "./memory-sheet";
 import type { Box, CellLook, Entry, Scalar, SheetInfo, SheetStore, StoreEvent, Visibility } from "./sheet-store";
 
 export interface MemoryOptions {
@@ -91,21 +91,11 @@ export class MemoryStore implements SheetStore {
 
   filledArea(sheetId: string, onlyValues: boolean): Area | undefined { return this.page(sheetId).filled(onlyValues); }
   spillOver(row: number, column: number, sheetId: string): Area | undefined { return this.page(sheetId).spillOver(row, column); }
-  hiddenRows(sheetId: string): ReadonlySet<number> { return this.page(sheetId).hiddenRows; }
-  hiddenColumns(sheetId: string): ReadonlySet<number> { return this.page(sheetId).hiddenColumns; }
-
-  setRowsHidden(area: Area, hidden: boolean): void {
-    hide(this.page(area.sheetId).hiddenRows, area.row, area.rowCount, hidden);
-  }
-
-  setColumnsHidden(area: Area, hidden: boolean): void {
-    hide(this.page(area.sheetId).hiddenColumns, area.column, area.columnCount, hidden);
-  }
-
+  hidden(sheetId: string, line: Line): ReadonlySet<number> { return this.page(sheetId).hidden[line]; }
+  setHidden(area: Area, line: Line, isHidden: boolean): void { this.page(area.sheetId).setHidden(area, line, isHidden); }
   box(area: Area): Box { return this.page(area.sheetId).box(area); }
-  setColumnWidth(area: Area, width: number): void { this.page(area.sheetId).setColumnWidth(area, width); }
-  setRowHeight(area: Area, height: number): void { this.page(area.sheetId).setRowHeight(area, height); }
-  fitColumns(area: Area): void { this.setColumnWidth(area, defaultPoints.columnWidth); }
+  setSize(area: Area, line: Line, points: number): void { this.page(area.sheetId).setSize(area, line, points); }
+  fitColumns(area: Area): void { this.setSize(area, "column", usualPoints.column); }
 
   selection(): readonly Area[] { return this.selected; }
 
@@ -156,8 +146,4 @@ export class MemoryStore implements SheetStore {
       }
     }
   }
-}
-
-function hide(lines: Set<number>, first: number, count: number, hidden: boolean): void {
-  for (let line = first; line < first + count; line += 1) if (hidden) lines.add(line); else lines.delete(line);
 }

@@ -1,4 +1,5 @@
 import type { Area } from "./area";
+import type { Line } from "./area-maths";
 import type { BookRecords } from "./book-records";
 
 /** A cell as the host hands it over: `""` is a blank, an error is its text (`#VALUE!`). */
@@ -72,13 +73,11 @@ export interface SheetStore {
   /** The area filled by the formula whose result spills over this cell, its own cell first. */
   spillOver(row: number, column: number, sheetId: string): Area | undefined;
 
-  hiddenRows(sheetId: string): ReadonlySet<number>;
-  setRowsHidden(area: Area, hidden: boolean): void;
-  hiddenColumns(sheetId: string): ReadonlySet<number>;
-  setColumnsHidden(area: Area, hidden: boolean): void;
+  hidden(sheetId: string, line: Line): ReadonlySet<number>;
+  setHidden(area: Area, line: Line, isHidden: boolean): void;
   box(area: Area): Box;
-  setColumnWidth(area: Area, points: number): void;
-  setRowHeight(area: Area, points: number): void;
+  /** Makes rows so high, or columns so wide. */
+  setSize(area: Area, line: Line, points: number): void;
   /** Makes columns as wide as their longest text. */
   fitColumns(area: Area): void;
 

@@ -1,16 +1,5 @@
 import type { ConditionalFormatRecord } from "../excel/book-records";
-import { fixed, type HostDocument, type Kinds, object, type Property } from "./kind";
-
-type Field = "fill" | "color" | "bold" | "italic";
-
-/** One field of the look that a rule gives, with what it is where the rule leaves it. */
-const look = (field: Field, none: unknown): Property<ConditionalFormatRecord> => ({
-  get: (record) => record[field] ?? none,
-  set: (record, value, { records }) => {
-    Object.assign(record, { [field]: value });
-    records.onChange();
-  },
-});
+import { fixed, type HostDocument, type Kinds, object, settable } from "./kind";
 
 function setRule(record: ConditionalFormatRecord, rule: unknown, { records }: HostDocument): void {
   record.rule = rule as Readonly<Record<string, unknown>>;
@@ -19,11 +8,7 @@ function setRule(record: ConditionalFormatRecord, rule: unknown, { records }: Ho
 
 const edges = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight"];
 
-type RuleKinds =
-  | "ConditionalRule" | "CustomConditionalFormat" | "ConditionalFormatRule" | "ConditionalRangeFormat" | "ConditionalRangeFill"
-  | "ConditionalRangeFont" | "ConditionalRangeBorderCollection" | "ConditionalRangeBorder";
-
-export const ruleKinds: Pick<Kinds, RuleKinds> = {
+export const ruleKinds = {
   /** A rule on the cell's value or on the text in it. */
   ConditionalRule: {
     properties: { rule: { get: ({ rule }) => rule, set: setRule } },
@@ -51,8 +36,8 @@ export const ruleKinds: Pick<Kinds, RuleKinds> = {
       borders: (record) => object("ConditionalRangeBorderCollection", record),
     },
   },
-  ConditionalRangeFill: { properties: { color: look("fill", "") } },
-  ConditionalRangeFont: { properties: { color: look("color", ""), bold: look("bold", false), italic: look("italic", false) } },
+  ConditionalRangeFill: { properties: { color: settable("fill", "") } },
+  ConditionalRangeFont: { properties: { color: settable("color", ""), bold: settable("bold", false), italic: settable("italic", false) } },
   ConditionalRangeBorderCollection: { items: (record) => edges.map((edge) => object("ConditionalRangeBorder", { record, edge })) },
   ConditionalRangeBorder: {
     id: ({ edge }) => edge,
@@ -67,4 +52,4 @@ export const ruleKinds: Pick<Kinds, RuleKinds> = {
       color: fixed(""),
     },
   },
-};
+} satisfies Partial<Kinds>;

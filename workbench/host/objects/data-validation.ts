@@ -1,21 +1,19 @@
-import type { Area } from "../excel/area";
-import { intersection } from "../excel/area-maths";
-import { removeRecord, type ValidationRecord } from "../excel/book-records";
+import { cellsOf, type Area } from "../excel/area";
+import { touches } from "../excel/area-maths";
+import type { ValidationRecord } from "../excel/book-records";
 import { assertWritable } from "../excel/sheet-access";
-import { fixed, type HostDocument, type Kind, type Property } from "./kind";
+import { upperFirst } from "../client/protocol";
+import { type HostDocument, type Kind, type Property } from "./kind";
 
-const touching = (area: Area, { records }: HostDocument): ValidationRecord[] =>
-  records.validations.filter((each) => intersection(each.area, area) !== undefined);
-
-const last = (area: Area, document: HostDocument): ValidationRecord | undefined => touching(area, document).at(-1);
+const last = (area: Area, { records }: HostDocument): ValidationRecord | undefined =>
+  records.validations.filter((each) => touches(each.area, area)).at(-1);
 
 /** The limits of just this area, made when there are none. */
-function ofJust(area: Area, document: HostDocument): ValidationRecord {
-  const same = touching(area, document).find(({ area: { row, column, rowCount, columnCount } }) =>
-    row === area.row && column === area.column && rowCount === area.rowCount && columnCount === area.columnCount);
+function ofJust(area: Area, { records }: HostDocument): ValidationRecord {
+  const same = records.validations.find((each) => each.area.sheetId === area.sheetId && cellsOf(each.area) === cellsOf(area));
   if (same !== undefined) return same;
   const fresh: ValidationRecord = { area, rule: {}, prompt: {}, errorAlert: {} };
-  document.records.validations.push(fresh);
+  records.validations.push(fresh);
   return fresh;
 }
 
@@ -34,18 +32,12 @@ export const dataValidation: Kind<Area> = {
     rule: part("rule"),
     prompt: part("prompt"),
     errorAlert: part("errorAlert"),
-    ignoreBlanks: fixed(true),
-    type: {
-      get: (area, document) => {
-        const [kind] = Object.keys(last(area, document)?.rule ?? {});
-        return kind === undefined ? "None" : kind.charAt(0).toUpperCase() + kind.slice(1);
-      },
-    },
+    type: { get: (area, document) => upperFirst(Object.keys(last(area, document)?.rule ?? {})[0] ?? "none") },
   },
   acts: {
     clear: (area, document) => {
       assertWritable(document, area.sheetId);
-      for (const each of touching(area, document)) removeRecord(document.records.validations, each);
+      document.records.remove(document.records.validations, (each) => touches(each.area, area));
     },
   },
 };

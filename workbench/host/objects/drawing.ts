@@ -1,35 +1,30 @@
 import type { Area } from "../excel/area";
 import { bounding } from "../excel/area-maths";
-import { type ChartRecord, removeRecord, type ShapeRecord } from "../excel/book-records";
+import type { ChartRecord, ShapeRecord } from "../excel/book-records";
 import { HostError } from "../excel/host-error";
 import { assertWritable } from "../excel/sheet-access";
 import { areaGiven } from "./areas-given";
-import { fixed, type HostDocument, type HostObject, type Kinds, object, type Property } from "./kind";
+import { field, fixed, type HostDocument, type HostObject, type Kinds, object, type Property, settable } from "./kind";
 import { pictureSize } from "./picture-size";
 
-interface Drawn {
-  readonly id: string;
-  readonly sheetId: string;
+/** A field of a picture or chart that can be set, unless the person has protected its sheet. */
+function guarded<Drawn extends ShapeRecord | ChartRecord>(name: keyof Drawn & string): Property<Drawn> {
+  const { get, set } = settable<Drawn>(name);
+  return {
+    get,
+    set: (record, value, document) => {
+      assertWritable(document, record.sheetId);
+      set(record, value, document);
+    },
+  };
 }
 
-/** A property that is a field of the record, and keeps its type. */
-const field = <Record extends Drawn>(name: keyof Record & string): Property<Record> => ({
-  get: (record) => record[name],
-  set: (record, value, document) => {
-    assertWritable(document, record.sheetId);
-    if (typeof value !== typeof record[name] || Number.isNaN(value)) throw new HostError("InvalidArgument", name);
-    Object.assign(record, { [name]: value });
-    document.records.onChange();
-  },
-});
+const fields = <Drawn extends ShapeRecord | ChartRecord>(...names: readonly (keyof Drawn & string)[]): Record<string, Property<Drawn>> =>
+  Object.fromEntries(names.map((name) => [name, guarded<Drawn>(name)]));
 
-const fields = <Record extends Drawn>(...names: readonly (keyof Record & string)[]): { [name: string]: Property<Record> } =>
-  Object.fromEntries(names.map((name) => [name, field<Record>(name)]));
-
-function remove<Record extends Drawn>(list: Record[], record: Record, document: HostDocument): void {
+function remove<Drawn extends ShapeRecord | ChartRecord>(list: Drawn[], record: Drawn, document: HostDocument): void {
   assertWritable(document, record.sheetId);
-  removeRecord(list, record);
-  document.records.onChange();
+  document.records.remove(list, (each) => each === record);
 }
 
 const pixelsPerPoint = 96 / 72;
@@ -69,21 +64,19 @@ function lieOver(record: ChartRecord, document: HostDocument, start: unknown, en
   document.records.onChange();
 }
 
-export const drawingKinds: Pick<Kinds, "ShapeCollection" | "Shape" | "ChartCollection" | "Chart" | "ChartTitle"> = {
+export const drawingKinds = {
   /** The pictures of a sheet. */
   ShapeCollection: {
     items: (id, { records }) => records.shapes.filter(({ sheetId }) => sheetId === id).map((each) => object("Shape", each)),
     acts: { addImage },
   },
   Shape: {
-    id: ({ id }) => id,
     alsoCalled: ({ name }) => name,
     properties: {
-      id: { get: ({ id }) => id },
+      id: field("id"),
       type: fixed("Image"),
       ...fields<ShapeRecord>("name", "altTextTitle", "altTextDescription", "left", "top", "width", "height", "visible"),
       lockAspectRatio: fixed(true),
-      placement: fixed("TwoCell"),
     },
     acts: { delete: (record, document) => { remove(document.records.shapes, record, document); } },
   },
@@ -93,11 +86,9 @@ export const drawingKinds: Pick<Kinds, "ShapeCollection" | "Shape" | "ChartColle
   },
   /** A chart of the host: what it shows and where; nothing is drawn. */
   Chart: {
-    id: ({ id }) => id,
     alsoCalled: ({ name }) => name,
     properties: {
-      id: { get: ({ id }) => id },
-      chartType: { get: ({ type }) => type },
+      id: field("id"),
       ...fields<ChartRecord>("name", "left", "top", "width", "height"),
     },
     parts: { title: (record) => object("ChartTitle", record) },
@@ -106,5 +97,5 @@ export const drawingKinds: Pick<Kinds, "ShapeCollection" | "Shape" | "ChartColle
       delete: (record, document) => { remove(document.records.charts, record, document); },
     },
   },
-  ChartTitle: { properties: { text: field<ChartRecord>("title"), visible: fixed(true) } },
-};
+  ChartTitle: { properties: { text: guarded<ChartRecord>("title"), visible: fixed(true) } },
+} satisfies Partial<Kinds>;

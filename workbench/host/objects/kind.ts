@@ -1,41 +1,27 @@
 import type { Area } from "../excel/area";
 import type { BookRecords, ChartRecord, ConditionalFormatRecord, NameRecord, ShapeRecord, TableRecord } from "../excel/book-records";
+import { HostError } from "../excel/host-error";
 import type { SheetStore } from "../excel/sheet-store";
 
+type OfWorkbook =
+  | "Workbook" | "Application" | "Runtime" | "Functions" | "WorksheetCollection" | "NamedItemCollection" | "SettingCollection";
+type OfSheet =
+  | "Worksheet" | "WorksheetProtection" | "WorksheetFreezePanes" | "WorksheetCustomPropertyCollection" | "PageLayout"
+  | "ShapeCollection" | "ChartCollection";
+type OfArea =
+  | "Range" | "RangeView" | "RangeFormat" | "RangeFill" | "RangeFont" | "RangeBorderCollection" | "DataValidation"
+  | "ConditionalFormatCollection";
+type OfRule =
+  | "ConditionalFormat" | "ConditionalRule" | "CustomConditionalFormat" | "ConditionalFormatRule" | "ConditionalRangeFormat"
+  | "ConditionalRangeFill" | "ConditionalRangeFont" | "ConditionalRangeBorderCollection";
+
 /** Each kind of object of the host that the workbench knows, by the name of its class, and what such an object stands for. */
-export interface Targets {
-  Workbook: true;
-  Application: true;
-  Runtime: true;
-  Functions: true;
+export type Targets = Record<OfWorkbook, true> & Record<OfSheet, string> & Record<OfArea, Area> & Record<OfRule, ConditionalFormatRecord> & {
   FunctionResult: number;
-  WorksheetCollection: true;
-  /** By the sheet's id. */
-  Worksheet: string;
-  WorksheetProtection: string;
-  WorksheetFreezePanes: string;
-  WorksheetCustomPropertyCollection: string;
   WorksheetCustomProperty: { readonly sheetId: string; readonly key: string };
-  PageLayout: string;
-  Range: Area;
-  RangeView: Area;
   RangeAreas: readonly Area[];
   RangeCollection: readonly Area[];
-  RangeFormat: Area;
-  RangeFill: Area;
-  RangeFont: Area;
-  RangeBorderCollection: Area;
   RangeBorder: { readonly area: Area; readonly edge: string };
-  DataValidation: Area;
-  ConditionalFormatCollection: Area;
-  ConditionalFormat: ConditionalFormatRecord;
-  ConditionalRule: ConditionalFormatRecord;
-  CustomConditionalFormat: ConditionalFormatRecord;
-  ConditionalFormatRule: ConditionalFormatRecord;
-  ConditionalRangeFormat: ConditionalFormatRecord;
-  ConditionalRangeFill: ConditionalFormatRecord;
-  ConditionalRangeFont: ConditionalFormatRecord;
-  ConditionalRangeBorderCollection: ConditionalFormatRecord;
   ConditionalRangeBorder: { readonly record: ConditionalFormatRecord; readonly edge: string };
   /** Of the workbook, of one sheet, or those that touch an area. */
   TableCollection: { readonly sheetId?: string; readonly touching?: Area; readonly fullyContained?: boolean };
@@ -44,17 +30,13 @@ export interface Targets {
   TableColumn: { readonly table: TableRecord; readonly index: number };
   TableRowCollection: TableRecord;
   TableRow: { readonly table: TableRecord; readonly index: number };
-  NamedItemCollection: true;
   NamedItem: NameRecord;
-  SettingCollection: true;
   /** By its key. */
   Setting: string;
-  ShapeCollection: string;
   Shape: ShapeRecord;
-  ChartCollection: string;
   Chart: ChartRecord;
   ChartTitle: ChartRecord;
-}
+};
 
 export type KindName = keyof Targets;
 
@@ -93,7 +75,7 @@ type Named<Answer, It> = Readonly<Record<string, (it: It, document: HostDocument
  * host arrives as such. What stands here in no table is an error that names it, never a silent blank.
  */
 export interface Kind<It> {
-  /** What the library finds the object again by. */
+  /** What the library finds the object again by, where no property says it. */
   readonly id?: (it: It) => string | number;
   /** Another name it answers to, whatever the case. */
   readonly alsoCalled?: (it: It, document: HostDocument) => string;
@@ -114,3 +96,18 @@ export type Kinds = { readonly [Name in KindName]: Kind<Targets[Name]> };
 
 /** A property that is set and forgotten: it shows in no grid. */
 export const fixed = (value: unknown): Property<unknown> => ({ get: () => value, set: () => undefined });
+
+/** A property that is a field of what the object stands for. */
+export const field = <It extends object>(name: keyof It): Property<It> => ({ get: (it) => it[name] });
+
+/** As `field`, and it can be set to another value of its kind; `none` is what it is where the record leaves it. */
+export function settable<It extends object>(name: keyof It & string, none?: unknown): Required<Property<It>> {
+  return {
+    get: (it) => it[name] ?? none,
+    set: (it, value, { records }) => {
+      if (typeof value !== typeof (it[name] ?? none) || Number.isNaN(value)) throw new HostError("InvalidArgument", name);
+      Object.assign(it, { [name]: value });
+      records.onChange();
+    },
+  };
+}

@@ -1,9 +1,9 @@
 import { addressOf } from "../excel/area";
-import { type NameRecord, removeRecord } from "../excel/book-records";
+import type { NameRecord } from "../excel/book-records";
 import { areaCalled, sheetOf } from "../excel/sheet-access";
 import { assertTableName } from "../excel/table-names";
 import { areaGiven } from "./areas-given";
-import { fixed, type HostDocument, type HostObject, type Kinds, object } from "./kind";
+import { field, fixed, type HostDocument, type HostObject, type Kinds, object, settable } from "./kind";
 
 /** As a formula names it: `=Log!$B$2:$B$40`. */
 function formulaFor(document: HostDocument, reference: unknown): string {
@@ -26,7 +26,7 @@ function add(_: true, document: HostDocument, name: unknown, reference: unknown,
 const copied = (value: unknown): unknown => (value === undefined ? undefined : JSON.parse(JSON.stringify(value)));
 
 /** Defined names, and what the add-in keeps inside the workbook. */
-export const namedKinds: Pick<Kinds, "NamedItem" | "NamedItemCollection" | "Setting" | "SettingCollection"> = {
+export const namedKinds = {
   NamedItemCollection: {
     items: (_, { records }) => records.names.map((each) => object("NamedItem", each)),
     acts: { add },
@@ -34,24 +34,13 @@ export const namedKinds: Pick<Kinds, "NamedItem" | "NamedItemCollection" | "Sett
   NamedItem: {
     id: ({ name }) => name,
     properties: {
-      name: { get: ({ name }) => name },
-      formula: {
-        get: ({ formula }) => formula,
-        set: (record, formula, { records }) => {
-          record.formula = String(formula);
-          records.onChange();
-        },
-      },
-      comment: { get: ({ comment }) => comment, set: (record, comment) => { record.comment = String(comment); } },
+      name: field("name"),
+      formula: settable("formula"),
+      comment: settable("comment"),
       visible: fixed(true),
     },
     finds: { getRange: ({ name }, document) => object("Range", areaCalled(document, name, document.store.activeSheetId())) },
-    acts: {
-      delete: (record, { records }) => {
-        removeRecord(records.names, record);
-        records.onChange();
-      },
-    },
+    acts: { delete: (record, { records }) => { records.remove(records.names, (each) => each === record); } },
   },
   SettingCollection: {
     items: (_, { records }) => [...records.settings.keys()].map((key) => object("Setting", key)),
@@ -73,4 +62,4 @@ export const namedKinds: Pick<Kinds, "NamedItem" | "NamedItemCollection" | "Sett
     },
     acts: { delete: (key, { records }) => { records.settings.delete(key); } },
   },
-};
+} satisfies Partial<Kinds>;

@@ -1,5 +1,5 @@
 import type { Area } from "../excel/area";
-import { mapCells } from "../excel/area-maths";
+import { firstCell, type Line, mapCells } from "../excel/area-maths";
 import { assertWritable } from "../excel/sheet-access";
 import type { CellLook } from "../excel/sheet-store";
 import { fixed, type HostDocument, type Kinds, object, type Property, type Targets } from "./kind";
@@ -24,6 +24,15 @@ const look = <Key extends keyof CellLook>(key: Key, none: NonNullable<CellLook[K
   set: (area, value, document) => { give(area, document, { [key]: value }); },
 });
 
+/** The size of the first row or column. */
+const size = (line: Line, side: "height" | "width"): Property<Area> => ({
+  get: (area, { store }) => store.box(firstCell(area))[side],
+  set: (area, points, document) => {
+    assertWritable(document, area.sheetId);
+    document.store.setSize(area, line, Number(points));
+  },
+});
+
 const ink = "#000000";
 const draw = ({ area, edge }: Targets["RangeBorder"], color: string, document: HostDocument): void => {
   give(area, document, { borders: { [edge]: color } });
@@ -34,26 +43,14 @@ const drawn = ({ area, edge }: Targets["RangeBorder"], document: HostDocument): 
 const edges = ["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal", "InsideVertical"];
 
 /** How the cells of a range look. */
-export const formatKinds: Pick<Kinds, "RangeFormat" | "RangeFill" | "RangeFont" | "RangeBorderCollection" | "RangeBorder"> = {
+export const formatKinds = {
   RangeFormat: {
     properties: {
       wrapText: look("wrap", false),
       horizontalAlignment: look("horizontal", "General"),
       verticalAlignment: look("vertical", "Bottom"),
-      columnWidth: {
-        get: (area, { store }) => store.box({ ...area, columnCount: 1 }).width,
-        set: (area, points, document) => {
-          assertWritable(document, area.sheetId);
-          document.store.setColumnWidth(area, Number(points));
-        },
-      },
-      rowHeight: {
-        get: (area, { store }) => store.box({ ...area, rowCount: 1 }).height,
-        set: (area, points, document) => {
-          assertWritable(document, area.sheetId);
-          document.store.setRowHeight(area, Number(points));
-        },
-      },
+      columnWidth: size("column", "width"),
+      rowHeight: size("row", "height"),
     },
     parts: {
       fill: (area) => object("RangeFill", area),
@@ -65,7 +62,6 @@ export const formatKinds: Pick<Kinds, "RangeFormat" | "RangeFill" | "RangeFont" 
         assertWritable(document, area.sheetId);
         document.store.fitColumns(area);
       },
-      autofitRows: () => undefined,
     },
   },
   RangeFill: {
@@ -93,4 +89,4 @@ export const formatKinds: Pick<Kinds, "RangeFormat" | "RangeFill" | "RangeFont" 
       weight: fixed("Thin"),
     },
   },
-};
+} satisfies Partial<Kinds>;

@@ -1,11 +1,11 @@
-import { addressOf, type Area, cellsOf, sheetRows } from "../excel/area";
-import { cellCountOf, isUnbounded, mapCells } from "../excel/area-maths";
+import { addressOf, type Area } from "../excel/area";
+import { cellCountOf, isUnbounded, type Line, span } from "../excel/area-maths";
 import { categoryOf } from "../excel/number-format-category";
 import { assertWritable, sheetOf } from "../excel/sheet-access";
-import type { Scalar } from "../excel/sheet-store";
+import type { Box, Scalar } from "../excel/sheet-store";
 import { renameColumns } from "../excel/table-headers";
 import { asEntered, matrixFor, textsFor } from "../excel/typed-cell";
-import type { HostDocument, Property } from "./kind";
+import { field, type HostDocument, type Property } from "./kind";
 
 /** Answers of each cell of a bounded area; of whole rows and columns the host answers null. */
 const cells = (read: (area: Area, document: HostDocument) => unknown): Property<Area> => ({
@@ -29,16 +29,22 @@ function setFormats(area: Area, given: unknown, document: HostDocument): void {
   document.store.setNumberFormats(area, textsFor(area, given));
 }
 
-/** All hidden, none, or null for some. */
-function hidden(lines: ReadonlySet<number>, first: number, count: number): boolean | null {
-  const inside = [...lines].filter((each) => each >= first && each < first + count).length;
+/** Whether all rows or columns are hidden, or none; null where some are. */
+function isHidden(area: Area, { store }: HostDocument, line: Line): boolean | null {
+  const { first, count } = span(area, line);
+  const inside = [...store.hidden(area.sheetId, line)].filter((each) => each >= first && each < first + count).length;
   return inside === 0 ? false : inside === count || null;
 }
 
-const rowsHidden = ({ sheetId, row, rowCount }: Area, { store }: HostDocument): boolean | null =>
-  hidden(store.hiddenRows(sheetId), row, rowCount);
-const columnsHidden = ({ sheetId, column, columnCount }: Area, { store }: HostDocument): boolean | null =>
-  hidden(store.hiddenColumns(sheetId), column, columnCount);
+const hidden = (line: Line): Property<Area> => ({
+  get: (area, document) => isHidden(area, document, line),
+  set: (area, value, document) => {
+    assertWritable(document, area.sheetId);
+    document.store.setHidden(area, line, value === true);
+  },
+});
+
+const boxed = (side: keyof Box): Property<Area> => ({ get: (area, { store }) => store.box(area)[side] });
 
 function typeOf(value: Scalar): string {
   if (value === "") return "Empty";
@@ -52,39 +58,22 @@ const mostCellsCounted = 2 ** 31;
 /** What can be read of a range, and what can be written to it. */
 export const rangeProperties: Readonly<Record<string, Property<Area>>> = {
   address: { get: (area, document) => addressOf(area, sheetOf(document, area.sheetId).name) },
-  addressLocal: { get: (area) => cellsOf(area) },
   cellCount: { get: (area) => (cellCountOf(area) < mostCellsCounted ? cellCountOf(area) : -1) },
-  rowCount: { get: (area) => area.rowCount },
-  columnCount: { get: (area) => area.columnCount },
-  rowIndex: { get: (area) => area.row },
-  columnIndex: { get: (area) => area.column },
-  isEntireColumn: { get: (area) => area.rowCount === sheetRows },
+  rowCount: field("rowCount"),
+  columnCount: field("columnCount"),
+  rowIndex: field("row"),
+  columnIndex: field("column"),
   values: { ...cells((area, { store }) => store.values(area)), set: enter },
   valueTypes: cells((area, { store }) => store.values(area).map((row) => row.map(typeOf))),
   formulas: { ...cells((area, { store }) => store.formulas(area)), set: enter },
   text: cells((area, { store }) => store.texts(area)),
   numberFormat: { ...cells((area, { store }) => store.numberFormats(area)), set: setFormats },
   numberFormatCategories: cells((area, { store }) => store.numberFormats(area).map((row) => row.map(categoryOf))),
-  hasSpill: {
-    get: (area, { store }) => mapCells(area, (row, column) => store.spillOver(row, column, area.sheetId)).flat().some(Boolean),
-  },
-  hidden: { get: (area, document) => rowsHidden(area, document) === true || columnsHidden(area, document) },
-  rowHidden: {
-    get: rowsHidden,
-    set: (area, value, document) => {
-      assertWritable(document, area.sheetId);
-      document.store.setRowsHidden(area, value === true);
-    },
-  },
-  columnHidden: {
-    get: columnsHidden,
-    set: (area, value, document) => {
-      assertWritable(document, area.sheetId);
-      document.store.setColumnsHidden(area, value === true);
-    },
-  },
-  left: { get: (area, { store }) => store.box(area).left },
-  top: { get: (area, { store }) => store.box(area).top },
-  width: { get: (area, { store }) => store.box(area).width },
-  height: { get: (area, { store }) => store.box(area).height },
+  hidden: { get: (area, document) => isHidden(area, document, "row") === true || isHidden(area, document, "column") },
+  rowHidden: hidden("row"),
+  columnHidden: hidden("column"),
+  left: boxed("left"),
+  top: boxed("top"),
+  width: boxed("width"),
+  height: boxed("height"),
 };

@@ -9,11 +9,11 @@ const inside = (first: number, count: number, without: ReadonlySet<number>): num
 function visibleRows({ sheetId, row, rowCount }: Area, { store }: HostDocument): number[] {
   const filled = store.filledArea(sheetId, false);
   const end = Math.min(row + rowCount, Math.max(row + 1, filled === undefined ? 0 : filled.row + filled.rowCount));
-  return inside(row, end - row, store.hiddenRows(sheetId));
+  return inside(row, end - row, store.hidden(sheetId, "row"));
 }
 
 const visibleColumns = ({ sheetId, column, columnCount }: Area, { store }: HostDocument): number[] =>
-  inside(column, columnCount, store.hiddenColumns(sheetId));
+  inside(column, columnCount, store.hidden(sheetId, "column"));
 
 /** One answer for each cell in sight: the rows of none, where every column is hidden. */
 function eachVisible(read: (cell: Area, document: HostDocument) => unknown): Property<Area> {

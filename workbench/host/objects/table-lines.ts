@@ -4,7 +4,7 @@ import type { TableRecord } from "../excel/book-records";
 import { HostError } from "../excel/host-error";
 import { assertWritable } from "../excel/sheet-access";
 import { matrixFor } from "../excel/typed-cell";
-import { type HostDocument, type HostObject, type Kinds, object, type Targets } from "./kind";
+import { field, type HostDocument, type HostObject, type Kinds, object, type Targets } from "./kind";
 
 const columnArea = ({ table, index }: Targets["TableColumn"]): Area => ({ ...table.area, column: table.area.column + index, columnCount: 1 });
 const rowArea = ({ table, index }: Targets["TableRow"]): Area => ({ ...table.area, row: table.area.row + 1 + index, rowCount: 1 });
@@ -47,17 +47,16 @@ function addRows(table: TableRecord, document: HostDocument, index: unknown, val
   return object("TableRow", { table, index: before });
 }
 
-export const tableLineKinds: Pick<Kinds, "TableColumn" | "TableColumnCollection" | "TableRow" | "TableRowCollection"> = {
+export const tableLineKinds = {
   TableColumnCollection: {
     items: (table) => table.columns.map((_, index) => object("TableColumn", { table, index })),
     acts: { add: addColumn },
   },
   TableColumn: {
-    id: ({ index }) => index + 1,
     alsoCalled: ({ table, index }) => table.columns[index] ?? "",
     properties: {
       name: { get: ({ table, index }) => table.columns[index] },
-      index: { get: ({ index }) => index },
+      index: field("index"),
       id: { get: ({ index }) => index + 1 },
       values: { get: (column, { store }) => store.values(columnArea(column)) },
     },
@@ -72,7 +71,7 @@ export const tableLineKinds: Pick<Kinds, "TableColumn" | "TableColumnCollection"
     acts: { add: addRows },
   },
   TableRow: {
-    properties: { index: { get: ({ index }) => index }, values: { get: (row, { store }) => store.values(rowArea(row)) } },
+    properties: { index: field("index"), values: { get: (row, { store }) => store.values(rowArea(row)) } },
     finds: { getRange: (row) => object("Range", rowArea(row)) },
   },
-};
+} satisfies Partial<Kinds>;

@@ -1,12 +1,12 @@
 import type { Area } from "../excel/area";
-import { intersection, moved } from "../excel/area-maths";
-import { removeRecord, type TableRecord } from "../excel/book-records";
+import { intersection, moved, touches } from "../excel/area-maths";
+import type { TableRecord } from "../excel/book-records";
 import { HostError } from "../excel/host-error";
 import { assertWritable } from "../excel/sheet-access";
 import { nameColumns } from "../excel/table-headers";
 import { assertTableName } from "../excel/table-names";
 import { areaGiven } from "./areas-given";
-import { fixed, type HostDocument, type HostObject, type Kind, type Kinds, object, type Targets } from "./kind";
+import { field, type HostDocument, type HostObject, type Kind, type Kinds, object, settable, type Targets } from "./kind";
 
 function setTotals(record: TableRecord, shown: unknown, { records }: HostDocument): void {
   if (record.showTotals === shown) return;
@@ -19,9 +19,8 @@ function setTotals(record: TableRecord, shown: unknown, { records }: HostDocumen
 const bodyOf = ({ area, showTotals }: TableRecord): Area =>
   ({ ...area, row: area.row + 1, rowCount: Math.max(1, area.rowCount - 1 - (showTotals ? 1 : 0)) });
 
-function totalsOf({ area, showTotals }: TableRecord): Area {
-  if (!showTotals) throw new HostError("InvalidOperation", "the table shows no totals");
-  return { ...area, row: area.row + area.rowCount - 1, rowCount: 1 };
+function assertNoTable(tables: readonly TableRecord[], area: Area): void {
+  if (tables.some((each) => touches(each.area, area))) throw new HostError("InvalidArgument", "a table is there already");
 }
 
 /** Takes in other cells beside or below; none is moved. */
@@ -30,24 +29,16 @@ function resize(record: TableRecord, document: HostDocument, range: unknown): vo
   const area = areaGiven(document, range, record.area.sheetId);
   const { tables } = document.records;
   if (area.row !== record.area.row || area.column !== record.area.column) throw new HostError("InvalidArgument", "a table keeps its corner");
-  if (tables.some((other) => other !== record && intersection(other.area, area) !== undefined)) {
-    throw new HostError("InvalidArgument", "a table is there already");
-  }
+  assertNoTable(tables.filter((other) => other !== record), area);
   record.area = area;
   nameColumns(document, record);
   document.records.onChange();
 }
 
-const letGo = (record: TableRecord, { records }: HostDocument): void => {
-  removeRecord(records.tables, record);
-  records.onChange();
-};
-
 const table: Kind<TableRecord> = {
-  id: ({ id }) => id,
   alsoCalled: ({ name }) => name,
   properties: {
-    id: { get: ({ id }) => id },
+    id: field("id"),
     name: {
       get: ({ name }) => name,
       set: (record, name, document) => {
@@ -57,10 +48,7 @@ const table: Kind<TableRecord> = {
       },
     },
     showTotals: { get: ({ showTotals }) => showTotals, set: setTotals },
-    showHeaders: fixed(true),
-    showFilterButton: fixed(false),
-    showBandedRows: fixed(true),
-    style: { get: ({ style }) => style, set: (record, style) => { record.style = String(style); } },
+    style: settable("style"),
   },
   parts: {
     columns: (record) => object("TableColumnCollection", record),
@@ -71,7 +59,6 @@ const table: Kind<TableRecord> = {
     getRange: ({ area }) => object("Range", area),
     getHeaderRowRange: ({ area }) => object("Range", { ...area, rowCount: 1 }),
     getDataBodyRange: (record) => object("Range", bodyOf(record)),
-    getTotalRowRange: (record) => object("Range", totalsOf(record)),
   },
   acts: {
     resize,
@@ -79,12 +66,7 @@ const table: Kind<TableRecord> = {
     delete: (record, document) => {
       assertWritable(document, record.area.sheetId);
       document.store.write(record.area, document.store.values(record.area).map((row) => row.map(() => "")));
-      letGo(record, document);
-    },
-    /** Lets the table go and keeps its cells. */
-    convertToRange: (record, document) => {
-      letGo(record, document);
-      return object("Range", record.area);
+      document.records.remove(document.records.tables, (each) => each === record);
     },
   },
 };
@@ -101,7 +83,7 @@ function add({ sheetId }: Targets["TableCollection"], document: HostDocument, ad
   const area = areaGiven(document, address, sheetId ?? store.activeSheetId());
   assertWritable(document, area.sheetId);
   if (hasHeaders !== true) throw new HostError("UnsupportedOperation", "the workbench makes tables with a header row only");
-  if (records.tables.some((each) => intersection(each.area, area) !== undefined)) throw new HostError("InvalidArgument", "a table is there already");
+  assertNoTable(records.tables, area);
   const name = `Table${records.tables.length + 1}`;
   const made: TableRecord = { id: records.newId("table"), name, area, columns: [], showTotals: false, style: "TableStyleMedium2" };
   records.tables.push(made);
@@ -110,10 +92,10 @@ function add({ sheetId }: Targets["TableCollection"], document: HostDocument, ad
   return object("Table", made);
 }
 
-export const tableKinds: Pick<Kinds, "Table" | "TableCollection"> = {
+export const tableKinds = {
   Table: table,
   TableCollection: {
     items: (which, { records }) => records.tables.filter((each) => holds(each, which)).map((each) => object("Table", each)),
     acts: { add },
   },
-};
+} satisfies Partial<Kinds>;

@@ -14,11 +14,9 @@ const daysFrom1899 = (year: number, month: number, date: number): number =>
   (Date.UTC(year, month - 1, date) - Date.UTC(1899, 11, 30)) / day;
 const daysBetweenDateSystems = 1462;
 
-type WorkbookKinds = "Workbook" | "Application" | "Runtime" | "Functions" | "FunctionResult";
-
-export const workbookKinds: Pick<Kinds, WorkbookKinds> = {
+export const workbookKinds = {
   Workbook: {
-    properties: { name: fixed("workbench.xlsx"), isDirty: fixed(false) },
+    properties: { name: fixed("workbench.xlsx") },
     parts: {
       worksheets: () => object("WorksheetCollection", true),
       names: () => object("NamedItemCollection", true),
@@ -35,14 +33,9 @@ export const workbookKinds: Pick<Kinds, WorkbookKinds> = {
         return object("Range", area);
       },
       getSelectedRanges: (_, document) => object("RangeAreas", selection(document)),
-      getActiveCell: (_, document) => object("Range", { ...selection(document)[0], rowCount: 1, columnCount: 1 }),
     },
   },
-  Application: {
-    properties: { calculationMode: fixed("Automatic"), calculationState: fixed("Done") },
-    acts: { calculate: () => undefined },
-    shows: { suspendApiCalculationUntilNextSync: () => undefined, suspendScreenUpdatingUntilNextSync: () => undefined },
-  },
+  Application: { acts: { calculate: () => undefined } },
   /** The add-in's own runtime: whether it wants to be told of events. */
   Runtime: {
     properties: {
@@ -60,4 +53,4 @@ export const workbookKinds: Pick<Kinds, WorkbookKinds> = {
     },
   },
   FunctionResult: { properties: { value: { get: (value) => value }, error: fixed("") } },
-};
+} satisfies Partial<Kinds>;

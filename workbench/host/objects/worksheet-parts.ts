@@ -1,61 +1,28 @@
-import type { Area } from "../excel/area";
 import { HostError } from "../excel/host-error";
 import { sheetOf } from "../excel/sheet-access";
 import { areaGiven } from "./areas-given";
-import { type HostDocument, type Kinds, object, objectIfAny, type Property } from "./kind";
-
-function freeze(id: string, { records }: HostDocument, rows: number, columns: number): void {
-  records.sheet(id).frozen = { rows, columns };
-  records.onChange();
-}
-
-function frozen(id: string, { records }: HostDocument): Area | undefined {
-  const { rows, columns } = records.sheet(id).frozen;
-  return rows + columns === 0 ? undefined : { sheetId: id, row: 0, column: 0, rowCount: Math.max(rows, 1), columnCount: Math.max(columns, 1) };
-}
+import { type Kinds, object, type Property } from "./kind";
 
 const kept = (name: string): Property<string> => ({
   get: (id, { records }) => records.sheet(id).pageLayout[name],
   set: (id, value, { records }) => { records.sheet(id).pageLayout[name] = value; },
 });
 
-const layout = ["orientation", "paperSize", "printGridlines", "printHeadings", "centerHorizontally", "centerVertically", "zoom"];
+const layout = ["orientation", "paperSize", "centerHorizontally", "zoom"];
 
-const keep = (name: string) => (id: string, document: HostDocument, range: unknown): void => {
-  document.records.sheet(id).pageLayout[name] = areaGiven(document, range, id);
-};
-
-const isProtected = (id: string, { records }: HostDocument, value: boolean): void => { records.sheet(id).protected = value; };
-
-type PartKinds =
-  | "WorksheetProtection" | "WorksheetFreezePanes" | "PageLayout" | "WorksheetCustomPropertyCollection" | "WorksheetCustomProperty";
-
-export const worksheetPartKinds: Pick<Kinds, PartKinds> = {
+export const worksheetPartKinds = {
   /** Whether a person has locked the sheet. */
-  WorksheetProtection: {
-    properties: { protected: { get: (id, { records }) => records.sheet(id).protected } },
-    acts: {
-      protect: (id, document) => { isProtected(id, document, true); },
-      unprotect: (id, document) => { isProtected(id, document, false); },
-    },
-  },
+  WorksheetProtection: { properties: { protected: { get: (id, { records }) => records.sheet(id).protected } } },
   /** Rows and columns that stay in sight. */
   WorksheetFreezePanes: {
-    finds: { getLocationOrNullObject: (id, document) => objectIfAny("Range", frozen(id, document)) },
     acts: {
-      freezeRows: (id, document, rows) => { freeze(id, document, Number(rows ?? 1), 0); },
-      freezeColumns: (id, document, columns) => { freeze(id, document, 0, Number(columns ?? 1)); },
-      unfreeze: (id, document) => { freeze(id, document, 0, 0); },
-      freezeAt: (id, document, range) => {
-        const { row, rowCount, column, columnCount } = areaGiven(document, range, id);
-        freeze(id, document, row + rowCount, column + columnCount);
-      },
+      freezeRows: (id, { records }, rows) => { records.sheet(id).frozen = { rows: Number(rows ?? 1), columns: 0 }; },
     },
   },
   /** How the sheet prints; it is only remembered. */
   PageLayout: {
     properties: Object.fromEntries(layout.map((name) => [name, kept(name)])),
-    acts: { setPrintArea: keep("printArea"), setPrintTitleRows: keep("titleRows") },
+    acts: { setPrintArea: (id, document, range) => { document.records.sheet(id).pageLayout["printArea"] = areaGiven(document, range, id); } },
   },
   /** What the add-in keeps with one sheet. */
   WorksheetCustomPropertyCollection: {
@@ -80,4 +47,4 @@ export const worksheetPartKinds: Pick<Kinds, PartKinds> = {
     },
     acts: { delete: ({ sheetId, key }, { records }) => { records.sheet(sheetId).custom.delete(key); } },
   },
-};
+} satisfies Partial<Kinds>;

@@ -7,6 +7,10 @@ import { fixed, type HostDocument, type HostObject, type Kind, type Kinds, objec
 
 const whole = "1:1048576";
 
+/** What the library asks before it listens to events, and after; all are told anyway. */
+const heard = (...events: readonly string[]): Readonly<Record<string, () => undefined>> =>
+  Object.fromEntries(events.flatMap((event) => [`_Register${event}Event`, `_Unregister${event}Event`]).map((name) => [name, () => undefined]));
+
 function rename(id: string, name: unknown, document: HostDocument): void {
   assertSheetName(String(name));
   const taken = sheetCalled(document, String(name));
@@ -23,7 +27,6 @@ function remove(id: string, document: HostDocument): void {
 }
 
 const worksheet: Kind<string> = {
-  id: (id) => id,
   alsoCalled: (id, document) => sheetOf(document, id).name,
   properties: {
     id: { get: (id) => id },
@@ -32,10 +35,6 @@ const worksheet: Kind<string> = {
     visibility: {
       get: (id, document) => sheetOf(document, id).visibility,
       set: (id, visibility, { store }) => { store.setVisibility(id, visibility as Visibility); },
-    },
-    tabColor: {
-      get: (id, { records }) => records.sheet(id).tabColor,
-      set: (id, color, { records }) => { records.sheet(id).tabColor = String(color); },
     },
     showGridlines: fixed(true),
     /** The name under which the library sends `showGridlines`. */
@@ -53,8 +52,6 @@ const worksheet: Kind<string> = {
   },
   finds: {
     getRange: (id, document, address) => object("Range", areaCalled(document, typeof address === "string" ? address : whole, id)),
-    getRanges: (id, document, addresses) =>
-      object("RangeAreas", String(addresses).split(",").map((each) => areaCalled(document, each, id))),
     getRangeByIndexes: (id, _, ...given) => {
       const [row = 0, column = 0, rows, columns] = given.map((each) => wholeGiven(each));
       return object("Range", areaAt(id, row, column, rows, columns));
@@ -62,8 +59,7 @@ const worksheet: Kind<string> = {
     getCell: (id, _, row, column) => object("Range", areaAt(id, wholeGiven(row), wholeGiven(column))),
     getUsedRange: (id, { store }, valuesOnly) => object("Range", store.filledArea(id, valuesOnly === true) ?? areaAt(id, 0, 0)),
     getUsedRangeOrNullObject: (id, { store }, valuesOnly) => objectIfAny("Range", store.filledArea(id, valuesOnly === true)),
-    _RegisterDataChangedEvent: () => undefined,
-    _UnregisterDataChangedEvent: () => undefined,
+    ...heard("DataChanged"),
   },
   acts: { delete: remove },
   shows: { activate: (id, { store }) => { store.activateSheet(id); } },
@@ -84,16 +80,14 @@ function add(_: true, document: HostDocument, name: unknown): HostObject {
   return object("Worksheet", document.store.addSheet(given));
 }
 
-const heard = ["DataChanged", "Calculated", "Activated", "Added", "Deleted"];
-
-export const worksheetKinds: Pick<Kinds, "Worksheet" | "WorksheetCollection"> = {
+export const worksheetKinds = {
   Worksheet: worksheet,
   WorksheetCollection: {
     items: (_, { store }) => store.sheets().map(({ id }) => object("Worksheet", id)),
     finds: {
       getActiveWorksheet: (_, { store }) => object("Worksheet", store.activeSheetId()),
-      ...Object.fromEntries(heard.flatMap((event) => [`_Register${event}Event`, `_Unregister${event}Event`]).map((name) => [name, () => undefined])),
+      ...heard("DataChanged", "Calculated", "Activated", "Added", "Deleted"),
     },
     acts: { add },
   },
-};
+} satisfies Partial<Kinds>;
