@@ -1,3 +1,4 @@
+import type { ConditionalFormatRecord, ValidationRecord } from "./host/excel/book-records";
 import type { CellLook } from "./host/excel/sheet-store";
 import { type CellValue } from "./host/functions-host";
 
@@ -28,21 +29,10 @@ export interface BookLook extends CellLook {
 }
 
 /** A rule in the host's own words, and the look it gives. */
-export interface BookConditionalFormat {
-  readonly ranges: readonly string[];
-  readonly type: "CellValue" | "ContainsText" | "Custom";
-  readonly rule: Readonly<Record<string, unknown>>;
-  readonly look: CellLook;
-  readonly stopIfTrue: boolean;
-}
+export type BookConditionalFormat = Omit<ConditionalFormatRecord, "id" | "area"> & { readonly ranges: readonly string[] };
 
 /** What may be typed, in the host's own words. */
-export interface BookValidation {
-  readonly ranges: readonly string[];
-  readonly rule: Readonly<Record<string, unknown>>;
-  readonly prompt: Readonly<Record<string, unknown>>;
-  readonly errorAlert: Readonly<Record<string, unknown>>;
-}
+export type BookValidation = Omit<ValidationRecord, "area"> & { readonly ranges: readonly string[] };
 
 export interface BookChart {
   /** In the host's words: `Line`. */

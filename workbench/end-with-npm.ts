@@ -1,3 +1,5 @@
+import { isRunning } from "./running";
+
 const everyMilliseconds = 500;
 
 /**
@@ -13,12 +15,4 @@ export function endWithNpm(end: () => void): void {
     end();
   }, everyMilliseconds);
   watch.unref();
-}
-
-function isRunning(id: number): boolean {
-  try {
-    return process.kill(id, 0);
-  } catch {
-    return false;
-  }
 }

@@ -1,7 +1,7 @@
 import path from "node:path";
 import { setFlagsFromString } from "node:v8";
 import { buildIfStale } from "./build-if-stale";
-import { FileProblem, messageOf } from "./files/file-problem";
+import { about, FileProblem, messageOf } from "./files/file-problem";
 import { patchXlsx } from "./files/patch-xlsx";
 import { readBytes } from "./files/read-book";
 import { readXlsx } from "./files/read-xlsx";
@@ -17,26 +17,19 @@ const exitCodes = { failed: 1, notUsable: 2 } as const;
 
 /** `npm run recalc`: opens a workbook, computes every formula with the built functions, and says or writes what came out. */
 async function recalc({ file, out, blank, json }: RecalcRequest): Promise<void> {
-  const bytes = await about(file, () => readBytes(file));
-  const book = await about(file, () => readXlsx(bytes));
+  const name = path.basename(file);
+  const bytes = await about(name, () => readBytes(file));
+  const book = await about(name, () => readXlsx(bytes));
   await buildIfStale();
   const { host, metadata } = loadBundle();
   const { computeBook } = await import("./engine/compute");
-  const computed = await about(file, () => computeBook(book, host, metadata, { blank }));
+  const computed = await about(name, () => computeBook(book, host, metadata, { blank }));
   if (out !== undefined) {
-    const copy = await about(file, () => patchXlsx(bytes, computed));
+    const copy = await about(name, () => patchXlsx(bytes, computed));
     await writeWhole(out, copy.bytes);
     process.stderr.write(`${copy.changed} changed cells, the rest as it was: ${out}\n`);
   }
   process.stdout.write(json ? asJson(computed) : asTable(book, computed));
-}
-
-async function about<Answer>(file: string, work: () => Answer | Promise<Answer>): Promise<Answer> {
-  try {
-    return await work();
-  } catch (problem) {
-    throw problem instanceof FileProblem ? new FileProblem(`${path.basename(file)}: ${problem.message}`) : problem;
-  }
 }
 
 /** One clear line for whatever stops the work; standard output stays empty. */

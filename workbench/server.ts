@@ -1,3 +1,4 @@
+import { once } from "node:events";
 import { readdirSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
@@ -93,20 +94,13 @@ function send(response: ServerResponse, type: string, text: string | Buffer, pol
 const portsToTry = 20;
 
 async function listen(server: Server, wanted: number): Promise<void> {
-  for (let port = wanted; port < wanted + portsToTry; port += 1) if (await isFree(server, port)) return;
+  for (let port = wanted; port < wanted + portsToTry; port += 1) {
+    try {
+      await once(server.listen(port, "127.0.0.1"), "listening");
+      return;
+    } catch (problem) {
+      if ((problem as NodeJS.ErrnoException).code !== "EADDRINUSE") throw problem;
+    }
+  }
   throw new Error(`No free port from ${wanted} to ${wanted + portsToTry - 1}: name another with --port.`);
-}
-
-function isFree(server: Server, port: number): Promise<boolean> {
-  return new Promise((resolve, reject) => {
-    const failed = (problem: NodeJS.ErrnoException): void => {
-      if (problem.code === "EADDRINUSE") resolve(false);
-      else reject(problem);
-    };
-    server.once("error", failed);
-    server.listen(port, "127.0.0.1", () => {
-      server.off("error", failed);
-      resolve(true);
-    });
-  });
 }

@@ -23,3 +23,8 @@ export function asTyped(stored: string): string {
 export function quotedSheet(name: string): string {
   return `'${name.replaceAll("'", "''")}'!`;
 }
+
+/** The sheet that a prefix names, its own where it names none. */
+export function sheetIn(prefix: string | undefined, own: string): string {
+  return prefix === undefined ? own : prefix.slice(0, -1).replaceAll(/^'|'$/gu, "").replaceAll("''", "'");
+}

@@ -1,5 +1,5 @@
 import type { BookName } from "../book";
-import { outsideText, sheetPrefix } from "./formula-text";
+import { outsideText, sheetIn, sheetPrefix } from "./formula-text";
 
 /** Univer keeps one name of a kind; the host lets each sheet have its own, and prefers it. So those get a name of their own. */
 export function ownName({ name, onlyOn }: BookName, position: number): string {
@@ -15,13 +15,9 @@ export function withOwnNames(formula: string, sheet: string, names: readonly Boo
     const wanted = new RegExp(String.raw`(${sheetPrefix})?(?<![\p{L}\p{N}_.\\])${word}(?![\p{L}\p{N}_.\\(!\[])`, "giu");
     answer = outsideText(answer, (code) =>
       code.replace(wanted, (whole, prefix: string | undefined) =>
-        sheetOf(prefix, sheet) === each.onlyOn?.toLowerCase() ? ownName(each, position) : whole,
+        sheetIn(prefix, sheet).toLowerCase() === each.onlyOn?.toLowerCase() ? ownName(each, position) : whole,
       ),
     );
   }
   return answer;
-}
-
-function sheetOf(prefix: string | undefined, own: string): string {
-  return (prefix === undefined ? own : prefix.slice(0, -1).replaceAll(/^'|'$/gu, "").replaceAll("''", "'")).toLowerCase();
 }

@@ -1,4 +1,4 @@
-import { outsideText, quotedSheet, sheetPrefix } from "./formula-text";
+import { outsideText, quotedSheet, sheetIn, sheetPrefix } from "./formula-text";
 
 const reference = new RegExp(String.raw`(${sheetPrefix})?\$?([A-Z]{1,3})\$?([1-9]\d*)#(?![\p{L}\p{N}])`, "giu");
 
@@ -14,7 +14,7 @@ export function withoutSpillReferences(
 ): string {
   return outsideText(formula, (code) =>
     code.replace(reference, (_, prefix: string | undefined, letters: string, row: string) => {
-      const sheet = prefix === undefined ? ownSheet : prefix.slice(0, -1).replaceAll(/^'|'$/gu, "").replaceAll("''", "'");
+      const sheet = sheetIn(prefix, ownSheet);
       const range = rangeOf(sheet, `${letters.toUpperCase()}${row}`);
       return range === undefined ? "#REF!" : quotedSheet(sheet) + range;
     }),

@@ -14,11 +14,11 @@ import {
 } from "@univerjs/engine-formula";
 import { firstValueFrom } from "rxjs";
 import type { CellValue } from "../host/functions-host";
-import type { EngineAnswer, EngineCell, EngineName, EngineSheet } from "./engine-sheet";
+import type { EngineAnswer, EngineName, EngineSheet } from "./engine-sheet";
 import { withReason } from "./error-reasons";
 import { mostNamedCells, tooManyCells } from "./reach";
 import type { UniverFunction } from "./univer-functions";
-import { reasonOf } from "./univer-values";
+import { cellData, reasonOf } from "./univer-values";
 
 const unit = "book";
 const idOf = (sheet: number | ""): string => `sheet${sheet}`;
@@ -117,20 +117,15 @@ function answer(data: IAllRuntimeData): EngineAnswer {
 
 function workbookData(sheets: readonly EngineSheet[]): Partial<IWorkbookData> {
   const entries = sheets.map(({ name, cells }, n) => {
-    const cellData: Record<number, Record<number, ICellData>> = {};
-    for (const cell of cells) (cellData[cell.row] ??= {})[cell.column] = cellDataOf(cell);
+    const rows: Record<number, Record<number, ICellData>> = {};
+    for (const { row, column, value, formula } of cells) {
+      (rows[row] ??= {})[column] = formula === undefined ? cellData(value) : { f: `=${formula}` };
+    }
     const rowCount = room.rows + cells.reduce((most, { row }) => Math.max(most, row), 0);
     const columnCount = room.columns + cells.reduce((most, { column }) => Math.max(most, column), 0);
-    return [idOf(n), { id: idOf(n), name, rowCount, columnCount, cellData }] as const;
+    return [idOf(n), { id: idOf(n), name, rowCount, columnCount, cellData: rows }] as const;
   });
   return { id: unit, name: unit, sheetOrder: entries.map(([id]) => id), sheets: Object.fromEntries(entries) };
-}
-
-function cellDataOf({ value, formula }: EngineCell): ICellData {
-  if (formula !== undefined) return { f: `=${formula}` };
-  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
-  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
-  return { v: typeof value === "object" ? value.error : (value ?? ""), t: CellValueType.STRING };
 }
 
 const errors = new Set<string>(Object.values(ErrorType));

@@ -1,4 +1,4 @@
-import type { ICellData, Nullable } from "@univerjs/core";
+import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
 import {
   ArrayValueObject,
   BooleanValueObject,
@@ -48,4 +48,11 @@ function fromCell(value: CellValue): BaseValueObject {
 export function reasonOf({ custom }: ICellData): string | undefined {
   const reason: unknown = custom ? custom["reason"] : undefined;
   return typeof reason === "string" ? reason : undefined;
+}
+
+/** A value as Univer keeps it in a cell. */
+export function cellData(value: CellValue): ICellData {
+  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: typeof value === "object" ? value.error : (value ?? ""), t: CellValueType.STRING };
 }

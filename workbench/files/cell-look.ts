@@ -1,5 +1,5 @@
 import type { BorderSide, CellStyle, Color } from "hucre";
-import type { CellLook } from "../host/excel/sheet-store";
+import type { CellLook, OpenLook } from "../host/excel/sheet-store";
 
 const edges = { top: "EdgeTop", bottom: "EdgeBottom", left: "EdgeLeft", right: "EdgeRight" } as const;
 const across: Readonly<Record<string, string>> = { left: "Left", center: "Center", right: "Right" };
@@ -33,6 +33,6 @@ function hex(color: Color | undefined): string | undefined {
   return color?.rgb === undefined ? undefined : `#${color.rgb.slice(-6)}`;
 }
 
-function given(look: { readonly [Key in keyof CellLook]: CellLook[Key] | undefined }): CellLook {
+function given(look: OpenLook): CellLook {
   return Object.fromEntries(Object.entries(look).filter(([, value]) => value !== undefined));
 }

@@ -1,26 +1,17 @@
-import type { ConditionalRule, Sheet, ValidationOperator } from "hucre";
+import type { ConditionalRule, Sheet } from "hucre";
 import type { BookConditionalFormat } from "../book";
 import { asTyped } from "../engine/formula-text";
+import { comparisonWords, hostWord } from "../host/excel/words";
 import { cellLook } from "./cell-look";
-
-/** The host's words for the file's, in rules on values and in limits alike. */
-export const operators: Readonly<Record<ValidationOperator, string>> = {
-  between: "Between",
-  notBetween: "NotBetween",
-  equal: "EqualTo",
-  notEqual: "NotEqualTo",
-  greaterThan: "GreaterThan",
-  lessThan: "LessThan",
-  greaterThanOrEqual: "GreaterThanOrEqualTo",
-  lessThanOrEqual: "LessThanOrEqualTo",
-};
 
 /** The rules of a file that the host object knows, the first that counts first; scales, bars and icons are left out. */
 export function conditionalFormats({ conditionalRules = [] }: Sheet): BookConditionalFormat[] {
   return [...conditionalRules].sort((one, other) => one.priority - other.priority).flatMap((each) => {
     const rule = ruleOf(each);
     if (rule === undefined) return [];
-    return [{ ...rule, ranges: each.range.split(" "), look: cellLook(each.style ?? {}), stopIfTrue: each.stopIfTrue === true }];
+    const { borders = {}, ...look } = cellLook(each.style ?? {});
+    const lines = Object.fromEntries(Object.keys(borders).map((edge) => [edge, "Continuous"]));
+    return [{ ...rule, ...look, borders: lines, ranges: each.range.split(" "), stopIfTrue: each.stopIfTrue === true }];
   });
 }
 
@@ -29,5 +20,5 @@ function ruleOf({ type, operator = "between", formula = "", text }: ConditionalR
   if (type === "expression") return { type: "Custom", rule: { formula: formula1 } };
   if (type === "containsText") return { type: "ContainsText", rule: { operator: "Contains", text: text ?? "" } };
   if (type !== "cellIs") return undefined;
-  return { type: "CellValue", rule: { operator: operators[operator], formula1, ...(formula2 === undefined ? {} : { formula2 }) } };
+  return { type: "CellValue", rule: { operator: hostWord(comparisonWords, operator), formula1, ...(formula2 === undefined ? {} : { formula2 }) } };
 }

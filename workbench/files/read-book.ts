@@ -1,24 +1,21 @@
 import { readFile, stat } from "node:fs/promises";
 import path from "node:path";
 import { type Book } from "../book";
-import { FileProblem } from "./file-problem";
+import { about, FileProblem } from "./file-problem";
 import { limits } from "./open-package";
 import { readCsv } from "./read-csv";
 
-const textTables = new Set([".csv", ".tsv", ".txt"]);
+const textTables = /\.(csv|tsv|txt)$/iu;
 
 /** Reads a workbook or a text table by the ending of its name; what cannot be used is refused in one line that names the file. */
-export async function readBook(file: string): Promise<Book> {
+export function readBook(file: string): Promise<Book> {
   const name = path.basename(file);
-  try {
+  return about(name, async () => {
     const bytes = await readBytes(file);
-    const ending = path.extname(file).toLowerCase();
-    if (textTables.has(ending)) return readCsv(bytes, path.basename(file, ending));
+    if (textTables.test(name)) return readCsv(bytes, name.replace(textTables, ""));
     const { readXlsx } = await import("./read-xlsx");
-    return await readXlsx(bytes);
-  } catch (problem) {
-    throw problem instanceof FileProblem ? new FileProblem(`${name}: ${problem.message}`) : problem;
-  }
+    return readXlsx(bytes);
+  });
 }
 
 /** The bytes of a file that is there, is a file, and is not larger than can be handled. */

@@ -1,9 +1,7 @@
 import type { DataValidation, Sheet } from "hucre";
 import type { BookValidation } from "../book";
 import { asTyped } from "../engine/formula-text";
-import { operators } from "./conditional-formats";
-
-const kinds: Readonly<Record<string, string>> = { whole: "wholeNumber", decimal: "decimal", date: "date", time: "time", textLength: "textLength" };
+import { comparisonWords, hostWord, limitWords } from "../host/excel/words";
 
 /** What a file allows to be typed. */
 export function validations({ dataValidations = [] }: Sheet): BookValidation[] {
@@ -24,7 +22,7 @@ function ruleOf({ type, operator = "between", formula1 = "", formula2, values }:
   if (type === "list") return { list: { inCellDropDown: true, source: values?.join(",") ?? `=${asTyped(formula1)}` } };
   if (type === "custom") return { custom: { formula: `=${asTyped(formula1)}` } };
   const limits = { formula1: limit(formula1), ...(formula2 === undefined ? {} : { formula2: limit(formula2) }) };
-  return { [kinds[type] ?? type]: { ...limits, operator: operators[operator] } };
+  return { [hostWord(limitWords, type) ?? type]: { ...limits, operator: hostWord(comparisonWords, operator) } };
 }
 
 /** A number as a number, a formula with its equals sign. */

@@ -1,5 +1,7 @@
-import { link, open, readdir, rename, rm, stat } from "node:fs/promises";
+import { existsSync } from "node:fs";
+import { link, open, readdir, rename, rm } from "node:fs/promises";
 import path from "node:path";
+import { isRunning } from "../running";
 import { FileProblem } from "./file-problem";
 
 /**
@@ -7,7 +9,7 @@ import { FileProblem } from "./file-problem";
  * A file that is already there is never replaced. What a killed run leaves beside it is swept by the next one that writes it.
  */
 export async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
-  if (await exists(file)) throw new FileProblem(`${file} is already there and is not replaced: choose another name`);
+  if (existsSync(file)) throw taken(file);
   await sweep(file);
   const beside = path.join(path.dirname(file), `.${path.basename(file)}.${process.pid}.part`);
   try {
@@ -33,13 +35,7 @@ async function sweep(file: string): Promise<void> {
   }
 }
 
-function isRunning(id: number): boolean {
-  try {
-    return process.kill(id, 0);
-  } catch (problem) {
-    return (problem as NodeJS.ErrnoException).code === "EPERM";
-  }
-}
+const taken = (file: string): FileProblem => new FileProblem(`${file} is already there and is not replaced: choose another name`);
 
 /** A link, unlike a renaming, fails when the name is taken meanwhile; not every disk has links. */
 async function giveName(beside: string, file: string): Promise<void> {
@@ -47,15 +43,8 @@ async function giveName(beside: string, file: string): Promise<void> {
     await link(beside, file);
   } catch (problem) {
     const code = (problem as NodeJS.ErrnoException).code ?? "";
-    if (code === "EEXIST") throw new FileProblem(`${file} is already there and is not replaced: choose another name`);
+    if (code === "EEXIST") throw taken(file);
     if (!["EPERM", "ENOTSUP", "ENOSYS", "EOPNOTSUPP", "EMLINK"].includes(code)) throw problem;
     await rename(beside, file);
   }
-}
-
-async function exists(file: string): Promise<boolean> {
-  return stat(file).then(
-    () => true,
-    () => false,
-  );
 }

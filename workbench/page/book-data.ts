@@ -1,10 +1,12 @@
-import { BooleanNumber, CellValueType, LocaleType, type ICellData, type IFreeze, type IRange, type IRowData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
+import { BooleanNumber, LocaleType, type ICellData, type IFreeze, type IRowData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import type { Book, BookCell, BookLook, BookSheet } from "../book";
 import { tablesOf } from "../engine/structured-references";
-import { parseArea } from "../host/excel/area";
+import { cellData } from "../engine/univer-values";
+import { areasOf, parseArea } from "../host/excel/area";
 import { styleOf } from "./cell-looks";
 import { formulaData, inDialect } from "./formula-dialect";
 import { digitWidth, pixelsPerPoint } from "./grid-geometry";
+import { rangeIn } from "./ranges";
 
 export const unitId = "workbook";
 export const sheetIdOf = (place: number): string => `sheet-${place + 1}`;
@@ -24,19 +26,19 @@ export function workbookData(book: Book): Partial<IWorkbookData> {
 
 function sheetData(book: Book, sheet: BookSheet, id: string): Partial<IWorksheetData> {
   const { looks } = sheet;
-  const { cellData, widths, lastRow } = cellsOf(book, sheet);
+  const { cells, widths, lastRow } = cellsOf(book, sheet);
   for (const [column, digits] of looks?.columnWidths ?? []) widths[column] = digits * digitWidth() + pixels.sides;
   const freeze = freezeOf(looks?.frozen ?? { rows: 0 });
   return {
     id,
     name: sheet.name,
-    cellData,
+    cellData: cells,
     rowCount: lastRow + room.rows,
     columnCount: Math.max(room.leastColumns, widths.length + room.columns),
     defaultColumnWidth: pixels.column,
     columnData: Object.fromEntries(widths.map((w, column) => [column, looks?.hiddenColumns.has(column) === true ? { w, hd: BooleanNumber.TRUE } : { w }])),
     rowData: rowData(sheet),
-    mergeData: (looks?.merged ?? []).flatMap(rangeOf),
+    mergeData: areasOf(looks?.merged ?? [], id).map(rangeIn),
     showGridlines: looks?.gridLines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
     hidden: looks?.isHidden === true ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     ...(freeze.ySplit === 0 ? {} : { freeze }),
@@ -48,9 +50,9 @@ export function freezeOf({ rows }: { readonly rows: number }): IFreeze {
   return { ySplit: rows, xSplit: 0, startRow: rows === 0 ? -1 : rows, startColumn: -1 };
 }
 
-function cellsOf(book: Book, sheet: BookSheet): { cellData: Cells; widths: number[]; lastRow: number } {
+function cellsOf(book: Book, sheet: BookSheet): { cells: Cells; widths: number[]; lastRow: number } {
   const tables = tablesOf(book);
-  const cellData: Cells = {};
+  const rows: Cells = {};
   const widths: number[] = [];
   let lastRow = 0;
   for (const address of new Set([...sheet.cells.keys(), ...(sheet.looks?.cells.keys() ?? [])])) {
@@ -59,11 +61,11 @@ function cellsOf(book: Book, sheet: BookSheet): { cellData: Cells; widths: numbe
     const { row, column } = place;
     const cell = sheet.cells.get(address) ?? {};
     const dialect = (formula: string): string => inDialect(formula, { sheet: sheet.name, row, column }, { tables, names: book.names, spill: () => undefined });
-    (cellData[row] ??= {})[column] = dataOf(cell, { ...cell, ...sheet.looks?.cells.get(address) }, dialect);
+    (rows[row] ??= {})[column] = dataOf(cell, { ...cell, ...sheet.looks?.cells.get(address) }, dialect);
     widths[column] = Math.max(widths[column] ?? pixels.leastColumn, widthOf(cell));
     lastRow = Math.max(lastRow, row);
   }
-  return { cellData, widths, lastRow };
+  return { cells: rows, widths, lastRow };
 }
 
 function rowData({ hiddenRows = new Set(), looks }: BookSheet): Record<number, Partial<IRowData>> {
@@ -73,22 +75,12 @@ function rowData({ hiddenRows = new Set(), looks }: BookSheet): Record<number, P
   return data;
 }
 
-function rangeOf(address: string): IRange[] {
-  const area = parseArea(address, "");
-  if (area === undefined) return [];
-  const { row, column, rowCount, columnCount } = area;
-  return [{ startRow: row, startColumn: column, endRow: row + rowCount - 1, endColumn: column + columnCount - 1 }];
-}
-
 function dataOf({ value, formula }: BookCell, look: BookLook, dialect: (formula: string) => string): ICellData {
   const { numberFormat } = look;
   const s = { ...styleOf(look), ...(numberFormat === undefined || numberFormat === "General" ? {} : { n: { pattern: numberFormat } }) };
   const style = Object.keys(s).length === 0 ? {} : { s };
   if (formula !== undefined) return { ...formulaData(`=${formula}`, `=${dialect(formula)}`), ...style };
-  if (value === undefined) return style;
-  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, ...style };
-  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN, ...style };
-  return { v: typeof value === "object" ? value.error : value, t: CellValueType.STRING, ...style };
+  return value === undefined ? style : { ...cellData(value), ...style };
 }
 
 /** Wide enough for every number and short text; what is longer runs over into the next cells. */

@@ -1,11 +1,12 @@
 import { CellValueType, type ICellData, type IRange, type Nullable } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import { areaAt, type Area } from "../host/excel/area";
-import { mapCells } from "../host/excel/area-maths";
+import type { Area } from "../host/excel/area";
+import { Bounds, mapCells } from "../host/excel/area-maths";
 import type { Scalar } from "../host/excel/sheet-store";
 import { unitId } from "./book-data";
 import { typedIn } from "./formula-dialect";
+import { areaIn } from "./ranges";
 
 type SpilledCells = Readonly<Record<number, Readonly<Record<number, Nullable<ICellData>>> | undefined>>;
 
@@ -43,27 +44,19 @@ export class CellReading {
 
   /** The smallest area that holds every filled cell (and every formatted one, unless only values count). */
   filledArea(onlyValues: boolean): Area | undefined {
-    const corners = { top: Number.POSITIVE_INFINITY, left: Number.POSITIVE_INFINITY, bottom: -1, right: -1 };
-    const include = (row: number, column: number): void => {
-      corners.top = Math.min(corners.top, row);
-      corners.left = Math.min(corners.left, column);
-      corners.bottom = Math.max(corners.bottom, row);
-      corners.right = Math.max(corners.right, column);
-    };
+    const bounds = new Bounds();
     this.sheet.getSheet().getCellMatrix().forValue((row, column, cell) => {
-      if (holdsValue(cell) || (!onlyValues && Boolean(cell?.s))) include(row, column);
+      if (holdsValue(cell) || (!onlyValues && Boolean(cell?.s))) bounds.include(row, column);
     });
-    for (const area of this.spills()) include(area.row + area.rowCount - 1, area.column + area.columnCount - 1);
-    const { top, left, bottom, right } = corners;
-    return bottom < 0 ? undefined : areaAt(this.sheet.getSheetId(), top, left, bottom - top + 1, right - left + 1);
+    for (const area of this.spills()) bounds.include(area.row + area.rowCount - 1, area.column + area.columnCount - 1);
+    return bounds.on(this.sheet.getSheetId());
   }
 
   /** The areas of all formulas that fill more than their own cell. */
   spills(): Area[] {
     const id = this.sheet.getSheetId();
     const rows: Readonly<Record<number, Readonly<Record<number, IRange>>>> = this.model.getArrayFormulaRange()[unitId]?.[id] ?? {};
-    return Object.values(rows).flatMap((columns) => Object.values(columns)).map(({ startRow, endRow, startColumn, endColumn }) =>
-      areaAt(id, startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1));
+    return Object.values(rows).flatMap((columns) => Object.values(columns)).map((range) => areaIn(id, range));
   }
 
   private value(row: number, column: number, spilled: SpilledCells): Scalar {

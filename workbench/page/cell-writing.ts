@@ -1,5 +1,6 @@
-import { CellValueType, type ICellData } from "@univerjs/core";
+import type { ICellData } from "@univerjs/core";
 import type { FWorksheet } from "@univerjs/sheets/facade";
+import { cellData } from "../engine/univer-values";
 import type { Area } from "../host/excel/area";
 import type { Entry } from "../host/excel/sheet-store";
 
@@ -22,10 +23,7 @@ function grow(sheet: FWorksheet, area: Area): void {
 }
 
 function dataOf(entry: Entry): ICellData {
-  const noFormula = { f: null, si: null, p: null, custom: null };
   if (typeof entry === "object") return { f: entry.formula, v: null, si: null, p: null };
-  if (entry === "") return { v: null, t: null, ...noFormula };
-  if (typeof entry === "number") return { v: entry, t: CellValueType.NUMBER, ...noFormula };
-  if (typeof entry === "boolean") return { v: entry ? 1 : 0, t: CellValueType.BOOLEAN, ...noFormula };
-  return { v: entry, t: CellValueType.STRING, ...noFormula };
+  const kept = entry === "" ? { v: null, t: null } : cellData(entry);
+  return { ...kept, f: null, si: null, p: null, custom: null };
 }

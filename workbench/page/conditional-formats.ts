@@ -10,7 +10,8 @@ import {
 import { cellsOf } from "../host/excel/area";
 import type { ConditionalFormatRecord } from "../host/excel/book-records";
 import { styleOf } from "./cell-looks";
-import { rangeIn, type SheetChange } from "./sheet-change";
+import { rangeIn } from "./ranges";
+import type { SheetChange } from "./sheet-change";
 
 const textOperators: Readonly<Record<string, CFTextOperator>> = {
   Contains: CFTextOperator.containsText,
@@ -74,13 +75,7 @@ function limit(given: unknown): string {
 
 function styleFor({ fill, color, bold, italic, borders = {} }: ConditionalFormatRecord): IStyleBase {
   const drawn = Object.entries(borders).filter(([, line]) => line !== "None");
-  const style = styleOf({
-    ...(fill === undefined ? {} : { fill }),
-    ...(color === undefined ? {} : { color }),
-    ...(bold === undefined ? {} : { bold }),
-    ...(italic === undefined ? {} : { italic }),
-    borders: Object.fromEntries(drawn.map(([edge]) => [edge, color ?? ink])),
-  });
+  const style = styleOf({ fill, color, bold, italic, borders: Object.fromEntries(drawn.map(([edge]) => [edge, color ?? ink])) });
   const line = lineStyles[drawn[0]?.[1] ?? ""];
   const { t, b, l, r } = style.bd ?? {};
   if (line !== undefined) for (const side of [t, b, l, r]) if (side) side.s = line;

@@ -1,10 +1,10 @@
 import { ICommandService, IUniverInstanceService } from "@univerjs/core";
 import { COMMAND_LISTENER_VALUE_CHANGE, getValueChangedEffectedRange, SheetsSelectionsService } from "@univerjs/sheets";
 import { merge } from "rxjs";
-import { areaAt } from "../host/excel/area";
 import type { StoreEvent } from "../host/excel/sheet-store";
 import type { HostSwitches } from "../host/excel/switches";
 import type { Grid } from "./grid";
+import { areaIn } from "./ranges";
 
 /** Tells of the grid's events in the host's terms; while a cell is being typed into, the host is in cell-editing mode. */
 export function listenTo(
@@ -23,9 +23,8 @@ export function listenTo(
   injector.get(ICommandService).onCommandExecuted((command, options) => {
     if (!COMMAND_LISTENER_VALUE_CHANGE.includes(command.id)) return;
     for (const { subUnitId: sheetId, range } of getValueChangedEffectedRange(instances, command)) {
-      const { startRow, endRow, startColumn, endColumn } = range;
       if (options?.["fromFormula"] === true) tell({ kind: "calculated", sheetId });
-      else tell({ kind: "changed", area: areaAt(sheetId, startRow, startColumn, endRow - startRow + 1, endColumn - startColumn + 1), by: writer() });
+      else tell({ kind: "changed", area: areaIn(sheetId, range), by: writer() });
     }
   });
 }

@@ -1,7 +1,7 @@
 import type { Book, BookChart, SheetLooks } from "../book";
 import { ownName } from "../engine/sheet-names";
 import { tablesOf, withoutStructuredReferences } from "../engine/structured-references";
-import { areaAt, parseArea, splitSheetName, type Area } from "../host/excel/area";
+import { areaAt, areasOf, splitSheetName } from "../host/excel/area";
 import { bounding } from "../host/excel/area-maths";
 import type { BookRecords, ChartRecord } from "../host/excel/book-records";
 import type { SheetStore } from "../host/excel/sheet-store";
@@ -46,16 +46,11 @@ export function fillRecords(store: Pick<SheetStore, "records" | "box">, book: Bo
 
 function fillLooks(records: BookRecords, { conditionalFormats, validations, frozen }: SheetLooks, sheetId: string): void {
   records.sheet(sheetId).frozen = { ...frozen };
-  for (const { ranges, type, rule, look, stopIfTrue } of conditionalFormats) {
-    const { fill, color, bold, italic, borders } = look;
-    const lines = borders === undefined ? {} : { borders: Object.fromEntries(Object.keys(borders).map((edge) => [edge, "Continuous"])) };
-    const font = { ...(bold === undefined ? {} : { bold }), ...(italic === undefined ? {} : { italic }) };
-    for (const area of areasOf(ranges, sheetId)) {
-      records.conditionalFormats.push({ id: records.newId("conditional-format"), type, area, rule, fill, color, stopIfTrue, ...font, ...lines });
-    }
+  for (const { ranges, ...rule } of conditionalFormats) {
+    for (const area of areasOf(ranges, sheetId)) records.conditionalFormats.push({ ...rule, id: records.newId("conditional-format"), area });
   }
-  for (const { ranges, rule, prompt, errorAlert } of validations) {
-    for (const area of areasOf(ranges, sheetId)) records.validations.push({ area, rule, prompt, errorAlert });
+  for (const { ranges, ...limits } of validations) {
+    for (const area of areasOf(ranges, sheetId)) records.validations.push({ ...limits, area });
   }
 }
 
@@ -68,8 +63,4 @@ function chart(store: Pick<SheetStore, "records" | "box">, book: Book, { type, t
   const [place = areaAt(sheetId, 0, 0)] = areasOf([over], sheetId);
   const source = drawn.length === 0 ? place : drawn.reduce(bounding);
   return { id: records.newId("chart"), sheetId, type, source, name: `Chart ${records.charts.length + 1}`, title, ...store.box(place) };
-}
-
-function areasOf(ranges: readonly string[], sheetId: string): Area[] {
-  return ranges.flatMap((range) => parseArea(range, sheetId) ?? []);
 }

@@ -1,5 +1,4 @@
-import { ICommandService, type IRange } from "@univerjs/core";
-import type { Area } from "../host/excel/area";
+import { ICommandService } from "@univerjs/core";
 import { unitId } from "./book-data";
 import type { Grid } from "./grid";
 
@@ -12,8 +11,4 @@ export interface SheetChange {
 export function sheetChange({ univer }: Grid, sheetId: string): SheetChange {
   const commands = univer.__getInjector().get(ICommandService);
   return { sheetId, run: (mutation, params) => { commands.syncExecuteCommand(mutation, { unitId, subUnitId: sheetId, sheetId, ...params }); } };
-}
-
-export function rangeIn({ row, column, rowCount, columnCount }: Area): IRange {
-  return { startRow: row, startColumn: column, endRow: row + rowCount - 1, endColumn: column + columnCount - 1 };
 }

@@ -1,4 +1,4 @@
-import type { FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
+import type { FRange, FWorkbook, FWorksheet } from "@univerjs/sheets/facade";
 import type { Area } from "../host/excel/area";
 import { type Line, span } from "../host/excel/area-maths";
 import { HostError } from "../host/excel/host-error";
@@ -71,5 +71,9 @@ export abstract class UniverSheets {
     const sheet = this.book.getSheetBySheetId(id);
     if (sheet === null) throw new HostError("ItemNotFound", "the sheet is gone");
     return sheet;
+  }
+
+  protected range({ sheetId, row, column, rowCount, columnCount }: Area): FRange {
+    return this.sheet(sheetId).getRange(row, column, rowCount, columnCount);
   }
 }

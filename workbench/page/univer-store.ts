@@ -3,6 +3,7 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { BookName } from "../book";
 import { areaAt, sheetColumns, sheetRows, type Area } from "../host/excel/area";
+import { touches } from "../host/excel/area-maths";
 import { BookRecords } from "../host/excel/book-records";
 import type { CellLook, Entry, Scalar, SheetStore, StoreEvent } from "../host/excel/sheet-store";
 import { CellReading } from "./cell-reading";
@@ -10,6 +11,7 @@ import { giveLook, lookOf } from "./cell-looks";
 import { enterCells } from "./cell-writing";
 import type { Grid } from "./grid";
 import { listenTo } from "./grid-events";
+import { sheetChange } from "./sheet-change";
 import { ShownRecords } from "./shown-records";
 import { showTables } from "./table-looks";
 import { mostRounds, TypedFormulas } from "./typed-formulas";
@@ -63,7 +65,7 @@ export class UniverStore extends UniverSheets implements SheetStore {
   }
 
   setLook(area: Area, look: CellLook | undefined): void {
-    this.asAddIn(() => { giveLook(this.sheet(area.sheetId), area, look); });
+    this.asAddIn(() => { giveLook(sheetChange(this.grid, area.sheetId), this.range(area), look); });
   }
 
   filledArea(sheetId: string, onlyValues: boolean): Area | undefined {
@@ -71,8 +73,7 @@ export class UniverStore extends UniverSheets implements SheetStore {
   }
 
   spillOver(row: number, column: number, sheetId: string): Area | undefined {
-    return this.reading(sheetId).spills().find((area) =>
-      row >= area.row && row < area.row + area.rowCount && column >= area.column && column < area.column + area.columnCount);
+    return this.reading(sheetId).spills().find((area) => touches(area, areaAt(sheetId, row, column)));
   }
 
   selection(): readonly Area[] {
@@ -85,7 +86,7 @@ export class UniverStore extends UniverSheets implements SheetStore {
     if (first === undefined) return;
     const sheet = this.sheet(first.sheetId);
     if (sheet.getSheetId() !== this.activeSheetId()) sheet.activate();
-    sheet.getRange(first.row, first.column, first.rowCount, first.columnCount).activate();
+    this.range(first).activate();
     sheet.scrollToCell(Math.max(0, first.row - 2), Math.max(0, first.column - 1));
   }
 

@@ -1,27 +1,11 @@
-import { DataValidationErrorStyle, DataValidationOperator, DataValidationRenderMode, DataValidationType, type ISheetDataValidationRule } from "@univerjs/core";
+import { DataValidationErrorStyle, DataValidationRenderMode, DataValidationOperator, DataValidationType, type ISheetDataValidationRule } from "@univerjs/core";
 import { AddDataValidationMutation, RemoveDataValidationMutation } from "@univerjs/preset-sheets-data-validation";
 import type { ValidationRecord } from "../host/excel/book-records";
+import { comparisonWords, limitWords } from "../host/excel/words";
 import { plain } from "./conditional-formats";
-import { rangeIn, type SheetChange } from "./sheet-change";
+import { rangeIn } from "./ranges";
+import type { SheetChange } from "./sheet-change";
 
-const types: Readonly<Record<string, DataValidationType>> = {
-  list: DataValidationType.LIST,
-  wholeNumber: DataValidationType.WHOLE,
-  decimal: DataValidationType.DECIMAL,
-  date: DataValidationType.DATE,
-  textLength: DataValidationType.TEXT_LENGTH,
-  custom: DataValidationType.CUSTOM,
-};
-const operators: Readonly<Record<string, DataValidationOperator>> = {
-  Between: DataValidationOperator.BETWEEN,
-  NotBetween: DataValidationOperator.NOT_BETWEEN,
-  EqualTo: DataValidationOperator.EQUAL,
-  NotEqualTo: DataValidationOperator.NOT_EQUAL,
-  GreaterThan: DataValidationOperator.GREATER_THAN,
-  LessThan: DataValidationOperator.LESS_THAN,
-  GreaterThanOrEqualTo: DataValidationOperator.GREATER_THAN_OR_EQUAL,
-  LessThanOrEqualTo: DataValidationOperator.LESS_THAN_OR_EQUAL,
-};
 const alerts: Readonly<Record<string, DataValidationErrorStyle>> = {
   stop: DataValidationErrorStyle.STOP,
   warning: DataValidationErrorStyle.WARNING,
@@ -36,13 +20,18 @@ export function showValidations({ run, sheetId }: SheetChange, shown: readonly s
   return rules.map(({ uid }) => uid);
 }
 
+/** The grid's own constant for a word of the host. */
+function gridWord<Word extends string>(known: Readonly<Record<string, Word>>, words: Readonly<Record<string, string>>, word: unknown): Word | undefined {
+  return Object.values(known).find((each) => each === words[String(word)]);
+}
+
 function ruleFor({ area, rule, errorAlert }: ValidationRecord, uid: string): ISheetDataValidationRule | undefined {
   const [kind = "", detail] = Object.entries(rule)[0] ?? [];
-  const type = types[kind];
+  const type = gridWord(DataValidationType, limitWords, kind);
   if (type === undefined || typeof detail !== "object" || detail === null) return undefined;
   const { source, formula, formula1 = source ?? formula, formula2, operator, inCellDropDown } = detail as Readonly<Record<string, unknown>>;
   const kindOfAlert = alerts[plain(errorAlert["style"]).toLowerCase()];
-  const comparison = operators[String(operator)];
+  const comparison = gridWord(DataValidationOperator, comparisonWords, operator);
   return {
     uid,
     type,

@@ -2,9 +2,9 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import {
   type Band, bandFor, bandNamed, ec25, feederNamed, type Litres, litres, type LogAnswers, type LogQuantity, logQuantities, mediumNamed, ownBand, ph, ppmScaleNamed,
-  potVolume, Refusal, sampleNamed,
+  potVolume, sampleNamed,
 } from "../../src/index";
-import { messageOf } from "../files/file-problem";
+import { orElse } from "../files/file-problem";
 
 export interface TimelineRequest {
   /** One or more. */
@@ -60,24 +60,11 @@ export function timelineRequest(args: string[], folder: string): TimelineRequest
   };
 }
 
-type Values = ReturnType<typeof parsed>["values"];
-
-function parsed(args: string[]) {
-  try {
-    return parseArgs({ args, options, allowPositionals: true });
-  } catch (problem) {
-    throw new TimelineUsage(messageOf(problem));
-  }
-}
-
 /** A refusal of the engine, such as an unknown medium, is a fault of the command line here. */
-function asked<T>(work: () => T): T {
-  try {
-    return work();
-  } catch (problem) {
-    throw problem instanceof Refusal ? new TimelineUsage(problem.message) : problem;
-  }
-}
+const asked = <Answer>(work: () => Answer): Answer => orElse(TimelineUsage, work);
+const parsed = (args: string[]) => asked(() => parseArgs({ args, options, allowPositionals: true }));
+
+type Values = ReturnType<typeof parsed>["values"];
 
 /** Four numbers are the grower's own limits; otherwise the band is named, in one text or option by option. */
 function bandOf({ medium, feeder, sample, band }: Values): Band | undefined {

@@ -59,7 +59,7 @@ describe("markRows", () => {
   test("twice is as good as once, and removing leaves a format of the person's own", async () => {
     const host = await flagged();
     const { sheetId, records } = host;
-    const own = { id: "own", type: "Custom", area: areaAt(sheetId, 0, 0, 9, 2), rule: { formula: "=A1>3" }, fill: undefined, color: undefined, stopIfTrue: false } as const;
+    const own = { id: "own", type: "Custom", area: areaAt(sheetId, 0, 0, 9, 2), rule: { formula: "=A1>3" }, stopIfTrue: false } as const;
     records.conditionalFormats.push({ ...own });
     await markRows(await zoneAt(host));
     await markRows(await zoneAt(host));

@@ -43,3 +43,20 @@ export type Line = "row" | "column";
 export function span({ row, column, rowCount, columnCount }: Area, line: Line): { readonly first: number; readonly count: number } {
   return line === "row" ? { first: row, count: rowCount } : { first: column, count: columnCount };
 }
+
+/** The smallest area that holds all cells told of. */
+export class Bounds {
+  private top = Infinity;
+  private left = Infinity;
+  private bottom = -1;
+  private right = -1;
+
+  include(row: number, column: number): void {
+    [this.top, this.bottom] = [Math.min(this.top, row), Math.max(this.bottom, row)];
+    [this.left, this.right] = [Math.min(this.left, column), Math.max(this.right, column)];
+  }
+
+  on(sheetId: string): Area | undefined {
+    return this.bottom < 0 ? undefined : areaAt(sheetId, this.top, this.left, this.bottom - this.top + 1, this.right - this.left + 1);
+  }
+}

@@ -40,6 +40,9 @@ export function parseArea(address: string, sheetId: string): Area | undefined {
   return areaAt(sheetId, top, left, Math.max(...rows) - top + 1, Math.max(...columns) - left + 1);
 }
 
+/** The areas of one sheet; what is no address is left out. */
+export const areasOf = (addresses: readonly string[], sheetId: string): Area[] => addresses.flatMap((each) => parseArea(each, sheetId) ?? []);
+
 /** The sheet's name and the rest of `'My log'!B2`; no name when the address names no sheet. */
 export function splitSheetName(address: string): { sheetName: string | undefined; cells: string } {
   const mark = address.lastIndexOf("!");

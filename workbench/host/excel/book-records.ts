@@ -38,9 +38,9 @@ export interface ConditionalFormatRecord {
   readonly id: string;
   readonly type: "CellValue" | "ContainsText" | "Custom";
   readonly area: Area;
-  rule: Readonly<Record<string, unknown>> | undefined;
-  fill: string | undefined;
-  color: string | undefined;
+  rule?: Readonly<Record<string, unknown>>;
+  fill?: string;
+  color?: string;
   bold?: boolean;
   italic?: boolean;
   /** The line at each edge that is drawn, by the edge's name: `EdgeTop`. */

@@ -1,23 +1,5 @@
 /** The codes under which the real host refuses; a pane branches on these, never on the wording. */
-export type HostErrorCode =
-  | "AccessDenied"
-  | "ApiNotFound"
-  | "GeneralException"
-  | "InvalidArgument"
-  | "InvalidObjectPath"
-  | "InvalidOperation"
-  | "InvalidOperationInCellEditMode"
-  | "InvalidReference"
-  | "InvalidSelection"
-  | "ItemAlreadyExists"
-  | "ItemNotFound"
-  | "PropertyNotLoaded"
-  | "RequestAborted"
-  | "ResponsePayloadSizeLimitExceeded"
-  | "UndoNotSupported"
-  | "UnsupportedOperation";
-
-const texts: Record<HostErrorCode, string> = {
+const texts = {
   AccessDenied: "You cannot perform the requested operation: the sheet is protected.",
   ApiNotFound: "The API you are trying to use could not be found. It may need a newer version of the host.",
   GeneralException: "There was an internal error while processing the request.",
@@ -30,11 +12,12 @@ const texts: Record<HostErrorCode, string> = {
   ItemAlreadyExists: "The resource being created already exists.",
   ItemNotFound: "The requested resource doesn't exist.",
   PropertyNotLoaded: "The property is not available. Call load() and context.sync() before reading it.",
-  RequestAborted: "The request was aborted during run time.",
   ResponsePayloadSizeLimitExceeded: "The response is too large. Ask for fewer cells at a time.",
   UndoNotSupported: "A change of this batch cannot join a step of the undo list.",
   UnsupportedOperation: "The operation being attempted is not supported.",
 };
+
+export type HostErrorCode = keyof typeof texts;
 
 /** What the workbench lacks is told by its own code, so that nobody takes it for a refusal of the host. */
 export type NotInWorkbench = `NotInWorkbench: ${string}`;

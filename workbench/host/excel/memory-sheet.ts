@@ -1,5 +1,5 @@
 import { type Area, areaAt } from "./area";
-import { type Line, span, touches } from "./area-maths";
+import { Bounds, type Line, span, touches } from "./area-maths";
 import type { Box, CellLook, Entry, Scalar, SheetInfo, Visibility } from "./sheet-store";
 
 interface MemoryCell {
@@ -53,14 +53,12 @@ export class MemorySheet implements SheetInfo {
 
   filled(onlyValues: boolean): Area | undefined {
     const keys = [...this.cells.keys(), ...(onlyValues ? [] : [...this.looks.keys(), ...this.formats.keys()])];
-    if (keys.length === 0) return undefined;
-    let [top, left, bottom, right] = [Infinity, Infinity, 0, 0];
+    const bounds = new Bounds();
     for (const key of keys) {
-      const comma = key.indexOf(",");
-      const [row, column] = [Number(key.slice(0, comma)), Number(key.slice(comma + 1))];
-      [top, left, bottom, right] = [Math.min(top, row), Math.min(left, column), Math.max(bottom, row), Math.max(right, column)];
+      const [row = 0, column = 0] = key.split(",").map(Number);
+      bounds.include(row, column);
     }
-    return areaAt(this.id, top, left, bottom - top + 1, right - left + 1);
+    return bounds.on(this.id);
   }
 
   box({ row, column, rowCount, columnCount }: Area): Box {

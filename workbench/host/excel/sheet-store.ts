@@ -31,6 +31,9 @@ export interface CellLook {
   readonly borders?: Readonly<Record<string, string>>;
 }
 
+/** A look of which some things may be left open. */
+export type OpenLook = { readonly [Key in keyof CellLook]: CellLook[Key] | undefined };
+
 export type StoreEvent =
   | { readonly kind: "changed"; readonly area: Area; readonly by: "person" | "add-in" }
   | { readonly kind: "calculated"; readonly sheetId: string }

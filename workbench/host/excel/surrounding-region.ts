@@ -1,11 +1,11 @@
-import { type Area, areaAt, sheetColumns, sheetRows } from "./area";
-import { intersection, moved } from "./area-maths";
+import type { Area } from "./area";
+import { bounding, firstCell, intersection } from "./area-maths";
 import type { SheetStore } from "./sheet-store";
 
 /** The block of filled cells around an area, as far as the first wholly blank row and column on every side. */
 export function surroundingRegion(store: SheetStore, start: Area): Area {
   const filled = store.filledArea(start.sheetId, true);
-  if (filled === undefined) return { ...start, rowCount: 1, columnCount: 1 };
+  if (filled === undefined) return firstCell(start);
   const values = store.values(filled);
   const anyFilled = (area: Area): boolean => {
     const part = intersection(area, filled);
@@ -19,32 +19,22 @@ export function surroundingRegion(store: SheetStore, start: Area): Area {
   return grown({ ...start, rowCount, columnCount }, anyFilled);
 }
 
+type Change = (area: Area) => Area;
+const above: Change = (area) => ({ ...area, row: area.row - 1, rowCount: 1 });
+const below: Change = (area) => ({ ...area, row: area.row + area.rowCount, rowCount: 1 });
+const left: Change = (area) => ({ ...area, column: area.column - 1, columnCount: 1 });
+const right: Change = (area) => ({ ...area, column: area.column + area.columnCount, columnCount: 1 });
+const wider: Change = (area) => ({ ...area, column: area.column - 1, columnCount: area.columnCount + 2 });
+const taller: Change = (area) => ({ ...area, row: area.row - 1, rowCount: area.rowCount + 2 });
+
+/** The strip one cell wide along each side, and how it takes in its corners. */
+const sides = [[above, wider], [below, wider], [left, taller], [right, taller]] as const;
+
 /** Grows over each side as long as a filled cell touches it (corners too), until no side has one. */
 function grown(area: Area, anyFilled: (area: Area) => boolean): Area {
   let region = area;
-  for (;;) {
-    const before = region;
-    for (const { strip, grow } of sides) {
-      for (let beside = strip(region); beside !== undefined && anyFilled(beside); beside = strip(region)) region = grow(region);
-    }
-    if (region === before) return region;
+  for (const [strip, withCorners] of sides) {
+    while (anyFilled(withCorners(strip(region)))) region = bounding(region, strip(region));
   }
-}
-
-/** The strip one cell wide along a side, its corners included, and the area grown by that side. */
-const sides: readonly { strip: (area: Area) => Area | undefined; grow: (area: Area) => Area }[] = [
-  { strip: (area) => (area.row > 0 ? across(area, area.row - 1) : undefined), grow: (area) => moved(area, -1, 0, 1, 0) },
-  { strip: (area) => across(area, area.row + area.rowCount), grow: (area) => moved(area, 0, 0, 1, 0) },
-  { strip: (area) => (area.column > 0 ? down(area, area.column - 1) : undefined), grow: (area) => moved(area, 0, -1, 0, 1) },
-  { strip: (area) => down(area, area.column + area.columnCount), grow: (area) => moved(area, 0, 0, 0, 1) },
-];
-
-function across({ sheetId, column, columnCount }: Area, row: number): Area | undefined {
-  const left = Math.max(0, column - 1);
-  return row < sheetRows ? areaAt(sheetId, row, left, 1, Math.min(column + columnCount + 1, sheetColumns) - left) : undefined;
-}
-
-function down({ sheetId, row, rowCount }: Area, column: number): Area | undefined {
-  const top = Math.max(0, row - 1);
-  return column < sheetColumns ? areaAt(sheetId, top, column, Math.min(row + rowCount + 1, sheetRows) - top, 1) : undefined;
+  return region === area ? area : grown(region, anyFilled);
 }

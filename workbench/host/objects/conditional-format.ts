@@ -30,8 +30,7 @@ function add(area: Area, document: HostDocument, type: unknown): HostObject {
   if (!types.includes(String(type))) throw new HostError("InvalidArgument", `no conditional format of type ${String(type)}`);
   assertWritable(document, area.sheetId);
   const { records } = document;
-  const id = records.newId("conditional-format");
-  const made: ConditionalFormatRecord = { id, type: type as Type, area, rule: undefined, fill: undefined, color: undefined, stopIfTrue: false };
+  const made: ConditionalFormatRecord = { id: records.newId("conditional-format"), type: type as Type, area, stopIfTrue: false };
   records.conditionalFormats.unshift(made);
   return object("ConditionalFormat", made);
 }
