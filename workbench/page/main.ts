@@ -70,15 +70,17 @@ function wire(page: WorkbenchPage): void {
 
 async function start(): Promise<void> {
   applyTheme(choices.theme);
-  const [functions, samples] = await Promise.all([builtFunctions(() => choices.blank), sampleNames()]);
+  const functions = builtFunctions(() => choices.blank);
+  const samples = await sampleNames();
   const name = choices.sample ?? (samples.includes(usualSample) ? usualSample : (samples[0] ?? ""));
+  const book = sampleBook(name);
   offer(part("sample", HTMLSelectElement), inMenu(samples), name);
   hint(hintFor(name));
   offer(part("blank", HTMLSelectElement), Object.keys(blankDeliveries), choices.blank);
   const pane = new PaneFrame(part("pane", HTMLIFrameElement), part("edge", HTMLElement));
-  const page = new WorkbenchPage(part("grid", HTMLElement), functions, pane, choices.theme);
+  const page = new WorkbenchPage(part("grid", HTMLElement), await functions, pane, choices.theme);
   wire(page);
-  await page.show(await sampleBook(name));
+  await page.show(await book);
   document.documentElement.dataset["ready"] = "true";
   performance.mark("ready");
 }

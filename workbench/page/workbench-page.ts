@@ -32,28 +32,30 @@ export class WorkbenchPage {
     this.book = book;
     this.lacksFunctions = functions !== this.functions;
     this.pane.close();
-    await idle();
+    if (this.grid !== undefined) await idle();
     this.grid?.univer.dispose();
     this.container.replaceChildren();
     const grid = startGrid(this.container, functions, this.theme === "dark");
-    await openWorkbook(grid, book);
+    const computed = openWorkbook(grid, book);
     const store = new UniverStore(grid, book.names);
-    fillRecords(store, book);
-    store.showRecords();
-    new Overlay(grid.api, store.records, (listener) => store.subscribe(listener));
     this.grid = grid;
     this.store = store;
-    this.link(store);
+    fillRecords(store, book);
+    const opened = computed.then(() => { store.showRecords(); });
+    this.link(store, opened);
+    // The pane loads while the grid computes, and is answered after that.
     this.pane.open();
+    await opened;
+    new Overlay(grid.api, store.records, (listener) => store.subscribe(listener));
   }
 
-  private link(store: UniverStore): void {
+  private link(store: UniverStore, opened: Promise<void>): void {
     let bridge: DocumentBridge | undefined;
     window.runoffLedgerWorkbench = {
       store,
       openBridge: () => {
         bridge?.close();
-        bridge = new DocumentBridge(store);
+        bridge = new DocumentBridge(store, opened);
         return bridge;
       },
       recalculate: () => store.recalculate(),

@@ -23,14 +23,14 @@ const wholeWorkbook = "Workbook";
 export class DocumentBridge implements NativeBridge {
   onMessageFromHost: NativeBridge["onMessageFromHost"] = null;
   private readonly references = new References();
-  private turn: Promise<void> = Promise.resolve();
   private syncs = 0;
 
   /** The add-in's worksheet functions, called through the library. */
   readonly functions = new FunctionCalls((entries) => { this.send({ type: messageTypes.push, message: { entries } }); });
   private readonly stopListening: () => void;
 
-  constructor(private readonly store: SheetStore) {
+  /** Nothing is answered before its turn, the first not before the workbook is open. */
+  constructor(private readonly store: SheetStore, private turn: Promise<void> = Promise.resolve()) {
     this.stopListening = store.subscribe((event) => { this.tell(event); });
   }
 
