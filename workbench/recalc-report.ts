@@ -1,4 +1,4 @@
-import { parseRange } from "hucre";
+import { isInRange, parseRange } from "hucre";
 import type { Book, ComputedSheet } from "./book";
 import type { CellValue } from "./host/functions-host";
 
@@ -40,11 +40,8 @@ function reason(value: CellValue): string {
 }
 
 function anchorOf(address: string, spills: ReadonlyMap<string, string>): string {
-  const { startRow: row, startCol: column } = parseRange(address);
-  const holds = ([, range]: readonly [string, string]): boolean => {
-    const { startRow, endRow, startCol, endCol } = parseRange(range);
-    return row >= startRow && row <= endRow && column >= startCol && column <= endCol;
-  };
+  const { startRow, startCol } = parseRange(address);
+  const holds = ([, range]: readonly [string, string]): boolean => isInRange(startRow, startCol, parseRange(range));
   return [...spills].find(holds)?.[0] ?? address;
 }
 

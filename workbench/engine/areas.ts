@@ -1,7 +1,14 @@
-import { rangeRef, type parseRange } from "hucre";
+import { parseRange, rangeRef } from "hucre";
 
 /** Rows and columns counted from 0, the last ones included. */
 export type Area = ReturnType<typeof parseRange>;
+
+/** The area that `B9:A2` or `$B$2` names, whichever corners it is named by. */
+export function areaCalled(range: string): Area {
+  const { startRow, endRow, startCol, endCol } = parseRange(range.replaceAll("$", "").toUpperCase());
+  const [top, bottom, left, right] = [Math.min(startRow, endRow), Math.max(startRow, endRow), Math.min(startCol, endCol), Math.max(startCol, endCol)];
+  return { startRow: top, endRow: bottom, startCol: left, endCol: right };
+}
 
 export function isMany({ startRow, endRow, startCol, endCol }: Area): boolean {
   return endRow > startRow || endCol > startCol;

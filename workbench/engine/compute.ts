@@ -7,7 +7,7 @@ import { type DirectAnswer, directAnswers } from "./direct-calls";
 import { withDirect, withSpills } from "./direct-overlay";
 import type { EngineAnswer, EngineCell, EngineName, EngineSheet } from "./engine-sheet";
 import { outOfReach } from "./reach";
-import { ownName, withOwnNames } from "./sheet-names";
+import { engineNames, withOwnNames } from "./sheet-names";
 import { hasSpillReference, withoutSpillReferences } from "./spill-references";
 import { tablesOf, withoutStructuredReferences } from "./structured-references";
 
@@ -89,14 +89,6 @@ async function computeOnce(
 type Engine = (sheets: readonly EngineSheet[], names: readonly EngineName[]) => Promise<EngineAnswer>;
 
 const nothing: EngineAnswer = { valueAt: () => undefined, spillFrom: () => undefined, dependencies: [] };
-
-function engineNames(book: Book): EngineName[] {
-  const tables = tablesOf(book);
-  return book.names.map((each, position) => ({
-    name: ownName(each, position),
-    refersTo: withoutStructuredReferences(each.refersTo, tables, { sheet: "", row: -1, column: -1 }),
-  }));
-}
 
 /** The formulas of every sheet in the engine's dialect; what is typed stays in the book until the engine is needed. */
 function formulaSheets(book: Book): EngineSheet[] {

@@ -1,6 +1,5 @@
-import { parseRange } from "hucre";
 import type { CellValue } from "../host/functions-host";
-import type { Area } from "./areas";
+import { type Area, areaCalled } from "./areas";
 import { sheetIn, sheetPrefix } from "./formula-text";
 
 /** An argument that needs no formula engine: cells of a sheet, a constant, or nothing. */
@@ -41,7 +40,5 @@ function plainArgument(text: string, ownSheet: string): PlainArgument | undefine
   if (/^"(?:[^"]|"")*"$/u.test(text)) return { kind: "constant", value: text.slice(1, -1).replaceAll('""', '"') };
   const [, prefix, range] = reference.exec(text) ?? [];
   if (range === undefined) return undefined;
-  const { startRow, endRow, startCol, endCol } = parseRange(range.replaceAll("$", "").toUpperCase());
-  const [top, bottom] = [Math.min(startRow, endRow), Math.max(startRow, endRow)];
-  return { kind: "cells", sheet: sheetIn(prefix, ownSheet), area: { startRow: top, endRow: bottom, startCol: Math.min(startCol, endCol), endCol: Math.max(startCol, endCol) } };
+  return { kind: "cells", sheet: sheetIn(prefix, ownSheet), area: areaCalled(range) };
 }

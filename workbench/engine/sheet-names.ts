@@ -1,8 +1,19 @@
-import type { BookName } from "../book";
+import type { Book, BookName } from "../book";
+import type { EngineName } from "./engine-sheet";
 import { outsideText, sheetIn, sheetPrefix } from "./formula-text";
+import { tablesOf, withoutStructuredReferences } from "./structured-references";
+
+/** A book's names as they are called in the engine, in its own dialect. */
+export function engineNames(book: Book): EngineName[] {
+  const tables = tablesOf(book);
+  return book.names.map((each, position) => ({
+    name: ownName(each, position),
+    refersTo: withoutStructuredReferences(each.refersTo, tables, { sheet: "", row: -1, column: -1 }),
+  }));
+}
 
 /** Univer keeps one name of a kind; the host lets each sheet have its own, and prefers it. So those get a name of their own. */
-export function ownName({ name, onlyOn }: BookName, position: number): string {
+function ownName({ name, onlyOn }: BookName, position: number): string {
   return onlyOn === undefined ? name : `_only${position}_${name}`;
 }
 

@@ -7,8 +7,7 @@ import { attributesOf, richTexts } from "./xml";
 /** The part that holds each sheet of cells, by the sheet's name; a sheet that is only a chart has no cells. */
 export function sheetParts(parts: Package): Map<string, string> {
   const workbook = workbookPart(parts);
-  const worksheets = relationships(parts, workbook).filter(({ type }) => type.endsWith("/worksheet"));
-  const targets = new Map(worksheets.map(({ id, target }) => [id, target]));
+  const targets = partsRelated(parts, workbook, "worksheet");
   return new Map(
     attributesOf(partOf(parts, workbook), "sheet").flatMap((sheet) => {
       const target = targets.get(relatedId(sheet));
@@ -34,12 +33,12 @@ export function checkWhole(parts: Package): void {
 
 /** The texts that cells refer to by number. */
 export function sharedTexts(parts: Package): string[] {
-  const part = relationships(parts, workbookPart(parts)).find(({ type }) => type.endsWith("/sharedStrings"))?.target;
+  const [part] = partsRelated(parts, workbookPart(parts), "sharedStrings").values();
   return part === undefined ? [] : richTexts(partOf(parts, part), "si");
 }
 
 function workbookPart(parts: Package): string {
-  const workbook = relationships(parts, "").find(({ type }) => type.endsWith("/officeDocument"))?.target;
+  const [workbook] = partsRelated(parts, "", "officeDocument").values();
   if (workbook === undefined) throw new FileProblem("it is damaged: it names no workbook");
   return workbook;
 }

@@ -105,17 +105,17 @@ function delivered(cell: CellValue, blank: BlankDelivery): unknown {
   return cell;
 }
 
-function incoming(answer: unknown): CellValue[][] {
-  const rows = Array.isArray(answer) ? (answer as unknown[][]) : [[answer]];
-  return rows.map((row) => row.map(shown));
+/** What the host shows for a function's answer: one value, or rows of them. */
+export function incoming(answer: unknown): CellValue[][] {
+  const rows = Array.isArray(answer) ? (answer as unknown[]) : [[answer]];
+  return rows.map((row) => (Array.isArray(row) ? row : [row]).map(shown));
 }
 
-/** What the host shows for one returned cell: NaN, Infinity, null and undefined inside an array appear as 0. */
+/** NaN, Infinity, null and undefined inside an array appear as 0. */
 function shown(value: unknown): CellValue {
-  if (value instanceof CustomFunctionsError) {
-    return value.message === undefined ? { error: value.code } : { error: value.code, reason: value.message };
-  }
   if (typeof value === "number") return Number.isFinite(value) ? value : 0;
   if (typeof value === "string" || typeof value === "boolean") return value;
-  return 0;
+  if (typeof value !== "object" || value === null || !("code" in value)) return 0;
+  const { code, message } = value as { readonly code: string; readonly message?: string };
+  return message === undefined ? { error: code } : { error: code, reason: message };
 }

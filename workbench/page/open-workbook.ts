@@ -1,6 +1,5 @@
 import type { Book, BookChart, SheetLooks } from "../book";
-import { ownName } from "../engine/sheet-names";
-import { tablesOf, withoutStructuredReferences } from "../engine/structured-references";
+import { engineNames } from "../engine/sheet-names";
 import { areaAt, areasOf, splitSheetName } from "../host/excel/area";
 import { bounding } from "../host/excel/area-maths";
 import type { BookRecords, ChartRecord } from "../host/excel/book-records";
@@ -15,10 +14,7 @@ import { sheetChange } from "./sheet-change";
 export async function openWorkbook(grid: Grid, book: Book): Promise<void> {
   const { api } = grid;
   api.createWorkbook(workbookData(book));
-  const tables = tablesOf(book);
-  for (const [position, each] of book.names.entries()) {
-    defineName(grid, ownName(each, position), withoutStructuredReferences(each.refersTo, tables, { sheet: "", row: -1, column: -1 }));
-  }
+  for (const { name, refersTo } of engineNames(book)) defineName(grid, name, refersTo);
   book.sheets.forEach((sheet, place) => { showNotes(sheetChange(grid, sheetIdOf(place)), sheet.looks?.notes); });
   const hasFormulas = book.sheets.some(({ cells }) => [...cells.values()].some(({ formula }) => formula !== undefined));
   if (hasFormulas) await api.getFormula().onCalculationResultApplied();

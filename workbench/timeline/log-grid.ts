@@ -1,6 +1,7 @@
 import { cellRef, parseCellRef } from "hucre";
 import { type LogGrid, logSheetsIn } from "../../src/index";
 import { type Book, type BookCell, type BookSheet } from "../book";
+import { type Area, areaCalled } from "../engine/areas";
 import { FileProblem } from "../files/file-problem";
 
 /** A part of a sheet as the log reader wants it, and where in the sheet it stands; rows and columns counted from 0. */
@@ -26,9 +27,9 @@ export function logGrids(book: Book): readonly PlacedGrid[] {
 
 function gridOf(book: Book, sheet: BookSheet, range: string | undefined): PlacedGrid {
   const block = range === undefined ? filledBlock(sheet) : rangeBlock(range);
-  const all = count(block.top, block.bottom);
+  const all = count(block.startRow, block.endRow);
   const rowNumbers = all.filter((row) => sheet.hiddenRows?.has(row) !== true);
-  const columnNumbers = count(block.left, block.right);
+  const columnNumbers = count(block.startCol, block.endCol);
   const isHidden = (_: number, place: number): boolean => sheet.looks?.hiddenColumns.has(columnNumbers[place] ?? 0) === true;
   const cells = rowNumbers.map((row) => columnNumbers.map((column) => sheet.cells.get(cellRef(row, column))));
   return {
@@ -45,30 +46,19 @@ function gridOf(book: Book, sheet: BookSheet, range: string | undefined): Placed
   };
 }
 
-interface Block {
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-}
-
 const count = (first: number, last: number): number[] => Array.from({ length: Math.max(0, last - first + 1) }, (_, place) => first + place);
 
-function filledBlock({ cells }: BookSheet): Block {
+function filledBlock({ cells }: BookSheet): Area {
   const places = [...cells.keys()].map(parseCellRef);
   if (places.length === 0) throw new FileProblem("the sheet is empty");
-  let [bottom, right] = [0, 0];
-  for (const { row, col } of places) [bottom, right] = [Math.max(bottom, row), Math.max(right, col)];
-  return { top: 0, left: 0, bottom, right };
+  let [endRow, endCol] = [0, 0];
+  for (const { row, col } of places) [endRow, endCol] = [Math.max(endRow, row), Math.max(endCol, col)];
+  return { startRow: 0, startCol: 0, endRow, endCol };
 }
 
-function rangeBlock(range: string): Block {
-  const [first, last = first] = range.replaceAll("$", "").toUpperCase().split(":");
-  if (first === undefined || last === undefined || ![first, last].every((each) => /^[A-Z]{1,3}[1-9]\d*$/.test(each))) {
-    throw new FileProblem(`${range} is not a range such as A1:H60`);
-  }
-  const [a, b] = [parseCellRef(first), parseCellRef(last)];
-  return { top: Math.min(a.row, b.row), left: Math.min(a.col, b.col), bottom: Math.max(a.row, b.row), right: Math.max(a.col, b.col) };
+function rangeBlock(range: string): Area {
+  if (/^\$?[A-Z]{1,3}\$?[1-9]\d*(:\$?[A-Z]{1,3}\$?[1-9]\d*)?$/i.test(range)) return areaCalled(range);
+  throw new FileProblem(`${range} is not a range such as A1:H60`);
 }
 
 /** An error in a cell is text to the log reader, which then says that it cannot be read. */

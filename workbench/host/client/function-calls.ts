@@ -1,4 +1,4 @@
-import { blankDeliveries, type BlankDelivery, type CellValue, type Matrix } from "../functions-host";
+import { blankDeliveries, type BlankDelivery, type CellValue, incoming, type Matrix } from "../functions-host";
 
 /** What the host's own script puts on a page before its library: where functions.js associates its functions. */
 export function prepareAssociation(page: object): void {
@@ -51,7 +51,7 @@ export class FunctionCalls {
   /** Takes the results of one flush. */
   settle(results: readonly Result[]): void {
     for (const [call, ok, value, errorNumber] of results) {
-      this.waiting.get(call)?.(ok ? answerOf(value) : [[failure(value, errorNumber)]]);
+      this.waiting.get(call)?.(ok ? incoming(value) : [[failure(value, errorNumber)]]);
       this.waiting.delete(call);
     }
   }
@@ -73,19 +73,6 @@ function delivered(arg: Matrix | undefined, blank: BlankDelivery): unknown {
     if (cell === undefined) return blankDeliveries[blank];
     return typeof cell === "object" ? { type: "CustomFunctionError", code: cell.error } : cell;
   }));
-}
-
-function answerOf(value: unknown): CellValue[][] {
-  const rows = Array.isArray(value) ? (value as unknown[]) : [[value]];
-  return rows.map((row) => (Array.isArray(row) ? row : [row]).map(shown));
-}
-
-/** What a cell shows; what is no value for a cell shows as 0. */
-function shown(value: unknown): CellValue {
-  if (typeof value === "number" || typeof value === "string" || typeof value === "boolean") return value;
-  if (typeof value !== "object" || value === null || !("code" in value)) return 0;
-  const { code, message } = value as { readonly code: string; readonly message?: string };
-  return message === undefined ? { error: code } : { error: code, reason: message };
 }
 
 /** A text beside the number is the reason, where the host keeps one. */

@@ -1,31 +1,26 @@
 import type { SheetStore } from "../excel/sheet-store";
 import { hasSet } from "../excel/switches";
 
-/** The colours of the host around the pane. */
-export interface HostTheme {
-  readonly isDarkTheme: boolean;
-  readonly bodyBackgroundColor: string;
-  readonly bodyForegroundColor: string;
-  readonly controlBackgroundColor: string;
-  readonly controlForegroundColor: string;
-}
-
-export const themes: { readonly light: HostTheme; readonly dark: HostTheme } = {
-  light: {
-    isDarkTheme: false,
-    bodyBackgroundColor: "#FFFFFF",
-    bodyForegroundColor: "#201F1E",
-    controlBackgroundColor: "#F3F2F1",
-    controlForegroundColor: "#201F1E",
-  },
-  dark: {
-    isDarkTheme: true,
-    bodyBackgroundColor: "#1F1F1F",
-    bodyForegroundColor: "#F3F2F1",
-    controlBackgroundColor: "#2D2C2B",
-    controlForegroundColor: "#F3F2F1",
-  },
+const light = {
+  isDarkTheme: false,
+  bodyBackgroundColor: "#FFFFFF",
+  bodyForegroundColor: "#201F1E",
+  controlBackgroundColor: "#F3F2F1",
+  controlForegroundColor: "#201F1E",
 };
+
+/** The colours of the host around the pane. */
+export type HostTheme = Readonly<typeof light>;
+
+const dark: HostTheme = {
+  isDarkTheme: true,
+  bodyBackgroundColor: "#1F1F1F",
+  bodyForegroundColor: "#F3F2F1",
+  controlBackgroundColor: "#2D2C2B",
+  controlForegroundColor: "#F3F2F1",
+};
+
+export const themes: Readonly<Record<"light" | "dark", HostTheme>> = { light, dark };
 
 /** As much of the page as the host's library is put on. */
 export interface HostWindow {
