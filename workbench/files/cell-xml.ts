@@ -1,6 +1,6 @@
 import type { Tag } from "sax";
 import type { CellValue } from "../host/functions-host";
-import { type CellPart, partOf, type SourceCell } from "./sheet-cells";
+import { type Element, partOf, richText, type SourceCell } from "./sheet-cells";
 
 /** The errors that the file format knows; the newer ones are stored as #VALUE!, as the host itself does. */
 const storableErrors = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);
@@ -25,11 +25,8 @@ export function alreadyHolds(cell: SourceCell, value: CellValue, sharedTexts: re
   const heldType = cell.attributes["t"] ?? "n";
   if (typeof value === "number") return heldType === "n" && held !== undefined && held !== "" && isSameNumber(Number(held), value);
   if (type !== "str") return heldType === type && held === text;
-  const texts: Record<string, string | undefined> = {
-    str: held ?? "",
-    s: sharedTexts[Number(held)],
-    inlineStr: partOf(cell, "is")?.text,
-  };
+  const inline = partOf(cell, "is");
+  const texts: Record<string, string | undefined> = { str: held ?? "", s: sharedTexts[Number(held)], inlineStr: inline && richText(inline) };
   return texts[heldType] === escapedText(text);
 }
 
@@ -45,18 +42,18 @@ export function newCellXml(address: string, prefix: string, value: CellValue): s
 /** A cell anew: its own attributes, formula and extras as they were, with another value, and for a spill another range. */
 export function cellXml(xml: string, cell: SourceCell, prefix: string, { value, ref }: { readonly value: CellValue; readonly ref?: string | undefined }): string {
   const formula = partOf(cell, "f");
-  const others = cell.parts.filter(({ name }) => !["f", "v", "is"].includes(name));
+  const others = cell.children.filter(({ name }) => !["f", "v", "is"].includes(name));
   const inner = [
     formula === undefined ? "" : formulaXml(xml, formula, prefix, ref),
     value === undefined ? "" : valueXml(prefix, value),
-    ...others.map(({ span }) => xml.slice(span.start, span.end)),
+    ...others.map(({ start, end }) => xml.slice(start, end)),
   ].join("");
   return tag(`${prefix}c`, `${attributesXml(cell.attributes, ["t", "vm"])}${value === undefined ? "" : typeAttribute(value)}`, inner);
 }
 
-function formulaXml(xml: string, { span, attributes }: CellPart, prefix: string, ref: string | undefined): string {
-  if (ref === undefined) return xml.slice(span.start, span.end);
-  return tag(`${prefix}f`, `${attributesXml(attributes, ["t", "ref"])} t="array" ref="${ref}"`, xml.slice(span.openEnd, span.contentEnd));
+function formulaXml(xml: string, { start, openEnd, contentEnd, end, attributes }: Element, prefix: string, ref: string | undefined): string {
+  if (ref === undefined) return xml.slice(start, end);
+  return tag(`${prefix}f`, `${attributesXml(attributes, ["t", "ref"])} t="array" ref="${ref}"`, xml.slice(openEnd, contentEnd));
 }
 
 function valueXml(prefix: string, value: CellValue): string {

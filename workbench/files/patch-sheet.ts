@@ -28,8 +28,8 @@ const rowOf = (place: number): number => Math.floor(place / columns);
 /** Writes computed values into a sheet's part: the cells whose value or range changed are written anew, all other text stays. */
 export function patchedSheet(xml: string, computed: ComputedSheet, sharedTexts: readonly string[]): Patched {
   const patch = new SheetPatch(xml, computed, sharedTexts);
-  const { span, prefix } = readRows(xml, (row) => { patch.row(row); });
-  patch.newRows(Infinity, span.contentEnd, prefix);
+  const { contentEnd, prefix } = readRows(xml, (row) => { patch.row(row); });
+  patch.newRows(Infinity, contentEnd, prefix);
   return patch.finished();
 }
 
@@ -55,12 +55,12 @@ class SheetPatch {
     this.places = Float64Array.from([...computed.values.keys()], placeOf).sort();
   }
 
-  row({ row, cells, span, prefix }: SourceRow): void {
-    this.newRows(row, span.start, prefix);
+  row({ row, cells, start, openEnd, contentEnd, isEmptyTag, prefix }: SourceRow): void {
+    this.newRows(row, start, prefix);
     for (const cell of cells) this.cell(cell, row * columns + cell.column, prefix);
     const fresh = this.newCells((row + 1) * columns, prefix);
-    if (fresh !== "" && span.isEmptyTag) this.replace(span.openEnd - "/>".length, span.openEnd, `>${fresh}</${prefix}row>`);
-    else this.replace(span.contentEnd, span.contentEnd, fresh);
+    if (fresh !== "" && isEmptyTag) this.replace(openEnd - "/>".length, openEnd, `>${fresh}</${prefix}row>`);
+    else this.replace(contentEnd, contentEnd, fresh);
   }
 
   /** The rows that the file does not have, up to one that it has. */
@@ -78,14 +78,14 @@ class SheetPatch {
   }
 
   private cell(cell: SourceCell, place: number, prefix: string): void {
-    this.replace(cell.span.start, cell.span.start, this.newCells(place, prefix));
+    this.replace(cell.start, cell.start, this.newCells(place, prefix));
     if (this.places[this.ahead] === place) this.ahead += 1;
     for (const each of oldSpill(cell, place)) this.spilledBefore.add(each);
     const change = this.changeOf(cell, place);
     if (change === undefined) return;
     this.changed += 1;
     const isBare = change.value === undefined && Object.keys(cell.attributes).every((name) => name === "r" || name === "t");
-    this.replace(cell.span.start, cell.span.end, isBare ? "" : cellXml(this.xml, cell, prefix, change));
+    this.replace(cell.start, cell.end, isBare ? "" : cellXml(this.xml, cell, prefix, change));
   }
 
   /** What becomes of a cell that the file has. */

@@ -1,118 +1,91 @@
-import type { Parser, Tag } from "sax";
 import { cellRef, parseRange } from "hucre";
+import type { Tag } from "sax";
 import { FileProblem } from "./file-problem";
-import { isRead, localName, readXml } from "./xml";
+import { localName, readXml } from "./xml";
 
-/** Where an element's text stands in the part: its start, the end of its opening tag, of its content, and of all of it. */
-export interface Span {
+/** An element of a sheet's part, and where its text stands there: the ends of its opening tag, of its content, of all of it. */
+export interface Element {
+  readonly name: string;
+  /** The prefix of its tag, mostly none. */
+  readonly prefix: string;
+  readonly attributes: Tag["attributes"];
+  readonly isEmptyTag: boolean;
   readonly start: number;
   readonly openEnd: number;
-  readonly contentEnd: number;
-  readonly end: number;
-  readonly isEmptyTag: boolean;
+  contentEnd: number;
+  end: number;
+  text: string;
+  readonly children: Element[];
 }
-/** An element inside a cell: `f`, `v`, `is` and what else may stand there. */
-export interface CellPart {
-  readonly span: Span;
-  readonly name: string;
-  readonly attributes: Tag["attributes"];
-  readonly text: string;
-}
-export interface SourceCell {
-  readonly span: Span;
+export interface SourceCell extends Element {
   readonly address: string;
   /** Counted from 0. */
   readonly column: number;
-  readonly attributes: Tag["attributes"];
-  readonly parts: readonly CellPart[];
 }
-export interface SourceRow {
-  readonly span: Span;
-  /** The prefix of the part's own tags, mostly none. */
-  readonly prefix: string;
+export interface SourceRow extends Element {
   /** Counted from 0. */
   readonly row: number;
   readonly cells: readonly SourceCell[];
 }
-/** The element around all rows. */
-type SourceData = Pick<SourceRow, "span" | "prefix">;
 
-export const partOf = ({ parts }: SourceCell, name: string): CellPart | undefined => parts.find((each) => each.name === name);
+export const partOf = ({ children }: Element, name: string): Element | undefined => children.find((each) => each.name === name);
 
-interface Opened {
-  readonly tag: Tag;
-  readonly start: number;
-  readonly openEnd: number;
+/** What a text in runs says, without the reading aids that may stand beside it. */
+export function richText({ name, text, children }: Element): string {
+  if (name === "rPh") return "";
+  return name === "t" ? text : children.map(richText).join("");
 }
 
-/** How deep these stand in a sheet's part. */
-const depths = { data: 2, row: 3, cell: 4, part: 5 } as const;
-/** What they are called, by their depth. */
-const wanted: Readonly<Record<number, string>> = { 2: "sheetData", 3: "row", 4: "c" };
+/** What stands inside the element around all rows, by how many elements are around it. */
+const wanted: Readonly<Record<number, string>> = { 2: "row", 3: "c" };
 
-/** Tells every row of a sheet's part in order, with its cells and their places in the text; answers where the rows stand. */
-export function readRows(xml: string, told: (row: SourceRow) => void): SourceData {
-  const reader = new RowReader(told);
+/** Tells every row of a sheet's part in order, with its cells; answers the element around them, which keeps none of them. */
+export function readRows(xml: string, told: (row: SourceRow) => void): Element {
+  const around: Element[] = [];
+  let data: Element | undefined;
+  let before = -1;
   readXml(xml, {
-    open: (tag, at) => { reader.open(tag, at); },
-    close: (_, at) => { reader.close(at); },
-    text: (piece) => { reader.text(piece); },
+    open: (tag, { startTagPosition, position }) => { around.push(opened(tag, startTagPosition - 1, position)); },
+    text: (piece) => {
+      const last = around.at(-1);
+      if (last !== undefined && around[1]?.name === "sheetData") last.text += piece;
+    },
+    close: (_, { startTagPosition, position }) => {
+      const element = around.pop();
+      if (element === undefined) return;
+      element.contentEnd = element.isEmptyTag ? element.openEnd : startTagPosition - 1;
+      element.end = position;
+      if (around.length === 1 && element.name === "sheetData") data = element;
+      if (around[1]?.name !== "sheetData") return;
+      if (element.name !== (wanted[around.length] ?? element.name)) throw notAsExpected();
+      if (around.length > 2) around.at(-1)?.children.push(element);
+      else {
+        const row = rowAfter(before, element);
+        before = row.row;
+        told(row);
+      }
+    },
   });
-  if (reader.data === undefined) throw new FileProblem("it is damaged: a sheet has no cells");
-  return reader.data;
+  if (data === undefined) throw new FileProblem("it is damaged: a sheet has no cells");
+  return data;
 }
 
-class RowReader {
-  data: SourceData | undefined;
-  private readonly opened: Opened[] = [];
-  private row = -1;
-  private cells: SourceCell[] = [];
-  private parts: CellPart[] = [];
-  private partText = "";
+function opened({ name, attributes, isSelfClosing: isEmptyTag }: Tag, start: number, openEnd: number): Element {
+  const local = localName(name);
+  const prefix = name.slice(0, -local.length);
+  return { name: local, prefix, attributes, isEmptyTag, start, openEnd, contentEnd: openEnd, end: openEnd, text: "", children: [] };
+}
 
-  constructor(private readonly told: (row: SourceRow) => void) {}
-
-  open(tag: Tag, at: Parser): void {
-    this.opened.push({ tag, start: at.startTagPosition - 1, openEnd: at.position });
-    if (!this.isInData()) return;
-    if (this.opened.length === depths.row) {
-      const row = Number(tag.attributes["r"] ?? this.row + 2) - 1;
-      if (row <= this.row) throw notAsExpected();
-      [this.row, this.cells] = [row, []];
-    }
-    if (this.opened.length === depths.cell) this.parts = [];
-    if (this.opened.length === depths.part) this.partText = "";
-  }
-
-  close(at: Parser): void {
-    const last = this.opened.at(-1);
-    if (last !== undefined && this.isInData()) this.ended(last, at);
-    this.opened.pop();
-  }
-
-  text(piece: string): void {
-    const names = this.opened.slice(depths.part - 1).map(({ tag }) => localName(tag.name));
-    if (names[0] === "is" ? isRead(names) : names.length === 1) this.partText += piece;
-  }
-
-  private ended({ tag: { name, attributes, isSelfClosing: isEmptyTag }, start, openEnd }: Opened, at: Parser): void {
-    const depth = this.opened.length;
-    const local = localName(name);
-    if (local !== (wanted[depth] ?? local)) throw notAsExpected();
-    const span = { start, openEnd, contentEnd: isEmptyTag ? openEnd : at.startTagPosition - 1, end: at.position, isEmptyTag };
-    const prefix = name.slice(0, -local.length);
-    if (depth === depths.data) this.data = { span, prefix };
-    if (depth === depths.row) this.told({ span, prefix, row: this.row, cells: this.cells });
-    if (depth === depths.cell) {
-      const { address, column } = placeOf(attributes, this.row, this.cells.at(-1)?.column ?? -1);
-      this.cells.push({ span, address, column, attributes, parts: this.parts });
-    }
-    if (depth === depths.part) this.parts.push({ span, name: local, attributes, text: this.partText });
-  }
-
-  private isInData(): boolean {
-    return localName(this.opened[depths.data - 1]?.tag.name ?? "") === wanted[depths.data];
-  }
+function rowAfter(before: number, element: Element): SourceRow {
+  const row = Number(element.attributes["r"] ?? before + 2) - 1;
+  if (row <= before) throw notAsExpected();
+  let columnBefore = -1;
+  const cells = element.children.map((cell) => {
+    const place = placeOf(cell.attributes, row, columnBefore);
+    columnBefore = place.column;
+    return Object.assign(cell, place);
+  });
+  return Object.assign(element, { row, cells });
 }
 
 /** Where a cell stands: as it says, or right of the one before it. */

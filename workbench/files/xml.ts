@@ -60,4 +60,4 @@ export function richTexts(part: Uint8Array, wanted: string): string[] {
 }
 
 /** Whether a text between these tags is part of what the cell says. */
-export const isRead = (tags: readonly string[]): boolean => tags.at(-1) === "t" && !tags.includes("rPh");
+const isRead = (tags: readonly string[]): boolean => tags.at(-1) === "t" && !tags.includes("rPh");
