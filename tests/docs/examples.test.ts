@@ -3,7 +3,7 @@ import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { parts } from "../../tools/docs/functions-page";
 import { docTags } from "../../tools/docs/tags";
-import { computeFormulas } from "../../workbench/engine/compute";
+import { computeFormulas } from "../workbench/engine/compute-formulas";
 import { type CellValue } from "../../workbench/host/functions-host";
 import { loadBundle } from "../../workbench/host/load-bundle";
 import { root } from "../rules/project-files";

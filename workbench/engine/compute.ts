@@ -1,6 +1,6 @@
 import { parseRange } from "hucre";
 import type { Book, BookSheet, ComputedSheet } from "../book";
-import type { BlankDelivery, CellValue, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
+import type { BlankDelivery, FunctionsHost, FunctionsMetadata } from "../host/functions-host";
 import { answersOf, type Answers } from "./answers";
 import { keyOf } from "./areas";
 import { type DirectAnswer, directAnswers } from "./direct-calls";
@@ -40,22 +40,6 @@ export async function computeBook(
     if (isSettled || round > mostRounds) return now.sheets;
     before = round < mostRounds ? now : { sheets: [], refused: now.refused };
   }
-}
-
-/** Computes formulas, with or without their equals sign, each alone on an empty sheet of its own; answers the cells that each one fills. */
-export async function computeFormulas(
-  formulas: readonly string[],
-  host: FunctionsHost,
-  metadata: FunctionsMetadata,
-  options: ComputeOptions = {},
-): Promise<CellValue[][][]> {
-  const sheets = formulas.map((formula, n) => ({ name: `Formula${n}`, cells: new Map([["A1", { formula: formula.replace(/^=/, "") }]]), tables: [] }));
-  const computed = await computeBook({ sheets, names: [], date1904: false }, host, metadata, options);
-  return computed.map(({ values, spills }) => {
-    const { endCol } = parseRange(spills.get("A1") ?? "A1");
-    const cells = [...values.values()];
-    return Array.from({ length: cells.length / (endCol + 1) }, (_, row) => cells.slice(row * (endCol + 1), (row + 1) * (endCol + 1)));
-  });
 }
 
 async function computeOnce(

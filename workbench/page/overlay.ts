@@ -58,18 +58,13 @@ export class Overlay {
     const box = promptBox(this.records.validations, area);
     if (box === undefined) return [];
     const { left, top, height } = boxOf(sheet, area);
-    placed(box, { left: left + promptGap, top: top + height + promptGap, width: undefined, height: undefined }, sheet);
+    placed(box, { left: left + promptGap, top: top + height + promptGap }, sheet);
     box.style.left = `min(${box.style.left}, 100% - ${widestPrompt}px)`;
     return [box];
   }
 }
 
-interface Placed {
-  readonly left: number;
-  readonly top: number;
-  readonly width: number | undefined;
-  readonly height: number | undefined;
-}
+type Placed = Pick<Box, "left" | "top"> & Partial<Box>;
 
 function placed(element: HTMLElement, box: Placed, sheet: FWorksheet): HTMLElement {
   const away = scrolledAway(sheet, box);

@@ -21,7 +21,7 @@ export class TypedFormulas {
 
   constructor(
     private readonly grid: Grid,
-    private readonly store: Pick<SheetStore, "records" | "sheets" | "spillOver">,
+    private readonly store: Pick<SheetStore, "activeSheetId" | "records" | "sheets" | "spillOver">,
     private readonly names: readonly BookName[],
     isBusy: () => boolean,
   ) {
@@ -56,17 +56,13 @@ export class TypedFormulas {
   private translateEntry({ id, params }: Readonly<ICommandInfo>): void {
     if (id !== SetRangeValuesCommand.id) return;
     const { value, range, subUnitId } = params as ISetRangeValuesCommandParams;
-    const sheet = this.store.sheets().find((each) => each.id === (subUnitId ?? this.activeSheetId()));
+    const sheet = this.store.sheets().find((each) => each.id === (subUnitId ?? this.store.activeSheetId()));
     if (sheet === undefined) return;
     const surroundings = this.surroundings();
     for (const { cell, row, column } of entries(value, range)) {
       if (typeof cell.f !== "string" || !cell.f.startsWith("=")) continue;
       Object.assign(cell, formulaData(cell.f, inDialect(cell.f, { sheet: sheet.name, row, column }, surroundings)));
     }
-  }
-
-  private activeSheetId(): string | undefined {
-    return this.grid.api.getActiveWorkbook()?.getActiveSheet().getSheetId();
   }
 
   private surroundings(): Surroundings {

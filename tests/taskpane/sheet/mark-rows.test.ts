@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { computedColumns } from "../../../taskpane/formulas/computed-columns";
 import { addColumns } from "../../../taskpane/sheet/add-columns";
 import { markRows, removeMarks } from "../../../taskpane/sheet/mark-rows";
-import { computeFormulas } from "../../../workbench/engine/compute";
+import { computeFormulas } from "../../workbench/engine/compute-formulas";
 import { loadBundle } from "../../../workbench/host/load-bundle";
 import { areaAt } from "../../../workbench/host/excel/area";
 import { bench, refusal, zoneAt } from "./bench-log";

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Book } from "../../../workbench/book";
-import { computeBook, computeFormulas, type ComputeOptions } from "../../../workbench/engine/compute";
+import { computeBook, type ComputeOptions } from "../../../workbench/engine/compute";
+import { computeFormulas } from "./compute-formulas";
 import { FunctionsHost, type CellValue, type FunctionsMetadata } from "../../../workbench/host/functions-host";
 import { loadBundle } from "../../../workbench/host/load-bundle";
 import { bookOf } from "../book-of";

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { computeBook, computeFormulas } from "../../../workbench/engine/compute";
+import { computeBook } from "../../../workbench/engine/compute";
+import { computeFormulas } from "./compute-formulas";
 import { mostReadCells, namedCells, tooManyCells, widestRange } from "../../../workbench/engine/reach";
 import { loadBundle } from "../../../workbench/host/load-bundle";
 import { bookOf } from "../book-of";

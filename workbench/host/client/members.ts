@@ -1,5 +1,5 @@
 import { HostError } from "../excel/host-error";
-import { type HostDocument, HostObject, type Kind, object } from "../objects/kind";
+import { type HostDocument, HostObject, type Kind, object, type Property } from "../objects/kind";
 import { kinds } from "../objects/kinds";
 
 /** Calls the tables' own functions: they take just what objects of their kind stand for. */
@@ -22,22 +22,24 @@ export function itemsOf(target: HostObject, document: HostDocument): readonly Ho
   return kindOf(target).items?.(target.it as never, document);
 }
 
+/** What the tables say of a member, by which it is read, written or carried out. */
+function known<Said>(target: HostObject, member: string, said: Said | undefined): Said {
+  if (said === undefined) throw unknown(target, member);
+  return said;
+}
+
+const propertyOf = (target: HostObject, name: string): Property<never> => kindOf(target).properties?.[name] ?? {};
+
 export function readScalar(target: HostObject, name: string, document: HostDocument): unknown {
-  const property = kindOf(target).properties?.[name];
-  if (property?.get === undefined) throw unknown(target, name);
-  return property.get(target.it as never, document);
+  return known(target, name, propertyOf(target, name).get)(target.it as never, document);
 }
 
 export function writeScalar(target: HostObject, name: string, value: unknown, document: HostDocument): void {
-  const property = kindOf(target).properties?.[name];
-  if (property?.set === undefined) throw unknown(target, name);
-  property.set(target.it as never, value, document);
+  known(target, name, propertyOf(target, name).set)(target.it as never, value, document);
 }
 
 export function partOf(target: HostObject, name: string, document: HostDocument): HostObject | null {
-  const part = kindOf(target).parts?.[name];
-  if (part === undefined) throw unknown(target, name);
-  return part(target.it as never, document);
+  return known(target, name, kindOf(target).parts?.[name])(target.it as never, document);
 }
 
 const isCalled = (item: HostObject, key: unknown, document: HostDocument): boolean => {
@@ -47,9 +49,7 @@ const isCalled = (item: HostObject, key: unknown, document: HostDocument): boole
 
 /** The item with this id or name. */
 export function itemCalled(target: HostObject, key: unknown, document: HostDocument): HostObject | null {
-  const items = itemsOf(target, document);
-  if (items === undefined) throw unknown(target, "getItem");
-  return items.find((item) => isCalled(item, key, document)) ?? null;
+  return known(target, "getItem", itemsOf(target, document)).find((item) => isCalled(item, key, document)) ?? null;
 }
 
 function there(item: HostObject | null | undefined, key: unknown): HostObject {
@@ -72,8 +72,7 @@ export function callMethod(target: HostObject, name: string, given: readonly unk
   const method = finds?.[name] ?? acts?.[name] ?? shows?.[name];
   if (method !== undefined) return method(target.it as never, document, ...given);
   const ofCollection = items === undefined ? undefined : ofCollections[name];
-  if (ofCollection === undefined) throw unknown(target, name);
-  return ofCollection(target, document, given[0]);
+  return known(target, name, ofCollection)(target, document, given[0]);
 }
 
 /** The names of all methods that change the workbook. */

@@ -64,12 +64,12 @@ export interface NameRecord {
 }
 
 /** Settings of one sheet that no grid has to know. */
-export interface SheetRecord {
-  protected: boolean;
-  frozen: { rows: number; columns: number };
-  pageLayout: Record<string, unknown>;
+class SheetRecord {
+  protected = false;
+  frozen = { rows: 0, columns: 0 };
+  pageLayout: Record<string, unknown> = {};
   /** What the add-in keeps with the sheet. */
-  readonly custom: Map<string, string>;
+  readonly custom = new Map<string, string>();
 }
 
 /** What belongs to the workbook beside its cells. One list each, in the order of making. */
@@ -97,11 +97,9 @@ export class BookRecords {
   }
 
   sheet(id: string): SheetRecord {
-    const known = this.sheetRecords.get(id);
-    if (known !== undefined) return known;
-    const fresh: SheetRecord = { protected: false, frozen: { rows: 0, columns: 0 }, pageLayout: {}, custom: new Map() };
-    this.sheetRecords.set(id, fresh);
-    return fresh;
+    const record = this.sheetRecords.get(id) ?? new SheetRecord();
+    this.sheetRecords.set(id, record);
+    return record;
   }
 
   /** With a sheet goes all that lies on it. */
