@@ -62,6 +62,8 @@ export const sights = [
   "heavy pot",
   "crust",
   "little drain",
+  "dripper blocked",
+  "twisted growth",
   "slow-release mixed in",
   "slow-release on top",
   "slow-release",

@@ -42,7 +42,7 @@ export const signWords: readonly SignWords[] = [
   { kind: "tip burn", says: /\b(?:tip ?burn|leaf burn|leaves burn\w*|scorched leaves|salt burn)\b/ },
   {
     kind: "leaf spots",
-    says: /\b(?:spots?|spott(?:y|ed|ing)|speckl\w*|bronz\w*|flecken|manchas|taches|vlekken)\b.*\b(?:lea\w*|foliage|bl\w+|hojas|feuilles)\b|\b(?:lea\w+|foliage)\b.*\b(?:spots?|spotted|speckl\w*|bronz\w*)\b/,
+    says: /\b(?:spots?|spott(?:y|ed|ing)|speckl\w*|bronz\w*|blotch\w*|flecken|manchas|taches|vlekken)\b.*\b(?:lea\w*|foliage|bl\w+|hojas|feuilles)\b|\b(?:lea\w+|foliage)\b.*\b(?:spots?|spotted|speckl\w*|bronz\w*|blotch\w*)\b/,
   },
   {
     kind: "interveinal yellowing",
@@ -103,7 +103,7 @@ export const signWords: readonly SignWords[] = [
   {
     kind: "heavy pot",
     says: new RegExp(
-      `\\b${pot}\\b (?:\\w+ ){0,2}(?:heavy|wet|soaked|soggy|waterlogged|schwer|nass|pesada)\\b|\\b(?:heavy|wet|soggy|waterlogged) ${pot}\\b|\\b(?:overwater\\w*|waterlogged|soggy|stay(?:s|ing)? wet|always wet|never dr(?:y|ies)|though wet|but wet)\\b`,
+      `\\b${pot}\\b (?:\\w+ ){0,2}(?:heavy|wet|soaked|soggy|waterlogged|schwer|nass|pesada)\\b|\\b(?:heavy|wet|soggy|waterlogged) ${pot}\\b|\\b(?:overwater\\w*|waterlogged|soggy|standing water|water (?:\\w+ )?(?:stands?|pools|sits) (?:on|in)|stay(?:s|ing)? wet|always wet|never dr(?:y|ies)|though wet|but wet)\\b`,
     ),
   },
   {
@@ -120,6 +120,15 @@ export const signWords: readonly SignWords[] = [
     says: /\b(?:no|hardly any|barely any|scarcely any|almost no|next to no|very little|little|zero|kein|kaum) (?:drain(?:age)?|run ?off|ablauf|abfluss)\b|\b(?:hardly|barely|scarcely|doesnt|does not|didnt|did not|never) (?:\w+ )?(?:drain\w*|runs? off|ran off)\b|\bnothing (?:\w+ )?(?:drain\w*|runs? off|ran off)\b|\b(?:saucer|tray) (?:\w+ ){0,2}dry\b/,
     unless:
       /\b(?:measur\w*|taken|read\w*|sampl\w*|log\w*|test\w*|ec|ph|data|meter|collect\w*|problems?|issues?|drain\w* (?:well|properly|freely|fast|away|out))\b/,
+  },
+  {
+    kind: "twisted growth",
+    says: /\b(?:twist\w*|crinkl\w*|distort\w*|deform\w*|pucker\w*|verkruppelt\w*)\b/,
+    unless: /\b(?:wires?|ties?|stems? round|drippers?|lines?|hoses?)\b/,
+  },
+  {
+    kind: "dripper blocked",
+    says: /\b(?:drippers?|emitters?|nozzles?|drip lines?|tropfer)\b.*\b(?:block\w*|clog\w*|plugg\w*|stuck|verstopft)\b|\b(?:block|clog|plugg)\w* (?:drippers?|emitters?|nozzles?|drip lines?)\b/,
   },
   { kind: "crust", says: /\b(?:crust\w*|(?:white|salt) deposits?|salzkruste|kruste|costra|croute|korst)\b/ },
 ];
