@@ -4,7 +4,7 @@ import { type AcidityFound } from "./acidity";
 import { releaseOf } from "./release";
 import { type Facts } from "./facts";
 import { isInputPhWrong } from "./input";
-import { acidifiedPh, muchAlkalinity, stayingRatio } from "./limits";
+import { acidifiedPh, muchAlkalinity, stayingRatio, wantedRunoff } from "./limits";
 import { reboundOf } from "./rebound";
 import { type SaltFound } from "./salt-found";
 import { type WeaknessFound } from "./weakness";
@@ -22,10 +22,8 @@ export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
   const isDraining = water.runoff === "enough" || water.runoff === "much";
   const climbs =
     feed.ec !== undefined && ec?.trend === "rising" && !feed.waterIsSalty && releaseOf(facts) === undefined;
-  const isFeedNear =
-    (feed.nearLimit || climbs) &&
-    isDraining &&
-    isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
+  const isNearFeed = isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
+  const isFeedNear = isDraining && ((isNearFeed && (feed.nearLimit || climbs)) || (climbs && drainsAsWanted(facts)));
   return [
     ...when(releaseOf(facts) !== undefined, "slow-release in the medium"),
     ...when(reboundOf(facts) === "from within", "rebound after a flush"),
@@ -36,6 +34,10 @@ export function saltCauses(facts: Facts, salt: SaltFound): Cause[] {
     ...when(water.runoff === "little" || (water.runoff === "none" && !isDry), "too little runoff"),
   ];
 }
+
+/** As much drains as is asked for: what gathers all the same was fed. */
+const drainsAsWanted = ({ water }: Facts): boolean =>
+  water.share !== undefined && !isBelow(water.share, wantedRunoff, quantities.leachingFraction.resolution);
 
 /**
  * What moves the pH: what is poured first, then the water's alkalinity where nothing acidifies it, then the feed's
@@ -51,7 +53,7 @@ export function phCauses(facts: Facts, { side }: AcidityFound): Cause[] {
   return [
     ...when(isInputOut, "input pH out of band"),
     ...when(side === "high" && feed.phSide !== "low" && (isHard || isRaw), "alkalinity suspected"),
-    ...when(side === "low" && !isInputOut, "acid feed suspected"),
+    ...when(side === "low" && (!isInputOut || feed.isAcid), "acid feed suspected"),
   ];
 }
 

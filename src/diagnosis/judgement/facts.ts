@@ -3,7 +3,7 @@ import { type Litres, type Share } from "../../quantities";
 import { type CropFound, cropIn } from "./crops";
 import { entriesOf, type Entry, isRead } from "./entry";
 import { feedOf, type FeedFound } from "./feed";
-import { levelOf, type Level } from "./level";
+import { levelOf, type Level, sideOf } from "./level";
 import { type PhaseFound, phaseOf } from "./phase";
 import { type PlantFound, plantOf } from "./plant";
 import { type PotReading } from "./pot-reading";
@@ -60,11 +60,22 @@ export function factsOf(readings: readonly PotReading[], given: Band, options: J
     water,
     crop,
     trust: trustIn(rows, entries, { band, afterFlush }),
-    ec: levelOf(evidence, "ec", band, band.medium === "bark" ? (feed.waterEc ?? 0) : 0),
+    ec: agreedByFlush(
+      levelOf(evidence, "ec", band, band.medium === "bark" ? (feed.waterEc ?? 0) : 0),
+      phase,
+      band,
+    ),
     ph: levelOf(evidence, "ph", band),
     plant: plantOf(afterFlush ? sinceFlush(entries, phase) : entries, water.drinks),
     lastDay: entries.filter(({ day }) => day !== undefined).at(-1)?.day,
   };
+}
+
+/** The first reading after a flush that ended above the band too is not alone: the flush's own readings agree. */
+function agreedByFlush(ec: Level | undefined, phase: PhaseFound, band: Band): Level | undefined {
+  const ended = phase.flush.flatMap(({ runoffEc }) => runoffEc ?? []).at(-1);
+  if (phase.phase !== "after a flush" || ec?.witness !== "sole" || ended === undefined) return ec;
+  return ec.side === "high" && sideOf(ended, "ec", band) === "high" ? { ...ec, witness: "agreed" } : ec;
 }
 
 /** What was seen before a flush is what the flush was for: spoiled leaves do not mend, new notes tell. */

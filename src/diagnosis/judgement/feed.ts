@@ -12,7 +12,7 @@ import {
   saltyWaterEc,
   toleranceOf,
 } from "./limits";
-import { figureIn } from "./note-figures";
+import { figureIn, noted } from "./note-figures";
 import { waterEcOf } from "./source-water";
 
 /** What went into the pot. */
@@ -39,6 +39,10 @@ export interface FeedFound {
   /** EC of the water by itself, mS/cm, where a row or a note tells it. */
   readonly waterEc: number | undefined;
   readonly waterIsSalty: boolean;
+  /** A note tells of softened water: sodium stands in it for calcium. */
+  readonly softened: boolean;
+  /** A note tells of an acid feed, or one of ammonium. */
+  readonly isAcid: boolean;
   /** Alkalinity that a note tells, mg/L as CaCO3. */
   readonly alkalinity: number | undefined;
 }
@@ -66,6 +70,7 @@ export function feedOf(rows: readonly Entry[], { all, before, band }: FeedLog): 
   const isStepwise = off === "strong" && beforeFlush.length === 0 && movesStepwise(feeds);
   const limit = band.feedEcHigh;
   const waterEc = waterEcOf(all);
+  const softened = noted(all, "softened water");
   const poured = rows.filter(({ inputPh }) => inputPh !== undefined).at(-1)?.inputPh;
   const { resolution } = quantities.ec;
   return {
@@ -83,7 +88,9 @@ export function feedOf(rows: readonly Entry[], { all, before, band }: FeedLog): 
       .slice(-1)
       .some(isWater),
     waterEc,
-    waterIsSalty: waterEc !== undefined && waterEc >= saltyWaterEc,
+    waterIsSalty: softened || (waterEc !== undefined && waterEc >= saltyWaterEc),
+    softened,
+    isAcid: noted(all, "acid feed"),
     alkalinity: figureIn(all, "alkalinity"),
   };
 }

@@ -10,7 +10,7 @@ import { acidityOf } from "./acidity";
 import { saltCauses } from "./causes";
 import { type Conclusion } from "./conclusion";
 import { rampAfterFlush, readingsAfter } from "./course/common-steps";
-import { drainTarget, fullFeed } from "./course/feed-target";
+import { drainTarget, fullFeed, rampOn } from "./course/feed-target";
 import { flushFigures } from "./course/flush-figures";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
@@ -33,7 +33,8 @@ export function flushingConclusion(facts: Facts): Conclusion {
     phase.flush.some((entry) => tells(entry, "pH reset")) ||
     (salt.degree === "none" && acidityOf(facts).degree !== "none");
   const limits = { ...band, ec: [band.ec[0], drainTarget(facts)] } as const;
-  const stop = isReset ? resetStop(facts) : stopCheck(facts, limits);
+  const isFlooded = last !== undefined && tells(last, "heavy pot");
+  const stop = isFlooded ? flooded : isReset ? resetStop(facts) : stopCheck(facts, limits);
   const side = last?.runoffEc === undefined ? undefined : sideOf(last.runoffEc, "ec", limits);
   const phSide = last?.runoffPh === undefined ? undefined : sideOf(last.runoffPh, "ph", limits);
   const goesOn = stop.answer === "keep going";
@@ -41,10 +42,19 @@ export function flushingConclusion(facts: Facts): Conclusion {
     verdict: goesOn && side === "inside" && !isReset ? "salt buildup" : verdictOf(side, phSide, { isReset }),
     urgency: goesOn && salt.urgency === "now" ? "now" : side === "inside" && !goesOn ? "next watering" : "today",
     causes: causesOf(facts, side),
-    steps: stepsOf({ answer: stop.answer, why: stop.reasons[0], after: isReset ? "rinse" : "flush" }, facts),
+    steps: stepsOf(
+      { answer: stop.answer, why: stop.reasons[0], after: isReset ? "rinse" : "flush", isDone: side !== "high" },
+      facts,
+    ),
     reasons: stop.reasons,
   };
 }
+
+/** A pot that takes no more water gets none, whatever it reads. */
+const flooded = {
+  answer: "stop: enough water",
+  reasons: ["water stands on the pot: it takes no more, and the roots need air"],
+} as const;
 
 /** To a little inside the band, as the course that began the flush said; never past the over-flush limit. */
 function stopCheck(facts: Facts, limits: Band): FlushVerdict {
@@ -114,9 +124,11 @@ interface Stopped {
   readonly answer: FlushStop | "cannot say";
   readonly why: string;
   readonly after: "flush" | "rinse";
+  /** The runoff is in band. */
+  readonly isDone: boolean;
 }
 
-function stepsOf({ answer, why, after }: Stopped, facts: Facts): Conclusion["steps"] {
+function stepsOf({ answer, why, after, isDone }: Stopped, facts: Facts): Conclusion["steps"] {
   const portion = facts.phase.flush.at(-1)?.inputLitres;
   switch (answer) {
     case "keep going":
@@ -124,17 +136,57 @@ function stepsOf({ answer, why, after }: Stopped, facts: Facts): Conclusion["ste
     case "stop: in band":
     case "stop: no longer falling":
     case "stop: enough water":
-      return [
-        step("stop flushing", "now", flushingSays.stop(why)),
-        rampAfterFlush(facts, fullFeed(facts), after),
-        ...readingsAfter(),
-      ];
+      return [step("stop flushing", "now", flushingSays.stop(why)), ...afterIt(facts, { after, isDone, answer })];
     case "pause and measure again":
     case "cannot say":
       return [
         step("measure again now", "within the hour", measureSays.pause),
-        rampAfterFlush(facts, fullFeed(facts), after),
+        ...(facts.band.medium === "soil" && !isDone ? [noFeedYet()] : [rampAfterFlush(facts, fullFeed(facts), after)]),
         ...readingsAfter(),
       ];
   }
+}
+
+/** The days after a flush that has ended: the ramp where it reached the band; otherwise it is not done. */
+function afterIt(
+  facts: Facts,
+  { after, isDone, answer }: Pick<Stopped, "after" | "isDone"> & { readonly answer: FlushStop },
+): Conclusion["steps"] {
+  if (isDone || after === "rinse") return [rampAfterFlush(facts, fullFeed(facts), after), ...readingsAfter()];
+  const last = facts.phase.flush.at(-1);
+  if (answer === "stop: no longer falling" && runsPast(facts)) {
+    const says = flushingSays.runsPast(last?.runoffEc ?? NaN, last?.inputEc ?? NaN);
+    return [step("measure again now", "within the hour", says), ...readingsAfter()];
+  }
+  const [first] = readingsAfter();
+  return [
+    facts.band.medium === "soil" ? noFeedYet() : heldFeed(facts),
+    ...(first === undefined ? [] : [first]),
+    step("measure again now", "48 h after", flushingSays.rinseAgain),
+  ];
+}
+
+/** Waterlogged or still salty soil is not fed. */
+const noFeedYet = (): Conclusion["steps"][number] =>
+  step("lower the feed", "at the next watering", flushingSays.noFeedYet, { share: 0 });
+
+/** The ramp's first step, held until a reading is in band. */
+function heldFeed(facts: Facts): Conclusion["steps"][number] {
+  const { share, ec } = rampOn(facts, 0, fullFeed(facts));
+  return step("feed by the ramp", "at the next watering", flushingSays.heldFeed(share, ec), { share, ec });
+}
+
+/** Water that comes out so many times as strong as it goes in, and hardly weaker than at first, ran past the roots. */
+const pastRatio = 2;
+const hardlyWeaker = 0.85;
+
+/** Little was washed by the water so far: it found a way round. Common practice. */
+function runsPast({ phase: { flush }, options: { containerLitres } }: Facts): boolean {
+  const read = flush.flatMap(({ runoffEc }) => runoffEc ?? []);
+  const [first, last] = [read[0], read.at(-1)];
+  const poured = flush.reduce((sum, { inputLitres }) => sum + (inputLitres ?? 0), 0);
+  const inputEc = flush.at(-1)?.inputEc;
+  if (first === undefined || last === undefined || inputEc === undefined) return false;
+  const isEarly = containerLitres === undefined || poured < containerLitres;
+  return isEarly && last > pastRatio * inputEc && last > hardlyWeaker * first;
 }

@@ -4,6 +4,7 @@ import { phCauses, saltCauses } from "./causes";
 import { type Conclusion } from "./conclusion";
 import { phCourse } from "./course/ph-course";
 import { saltCourse } from "./course/salt-course";
+import { soilMeanwhile } from "./course/soil-course";
 import { dated, settled, step } from "./course/step";
 import { type Facts, factsOf, type JudgeOptions } from "./facts";
 import { flushingConclusion } from "./flushing";
@@ -19,6 +20,9 @@ import { measureSays } from "./says/other-says";
 import { tankConclusion, tankReadings } from "./tank/tank";
 import { mostUrgent } from "./urgency";
 import { weaknessOf } from "./weakness";
+import { marginalPh } from "./limits";
+import { isBelow } from "../../maths/compare";
+import { quantities } from "../../quantities";
 import { wellConclusion } from "./well";
 import { weakConclusion } from "./weak";
 import { type Cause, type Urgency } from "./words";
@@ -87,7 +91,7 @@ function concluded(facts: Facts): Conclusion {
 /** A trouble that has its name: salt, pH or both; salt is dealt with first. */
 function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclusion | undefined {
   const isSalt = salt.degree !== "none" && salt.sure !== "once";
-  const isPh = acidity.degree !== "none" && acidity.sure !== "once";
+  const isPh = acidity.degree !== "none" && acidity.sure !== "once" && !isOnlyHungry(facts, acidity);
   const isVagueSoil = facts.band.medium === "soil" && facts.band.sample === "drain";
   const [ec, ph] = [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts)];
   const others = besides(facts);
@@ -110,7 +114,7 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
     verdict: isVagueSoil ? "cannot say" : "pH out of range",
     urgency: mostUrgent(isVagueSoil ? vagueUrgency(facts) : acidity.urgency, salt.urgency),
     causes: isVagueSoil ? ["not known"] : causes,
-    steps: phCourse(facts, acidity, causes),
+    steps: [...(isVagueSoil ? soilMeanwhile(facts) : []), ...phCourse(facts, acidity, causes)],
     reasons: [ph, ec, ...others],
   };
 }
@@ -125,8 +129,14 @@ function saltSteps(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Con
 }
 
 /** A pH that is named has its place in the course: after the salt. */
-const phLater = ({ ph }: Facts): Conclusion["steps"][number] =>
-  step("measure again now", "in 3 to 7 days", measureSays.phAfterSalt(ph?.latest ?? NaN));
+const phLater = ({ ph, band }: Facts): Conclusion["steps"][number] =>
+  step("measure again now", "in 3 to 7 days", measureSays.phAfterSalt(ph?.latest ?? NaN, band.phAim));
+
+/** A pot that starves is fed, whatever a pH next to its band says; a pH far out keeps it from taking the feed up. */
+const isOnlyHungry = (facts: Facts, { degree }: AcidityFound): boolean =>
+  degree === "mild" &&
+  isBelow(facts.ph?.beyond ?? 0, marginalPh, quantities.ph.resolution) &&
+  weaknessOf(facts) === "short of feed";
 
 /** The drain of soil tells little of its pH; a plant that fails cannot wait for the test. */
 const vagueUrgency = ({ plant }: Facts): Urgency => (plant.failing ? "today" : "next watering");

@@ -73,6 +73,8 @@ export const stayingRatio = 2;
 
 /** pH beyond the limit by this much is far outside: steering alone takes weeks. Common practice. */
 export const farPh = 0.7;
+/** Within this of its limit a pH is no reason to leave a starving plant unfed. Common practice. */
+export const marginalPh = 0.35;
 /** A first and only pH reading counts when it stands out by twice what the meter can be off. Common practice. */
 export const solePh = 0.2;
 

@@ -9,6 +9,8 @@ const saysOff = new RegExp(
     String.raw`${instrument}.*\b(?:is|was|were|reads?|read|shows?|showed|seems?)\b.*\b(?:off|wrong|broken|faulty|unstable)\b`,
     String.raw`${instrument}.*\bdrift(?:s|ed|ing)\b`,
     String.raw`${instrument} (?:reads?|read|shows?|showed)(?: \d[\d.,]*)? (?:too )?(?:high|low)\b`,
+    String.raw`${instrument}.*\bbattery\b|\bbattery\b.*\b(?:low|flat|empty|dying|weak|flash\w*)\b`,
+    String.raw`${instrument} (?:was |got |is )?(?:dropped|fell|fouled)\b|\bdropped (?:the )?(?:ph |ec )?${instrument}`,
     String.raw`\bcalibrat\w+\b.*\bfail\w*|\bfail\w* (?:to |the )?calibrat\w+`,
     String.raw`\b\d[\d.,]* too (?:high|low)\b`,
     String.raw`\b(?:readings?|figures?|values?)\b.*\b(?:were|was|are) wrong\b`,

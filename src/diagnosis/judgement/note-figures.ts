@@ -19,3 +19,22 @@ export function figureIn(
   }
   return undefined;
 }
+
+/** What growers write of water and feed that changes what is to be done. Common practice, no source. */
+const told = {
+  "softened water": { says: /\b(?:soften(?:er|ed)|enthartet\w*|descalcificad\w*)\b/, unless: /\b(?:not|no|before the|bypass\w*|without)\b/ },
+  "acid feed": {
+    says: /\bammonium\b|\bacid (?:type )?(?:feed|fertili[sz]er)\b|\burea\b/,
+    unless: /\b(?:no|not|less|low|without|instead of|stopped|toxic\w*)\b/,
+  },
+} as const;
+
+/** Whether a note tells it, and none denies it in the same statement. */
+export const noted = (entries: readonly { readonly notes?: string | undefined }[], name: keyof typeof told): boolean =>
+  entries.some(({ notes }) =>
+    notes !== undefined &&
+    plain(notes)
+      .replace(/['’]/g, "")
+      .split(/[.;,!?\n]/)
+      .some((each) => told[name].says.test(each) && !told[name].unless.test(each)),
+  );

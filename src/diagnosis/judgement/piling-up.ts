@@ -25,11 +25,13 @@ const saltSigns: ReadonlySet<LogEventKind> = new Set(["tip burn", "crust", "dyin
  */
 export function pilingUp(facts: Facts, salt: SaltFound, reasons: readonly string[]): Conclusion | undefined {
   const { ec, water, plant, band } = facts;
-  if (ec?.trend !== "rising" || ec.side === "low" || band.medium === "soil" || salt.chosen) return undefined;
+  if (ec === undefined || ec.side === "low" || band.medium === "soil" || salt.chosen) return undefined;
   const isScant = water.runoff === "little" || water.runoff === "none";
   const isFar = !isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
   const isBurnt = [...saltSigns].some((sign) => plant.signs.has(sign));
-  if (!(isScant || isFar || isBurnt) || !isExplained(facts)) return undefined;
+  const isRising = ec.trend === "rising" && (isScant || isFar || isBurnt);
+  const isFirst = ec.before === undefined && isBurnt && (isScant || isFar);
+  if (!(isRising || isFirst) || !isExplained(facts)) return undefined;
   const why = whyItRises(facts, isScant, isFar ? salt.ratio : undefined);
   const says = isBurnt ? saltSays.burntInBand(why, wantedRunoff) : saltSays.beforeItShows(why);
   const causes: Cause[] = isScant ? ["too little runoff"] : ["not known"];
@@ -51,8 +53,11 @@ export function pilingUp(facts: Facts, salt: SaltFound, reasons: readonly string
 const isExplained = ({ plant }: Facts): boolean =>
   !plant.failing && (!plant.ill || plant.kinds.every((kind) => saltSigns.has(kind)));
 
-function whyItRises({ water }: Facts, isScant: boolean, ratio: number | undefined): string {
-  if (isScant)
-    return water.share === undefined ? " and hardly anything drains" : ` and only ${percentText(water.share)} drains`;
-  return ratio === undefined ? "" : ` and stands at ${ratio.toFixed(1)} times its feed`;
+/** "it rises and only 7 % drains". */
+function whyItRises({ ec, water }: Facts, isScant: boolean, ratio: number | undefined): string {
+  const scant = water.share === undefined ? "hardly anything drains" : `only ${percentText(water.share)} drains`;
+  return [
+    ...(ec?.trend === "rising" ? ["it rises"] : []),
+    ...(isScant ? [scant] : ratio === undefined ? [] : [`it stands at ${ratio.toFixed(1)} times its feed`]),
+  ].join(" and ");
 }

@@ -40,6 +40,7 @@ const troubles: readonly LogEventKind[] = [
   "dying leaves",
   "blossom end rot",
   "stunted",
+  "twisted growth",
   "brown roots",
   "bad smell",
   "pests",

@@ -63,6 +63,7 @@ export function besides(facts: Facts): string[] {
       : []),
     ...(water.share === undefined || water.runoff === "enough" ? [] : [shareReason(water.share, isSalty)]),
     ...(feed.waterIsSalty && feed.waterEc !== undefined ? [`the water itself brings ${ecText(feed.waterEc)}`] : []),
+    ...(feed.softened ? ["the notes tell of softened water: its sodium is not taken up and stays"] : []),
     ...(feed.phSide === undefined || feed.phSide === "inside" || feed.ph === undefined
       ? []
       : [

@@ -23,6 +23,7 @@ export function reboundOf(facts: Facts): "fed" | "from within" | undefined {
   const { phase, ec } = facts;
   if (phase.phase !== "after a flush" || ec?.side !== "high") return undefined;
   const washedTo = phase.flush.flatMap(({ runoffEc }) => runoffEc ?? []).at(-1);
+  if (washedTo !== undefined && !isAbove(ec.latest, washedTo, quantities.ec.resolution)) return undefined;
   const rows = phase.evidence.filter(isRead);
   const kept = rows.flatMap((entry) => saltStayed(entry) ?? []);
   const held = litresHeld(facts);

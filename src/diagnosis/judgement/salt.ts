@@ -86,10 +86,10 @@ function isStrong(
 ): boolean {
   const { band, feed, plant } = facts;
   const isClear = band.sample !== "drain" || isAbove(multiple, 1 + riseShare, 0.001);
-  const isRising = ec.trend === "rising" && ec.sideBefore === "high" && isClear;
+  const isRising = ec.trend === "rising" && (ec.sideBefore === "high" || plant.ill) && isClear;
   const isOrdinaryDrain = band.sample === "drain" && band.medium !== "bark";
   const staysBehind = ratio !== undefined && !isBelow(ratio, stayingRatio, quantities.saltRatio.resolution);
-  const isBorneOut = staysBehind || feed.tooStrong || plant.ill;
+  const isBorneOut = (staysBehind && !plant.clean) || feed.tooStrong || plant.ill;
   const isFar = isAbove(multiple, strongMultiple, 0.001);
   if (isRising && reboundOf(facts) !== "fed" && (!isOrdinaryDrain || isFar || isBorneOut)) return true;
   if (!isFar) return false;

@@ -14,7 +14,7 @@ import {
 import { flushFigures } from "./course/flush-figures";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
-import { farPh, strongMultiple } from "./limits";
+import { farPh, strongMultiple, wantedRunoff } from "./limits";
 import { inputPhSteps, inputSteps } from "./input";
 import { besides, levelReason } from "./reasons";
 import { type CourseStep } from "./pot-judgement";
@@ -126,13 +126,17 @@ interface Until {
  * limit.
  */
 function unsureSteps(facts: Facts, salt: SaltFound | undefined, { isUrgent, input }: Until): CourseStep[] {
-  const { plant, band } = facts;
+  const { plant, band, water } = facts;
   if (isDriedOut(facts)) return [...rewetted(), easeLoad(facts)];
   if (!isUrgent) {
     const asNow = step("measure again now", "at the next watering", measureSays.nextWatering);
     return [...input, input.length > 0 ? measureNext() : asNow, ...(plant.ill ? [lookAtPlant(facts)] : [])];
   }
-  const steps = [...measureTwice(), ...input, ...(plant.failing ? [easeLoad(facts)] : [])];
+  const isScant = salt !== undefined && (water.runoff === "none" || water.runoff === "little");
+  const again = isScant
+    ? [step("let more run off", "now", measureSays.drainSample(wantedRunoff), { share: wantedRunoff }), measureNext()]
+    : measureTwice();
+  const steps = [...again, ...input, ...(plant.failing ? [easeLoad(facts)] : [])];
   const isHigh = salt !== undefined && isAbove(salt.multiple, strongMultiple, quantities.saltRatio.resolution);
   if (!isHigh || band.medium === "soil") return steps;
   const figures = flushFigures(facts);

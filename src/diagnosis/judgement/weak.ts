@@ -64,7 +64,13 @@ function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
   ];
   switch (weakness) {
     case "short of feed":
-      return [raise(facts), measureNext()];
+      return [
+        raise(facts),
+        ...(facts.water.runoff === "much" ? [less(facts)] : []),
+        isPhOut(facts)
+          ? step("measure again now", "at the next watering", measureSays.phAfterFeed(facts.ph?.latest ?? NaN))
+          : measureNext(),
+      ];
     case "too much water":
       return [less(facts), ...(plant.ill ? [lookAtRoots(facts)] : []), measureNext()];
     case "washed out":
@@ -79,6 +85,8 @@ function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
       return again(unclear(facts));
   }
 }
+
+const isPhOut = ({ ph }: Facts): boolean => ph?.side === "high" || ph?.side === "low";
 
 /** What was measured is not asked for: a weak feed is named, and left to whom it suits. */
 function unclear({ feed, band }: Facts): string {

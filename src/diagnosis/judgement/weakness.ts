@@ -53,7 +53,8 @@ export function weaknessOf(facts: Facts): WeaknessFound {
     (ec.before !== undefined && isFallBy(riseShare, ec.before, ec.latest));
   const isSure = ec.witness === "agreed" || (isPale && (ec.witness === "sole" || isFalling));
   if (!isSure) return ec.witness === "sole" && feed.ec === undefined ? "unclear" : "once";
-  if (water.runoff === "much") return "too much water";
+  const isHungry = isPale && feed.ec !== undefined && !plant.failing && !plant.signs.has("heavy pot");
+  if (water.runoff === "much" && !isHungry) return "too much water";
   return isPale || (isFalling && feed.ec !== undefined) ? "short of feed" : "unclear";
 }
 

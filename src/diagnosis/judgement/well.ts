@@ -3,6 +3,7 @@ import { quantities } from "../../quantities";
 import { type Conclusion } from "./conclusion";
 import { contradicted } from "./contradicted";
 import { isDriedOut, measureNext, rootTemperature } from "./course/common-steps";
+import { soilMeanwhile } from "./course/soil-course";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { inputSteps } from "./input";
@@ -85,13 +86,19 @@ const isFarAbove = (ec: number, { ec: [, high] }: Facts["band"]): boolean =>
   isAbove(ec, high * (1 + ecToleranceShare), quantities.ec.resolution);
 
 /** Twice above in soil: nothing is washed before a test, and nothing is fed on top where the leaves are burnt. */
-function testedSoil({ plant }: Facts, reasons: readonly string[]): Conclusion {
+function testedSoil(facts: Facts, reasons: readonly string[]): Conclusion {
+  const { plant } = facts;
   const stop = step("lower the feed", "at the next watering", saltSays.stopFeeding, { share: 0 });
   return {
     verdict: "cannot say",
     urgency: "next watering",
     causes: ["not known"],
-    steps: [step("test the medium", "now", measureSays.testSoil), ...(plant.ill ? [stop] : []), measureNext()],
+    steps: [
+      ...soilMeanwhile(facts),
+      step("test the medium", "now", measureSays.testSoil),
+      ...(plant.ill ? [stop] : []),
+      measureNext(),
+    ],
     reasons,
   };
 }

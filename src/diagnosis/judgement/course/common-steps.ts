@@ -100,7 +100,7 @@ export function rootTemperature(facts: Facts, when: When): CourseStep | undefine
 export const isHurtRoot = (facts: Facts): boolean => areRootsRotten(facts) || facts.plant.signs.has("brown roots");
 
 const areRootsRotten = ({ plant: { signs, words } }: Facts): boolean =>
-  signs.has("bad smell") || (signs.has("brown roots") && /slim|rot|mush|pythium/i.test(words.join(" ")));
+  signs.has("bad smell") || (signs.has("brown roots") && /slim|\brot|mush|soft|pythium|crown/i.test(words.join(" ")));
 
 export const lookAtRoots = (facts: Facts): CourseStep =>
   step(

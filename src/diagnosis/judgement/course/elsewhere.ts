@@ -7,7 +7,11 @@ import { airOf, isHurtRoot, lookAtPlant, rootTemperature, wordsOn } from "./comm
 import { step } from "./step";
 
 /** What heat of the air does. */
-const heatSigns: ReadonlySet<LogEventKind> = new Set(["wilting", "drooping"]);
+const heatSigns: ReadonlySet<LogEventKind> = new Set(["wilting", "drooping", "tip burn"]);
+/** What mites and their like do. */
+const pestSigns: ReadonlySet<LogEventKind> = new Set(["pests", "leaf spots", "pale leaves", "twisted growth"]);
+/** What mites too small to be seen do. */
+const twistSigns: ReadonlySet<LogEventKind> = new Set(["twisted growth", "tip burn", "stunted"]);
 /** What a spray does. */
 const spraySigns: ReadonlySet<LogEventKind> = new Set(["leaf spots", "tip burn", "dying leaves"]);
 
@@ -19,6 +23,9 @@ const spraySigns: ReadonlySet<LogEventKind> = new Set(["leaf spots", "tip burn",
  */
 export function elsewhere(facts: Facts): CourseStep | undefined {
   const { plant } = facts;
+  const { phase, daysSince } = facts.phase;
+  if (phase === "after a flush" && (daysSince ?? 0) < soakedDays && plant.signs.has("heavy pot"))
+    return step("water less", "now", plantSays.heavyAfterFlush);
   const roots = rootTemperature(facts, "now");
   if (roots !== undefined) return roots;
   if (isHurtRoot(facts) || plant.signs.has("blossom end rot")) return lookAtPlant(facts);
@@ -29,9 +36,15 @@ export function elsewhere(facts: Facts): CourseStep | undefined {
   if (isHot && isOnly(heatSigns))
     return step("ease the load", "now", plantSays.airHot(celsius, vpd));
   if (wasSprayed(facts) && isOnly(spraySigns)) return step("look at the plant", "now", plantSays.sprayed(wordsOn(facts)));
-  if (isOnly(new Set(["pests"]))) return step("look at the plant", "now", plantSays.pests(wordsOn(facts)));
+  if (plant.signs.has("pests") && isOnly(pestSigns))
+    return step("look at the plant", "now", plantSays.pests(wordsOn(facts)));
+  if (plant.signs.has("twisted growth") && isOnly(twistSigns))
+    return step("look at the plant", "now", plantSays.twisted(wordsOn(facts)));
   return undefined;
 }
+
+/** So many days after a flush a heavy pot is what it left behind. Common practice. */
+const soakedDays = 3;
 
 /** A spray within so many rows may still show. Common practice. */
 const latelyRows = 4;

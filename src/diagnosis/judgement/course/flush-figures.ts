@@ -26,11 +26,12 @@ export function flushFigures(facts: Facts): FlushFigures {
   const tellsWater = feed.waterEc !== undefined && feed.waterIsSalty;
   return {
     ph: band.phAim,
-    liquid: liquidFor(band),
+    liquid: liquidFor(facts),
     target,
     waterEc: tellsWater ? feed.waterEc : undefined,
     portion,
     most,
+    limit: options.containerLitres === undefined ? undefined : overFlushLimit(options.containerLitres, band.medium),
   };
 }
 
@@ -40,14 +41,17 @@ export function flushFigures(facts: Facts): FlushFigures {
 const weakFeed = "0.5 to 1 more than your water";
 
 /** What to pour: by medium, and either where the medium is not known. */
-function liquidFor(band: Facts["band"]): string {
+function liquidFor({ band, feed }: Facts): string {
   const why = whyWeakFeed(band);
+  if (feed.softened) return `weak feed in rain or purified water (EC ${weakFeed}; not in softened water, whose sodium stays)`;
   return why === undefined ? "plain water or weak feed" : `weak feed (EC ${weakFeed}, ${why})`;
 }
 
 /** The same in few words, for waterings. */
-export const weakLiquid = (band: Facts["band"]): string =>
-  whyWeakFeed(band) === undefined ? "plain water or weak feed" : "weak feed";
+export const weakLiquid = ({ band, feed }: Facts): string =>
+  feed.softened
+    ? "weak feed in rain or purified water (not in softened water, whose sodium stays)"
+    : whyWeakFeed(band) === undefined ? "plain water or weak feed" : "weak feed";
 
 /** Why plain water would harm; `undefined` where it does not, or the medium is not known. */
 function whyWeakFeed({ medium }: Facts["band"]): string | undefined {

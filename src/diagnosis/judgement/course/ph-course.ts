@@ -1,4 +1,5 @@
 import { type Medium } from "../../../bands/media-table";
+import { type LogEventKind } from "../../../log/log";
 import { overFlushLimit } from "../../../flush/over-flush-limit";
 import { isAbove, isBelow } from "../../../maths/compare";
 import { quantities } from "../../../quantities";
@@ -42,8 +43,9 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
     ...(acidity.sure === "sole" || ec?.side === "high" ? measureTwice().slice(0, 1) : []),
   ];
   if (band.medium === "soil") return [...first, step("test the medium", "now", measureSays.testSoil), isLater];
-  const mended = mendInputPh(facts);
-  const roots = plant.ill ? [isIronLocked(facts, acidity) ? lookForIron(facts) : lookAtRoots(facts)] : [];
+  const isAcid = acidity.side === "low" && feed.isAcid;
+  const mended = isAcid ? [] : mendInputPh(facts);
+  const roots = plant.ill ? [lookBy(facts, acidity)] : [];
   return [
     ...first,
     ...mended,
@@ -60,8 +62,17 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
 const isIronLocked = ({ plant }: Facts, { side }: AcidityFound): boolean =>
   side === "high" && plant.kinds.every((kind) => kind === "interveinal yellowing" || kind === "pale new growth");
 
-const lookForIron = (facts: Facts): CourseStep =>
-  step("look at the plant", "now", plantSays.ironLocked(wordsOn(facts), facts.ph?.latest ?? NaN));
+/** Specks and burnt edges at a low pH: iron and manganese in excess [fisher-low-ph]. */
+const metalSigns: ReadonlySet<LogEventKind> = new Set(["leaf spots", "tip burn", "pale old leaves", "dying leaves"]);
+
+function lookBy(facts: Facts, acidity: AcidityFound): CourseStep {
+  const ph = facts.ph?.latest ?? NaN;
+  if (isIronLocked(facts, acidity)) return step("look at the plant", "now", plantSays.ironLocked(wordsOn(facts), ph));
+  const isMetal = acidity.side === "low" && facts.plant.kinds.every((kind) => metalSigns.has(kind));
+  return isMetal && facts.plant.signs.has("leaf spots")
+    ? step("look at the plant", "now", plantSays.metalExcess(wordsOn(facts), ph))
+    : lookAtRoots(facts);
+}
 
 /** A feed may stand this far past the band while it pulls the pot back. Common practice. */
 const pastBand = 0.3;

@@ -25,6 +25,7 @@ export function saltCourse(facts: Facts, salt: SaltFound, causes: readonly Cause
   const isDry = isDriedOut(facts);
   return [
     ...(salt.sure === "sole" ? measureTwice() : []),
+    ...(plant.signs.has("dripper blocked") ? [step("water more often", "now", saltSays.clearDripper)] : []),
     ...(plant.signs.has("crust") ? [step("take off what lies on top", "now", saltSays.takeOffTop("crust"))] : []),
     ...(isDry
       ? rewetted()

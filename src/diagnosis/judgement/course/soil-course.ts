@@ -29,3 +29,17 @@ export function soilCourse(facts: Facts, salt: SaltFound): CourseStep[] {
     ...(facts.plant.failing ? [easeLoad(facts)] : []),
   ];
 }
+
+/**
+ * What harms no soil, before its test: where its drain climbs and a crust, burnt edges or next to no drain agree.
+ */
+export function soilMeanwhile({ ec, plant, water, feed }: Facts): CourseStep[] {
+  const isScant = water.runoff === "none" || water.runoff === "little";
+  const isBorneOut = plant.signs.has("crust") || plant.signs.has("tip burn");
+  if (ec?.trend !== "rising" || ec.side === "inside" || !(isBorneOut || isScant)) return [];
+  return [
+    ...(plant.signs.has("crust") ? [step("take off what lies on top", "now", saltSays.takeOffTop("crust"))] : []),
+    step("lower the feed", "at the next watering", saltSays.stopFeeding, { share: 0 }),
+    step("let more run off", "at the next watering", saltSays.rinseSoil(feed.waterIsSalty)),
+  ];
+}

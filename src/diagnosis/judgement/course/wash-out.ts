@@ -53,14 +53,14 @@ export function keptOn(facts: Facts, causes: readonly Cause[]): CourseStep[] {
 }
 
 export function thinned(facts: Facts, causes: readonly Cause[]): CourseStep[] {
-  const { water, feed, band } = facts;
+  const { water, feed } = facts;
   const wanted = feed.waterIsSalty ? wantedOnSaltyWater : wantedRunoff;
   const share = Math.max(wanted, water.share ?? 0);
   const isFeed = isFeedAtFault(causes);
   const weak = step(
     "let more run off",
     "at the next watering",
-    saltSays.weakWaterings(share, litresFor(water.kept, share), weakLiquid(band)),
+    saltSays.weakWaterings(share, litresFor(water.kept, share), weakLiquid(facts)),
     { share, litres: litresFor(water.kept, share) },
   );
   const often = causes.includes("too little water")

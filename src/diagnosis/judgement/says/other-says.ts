@@ -1,4 +1,4 @@
-import { concentrateCaution, drainCaution } from "./cautions";
+import { acidCaution, concentrateCaution, drainCaution } from "./cautions";
 import { ecText, feedText, litresText, percentText, phText } from "./figures";
 
 export const measureSays = {
@@ -9,8 +9,12 @@ export const measureSays = {
     `Two samples of one day that cannot both be true (${said}). Rinse the probe, try it in its standard, take a third, and believe the two that agree; until then change nothing.`,
   nextWatering: "Change nothing yet. Measure input and runoff again at the next watering, taken the same way.",
   nextWateringAfter: "Measure input and runoff again at the next watering, taken the same way.",
-  phAfterSalt: (ph: number): string =>
-    `Salt first: ${phText(ph)} waits, and is judged again by the readings after it. A salty pot reads another pH than a clean one.`,
+  phAfterSalt: (ph: number, aim: number): string =>
+    `Salt first: ${phText(ph)} waits, and is judged again by the readings after it; until then pour at ${phText(aim)}. A salty pot reads another pH than a clean one.`,
+  phAfterFeed: (ph: number): string =>
+    `Measure input and runoff again at the next watering, taken the same way: ${phText(ph)}, a little out, is judged again once the plant is fed.`,
+  drainSample: (share: number): string =>
+    `A pot that gives no drain gives no sample: pour slowly, a little every few minutes, until ${percentText(share)} runs off, and read that. It is the cure as well, if it is salt.`,
   tankNext: "Stir, and measure the tank again tomorrow, at the same hour.",
   after24: "Measure the runoff 24 h after it.",
   after48: "Measure again 48 h after it; only then decide on more.",
@@ -51,9 +55,18 @@ export const plantSays = {
   lookAtRoots: (words: string): string =>
     `Look at the plant and its roots${words === "" ? "" : ` (${words})`}: dark, stubby roots cannot take up what is given.`,
   rootsRot: (words: string, isTank: boolean): string =>
-    `Roots that are slimy or smell are rotting${words === "" ? "" : ` (${words})`}: set the plant apart, cut away with a clean blade what is dead, ` +
+    `Roots that are slimy, soft or smell are rotting${words === "" ? "" : ` (${words})`}: set the plant apart, cut away with a clean blade what is dead, ` +
     `${isTank ? "see that air bubbles at the roots and the water stays at 18 to 22 C" : "let in air, and pour no more than it drinks"}. ` +
+    (/crown/i.test(words)
+      ? "A crown that is brown inside does not recover: take that plant out, and look at its neighbours. "
+      : "") +
     "No stronger feed. Clean what touched it before the next plant; if it spreads, have a plant clinic name the disease.",
+  twisted: (words: string): string =>
+    `New leaves that twist or harden at good readings${words === "" ? "" : ` (${words})`}: look at the growing tips with a lens for mites too small for the eye, and think of a spray that drifted. Treat by the label; feed and water stay as they are.`,
+  metalExcess: (words: string, ph: number): string =>
+    `Specks and burnt edges${words === "" ? "" : ` (${words})`} at ${phText(ph)} are iron and manganese taken up in excess: the pH is what is mended. Look at the roots too. No iron in the feed meanwhile; spoiled leaves do not mend.`,
+  heavyAfterFlush:
+    "Flushed a day or two ago and still heavy: the roots lack air, and a plant hangs a little then. No water until the pot is clearly lighter.",
   saltShy: (crop: string): string =>
     `The notes name ${crop}, which is salt-shy: hold it against the light feeder's limits (choose "light") and look at its leaf edges.`,
   easeLoad: (vpd: number | undefined): string =>
@@ -114,11 +127,22 @@ export const flushingSays = {
   goOn: (litres: number | undefined): string =>
     `Go on in portions${litres === undefined ? "" : ` of about ${litresText(litres)}`}: it works. Let each drip and measure. ${drainCaution}`,
   stop: (why: string): string => `Stop: ${why}. Let it drain.`,
+  runsPast: (ec: number, poured: number): string =>
+    `${ecText(ec)} comes out where ${ecText(poured)} goes in: the water runs past the roots, down one side or a gap. After an hour level the pot, loosen the top, ` +
+    `and go on slowly in small portions over the whole surface, reading each. ${drainCaution}`,
+  heldFeed: (share: number, ec: number | undefined): string =>
+    `It is not down yet. Feed at ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}, and no step up until a reading is in band. ${concentrateCaution}`,
+  noFeedYet: "No feed until a reading is in band: let the soil drain and dry back first, loosened on top, then plain water only.",
+  rinseAgain: `Measure again 48 h after it. Still above the band: rinse again, slowly and over the whole surface, now that the roots have had air. ${drainCaution}`,
 } as const;
 
 export const tankSays = {
   dilute: (ec: number, to: number, share: number): string =>
-    `The tank stands at ${ecText(ec)}. Thin it with plain water to about ${feedText(to)}: ${percentText(share)} of its volume in water, in two steps, stirred and measured.`,
+    `The tank stands at ${ecText(ec)}. Thin it with plain water to about ${feedText(to)}: top it up to its mark first, then let some out and replace it, until ${percentText(share)} of the full tank is new water; in two steps, stirred and measured.`,
+  phAfterFeed: (aim: number): string =>
+    `The feed moves the pH too: set it to ${phText(aim)} once the feed is in, in small steps, stirred and measured after each. ${acidCaution}`,
+  thinToFill: (to: number): string =>
+    `The plants drink water and leave the salt, and the leaf edges show it: top up to the mark with plain water, not feed, until it reads about ${feedText(to)} as when it was filled; stir and measure.`,
   change:
     "Change the solution: what the plants leave piles up while it is only topped up, and a steady EC can hide it.",
   changeRotten: (aim: number): string =>

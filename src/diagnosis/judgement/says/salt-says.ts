@@ -9,14 +9,19 @@ export interface FlushFigures {
   /** mS/cm at which it is done. */
   readonly target: number;
   readonly waterEc: number | undefined;
-  /** Litres of one portion, and the most to pour, where they are known. */
+  /** Litres of one portion, and what should do in all, where they are known. */
   readonly portion: number | undefined;
   readonly most: number | undefined;
+  /** Litres at which any flush of this pot ends, where its size is known. */
+  readonly limit: number | undefined;
 }
 
-const portions = ({ portion, most }: FlushFigures): string => {
+const portions = ({ portion, most, limit }: FlushFigures): string => {
   const each = portion === undefined ? "in portions" : `in portions of about ${litresText(portion)}`;
-  return most === undefined ? each : `${each}, ${litresText(most)} in all at most`;
+  if (most === undefined) return each;
+  return limit === undefined || limit <= most
+    ? `${each}, ${litresText(most)} in all at most`
+    : `${each}, about ${litresText(most)} in all by reckoning and never above ${litresText(limit)}`;
 };
 const done = ({ target }: FlushFigures): string =>
   `Let each drip, measure, and stop when the runoff is at ${ecText(target)} or below, or no longer falls`;
@@ -49,9 +54,9 @@ export const saltSays = {
     `${now === undefined ? "Measure how much drains, and let" : `Only ${percentText(now)} drains: that is why salt stays. Let`} ` +
     `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
   beforeItShows: (why: string): string =>
-    `Still in band, but it rises${why}. Let 10 to 20 % run off each time, before it leaves the band. ${drainCaution}`,
+    `Still in band, but ${why}. Let 10 to 20 % run off each time, before it leaves the band. ${drainCaution}`,
   burntInBand: (why: string, share: number): string =>
-    `Still in band, but it rises${why}, and the leaf edges show it: salt gathers. Let about ${percentText(share)} run off each time until it falls; no stronger feed. ${drainCaution}`,
+    `Still in band, but ${why}, and the leaf edges show it: salt gathers. Let about ${percentText(share)} run off each time until it falls; no stronger feed. ${drainCaution}`,
   shyMeanwhile: (crop: string, share: number): string =>
     `Meanwhile let about ${percentText(share)} run off each time, and raise no feed: ${crop} suffers from less salt than this band allows. ${drainCaution}`,
   wrongMix: (now: number, usual: number): string =>
@@ -64,7 +69,11 @@ export const saltSays = {
   topUpPlain: (to: number): string =>
     `What drains comes back stronger. Top up with plain water, not feed, to about ${feedText(to)}, or change the tank.`,
   stopFeeding: "Stop feeding: the soil is probably salty. Plain water only until it has been tested.",
+  rinseSoil: (isWaterSalty: boolean): string =>
+    `Until the test is back water with ${isWaterSalty ? "rain or purified water" : "plain water"}, slowly, so that 20 to 30 % drains. ${drainCaution}`,
   moreOften: "The pot drinks all it gets. Water more often, before it dries out, and each time so that some drains.",
+  clearDripper:
+    "Clear the dripper first, and measure what it gives in a minute beside its neighbours: whatever is washed out now comes back while it is blocked.",
   takeOffTop: (what: "slow-release" | "crust"): string =>
     what === "crust"
       ? "Scrape the crust off, half a centimetre at most, before water dissolves it into the pot again."

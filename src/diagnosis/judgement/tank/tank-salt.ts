@@ -22,7 +22,7 @@ export function tooSalty(
   const isFar = multiple > strongMultiple;
   const waterEc = feed.waterEc ?? 0;
   const to = Math.max(middleOf(band), waterEc);
-  const share = to > waterEc ? (ec - to) / (to - waterEc) : 1;
+  const share = to > waterEc ? (ec - to) / (ec - waterEc) : 1;
   const isDosed = facts.evidence.slice(-2).some(isDosing);
   const change = isOld(facts) || plant.failing || multiple >= extremeMultiple;
   const bySalt: Urgency = plant.failing ? "now" : isFar || plant.ill ? "today" : "next watering";
@@ -50,8 +50,13 @@ export function tooSalty(
 }
 
 /** Below the band: fed to its middle. */
-export function tooWeak(facts: Facts, reasons: readonly string[]): Conclusion {
+export function tooWeak(
+  facts: Facts,
+  { acidity, reasons }: { readonly acidity: AcidityFound; readonly reasons: readonly string[] },
+): Conclusion {
   const to = middleOf(facts.band);
+  const ph = facts.band.phAim;
+  const isPh = acidity.degree !== "none" && acidity.sure !== "once";
   return {
     verdict: "short of feed",
     urgency: mostUrgent("next watering", facts.plant.ill ? "today" : "none"),
@@ -60,6 +65,7 @@ export function tooWeak(facts: Facts, reasons: readonly string[]): Conclusion {
       ...stirred(facts),
       step("raise the feed", "at the next watering", tankSays.feed(to), { ec: to }),
       measureTank(),
+      ...(isPh ? [step("steer the pH", "24 h after", tankSays.phAfterFeed(ph), { ph })] : []),
     ],
     reasons,
   };

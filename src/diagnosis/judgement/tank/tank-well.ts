@@ -13,6 +13,13 @@ export function worthChanging(facts: Facts, reasons: readonly string[]): Conclus
     return { verdict: "in band", urgency: "next watering", causes: [], steps: change("at the next watering"), reasons };
   }
   const isRising = facts.ec?.trend === "rising";
+  const fill = facts.ec?.values[0];
+  const isBurnt = isRising && fill !== undefined && plant.kinds.every((kind) => kind === "tip burn");
+  if (isBurnt) {
+    const thin = step("dilute the tank", "now", tankSays.thinToFill(fill), { ec: fill });
+    const causes = ["plants drink more water than salt"] as const;
+    return { verdict: "in band", urgency: "today", causes, steps: [thin, measureTank()], reasons };
+  }
   const thin = isRising ? [step("dilute the tank", "now", tankSays.topUpWater)] : [];
   const warm = rootTemperature(facts, "now");
   const look = warm ?? lookAtPlant(facts);

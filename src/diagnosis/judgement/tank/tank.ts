@@ -23,7 +23,7 @@ export function tankReadings(readings: readonly PotReading[]): readonly PotReadi
  * A tank without a drain: EC up, the plants drink water; EC down, they take salt; pH follows nitrogen, alkalinity and
  * roots.
  *
- * Errs to water and small steps; salt is set right before pH.
+ * Errs to water and small steps; salt is set right before pH, and a tank eaten empty is fed before it.
  *
  * Source:   common practice; set points of 5 and 10 alike for tomatoes [signore-2016]
  */
@@ -32,7 +32,8 @@ export function tankConclusion(facts: Facts): Conclusion {
   const acidity = acidityOf(facts);
   const reasons = [levelReason(ec, "ec", facts), levelReason(ph, "ph", facts), ...besides(facts)];
   if (ec?.side === "high") return tooSalty(facts, ec.latest, { acidity, reasons });
-  if (acidity.degree !== "none") return offPh(facts, acidity, reasons);
-  if (ec?.side === "low") return tooWeak(facts, reasons);
+  const isStarved = ec?.side === "low" && acidity.degree !== "far";
+  if (acidity.degree !== "none" && !isStarved) return offPh(facts, acidity, reasons);
+  if (ec?.side === "low") return tooWeak(facts, { acidity, reasons });
   return plant.ill || isOld(facts) ? worthChanging(facts, reasons) : wellTank(facts, reasons);
 }
