@@ -17,7 +17,7 @@ import { choice, content } from "./cells";
 export function reading(cell: any[][], unit: any[][]): any[][] {
   return eachCell(
     (given: string | number | boolean, named: engine.NamedLogUnit) => engine.loggedReading(given, named) ?? "",
-    { cells: cell, read: content, called: "reading" },
+    { cells: cell, read: content, called: "reading", quick: [-Infinity, Infinity] },
     choice(unit, "unit", engine.logUnitNamed),
   );
 }

@@ -6,12 +6,9 @@ import { type LogUnit } from "./units";
 /** A conductivity factor is ten times mS/cm, by definition; common practice. */
 const cfPerMillisiemens = 10;
 
-/** Units in which a figure stands as it is; a pH has none. */
-const ownUnits: ReadonlySet<LogUnit> = new Set<LogUnit>(["mS/cm", "L", "C", "%", ""]);
-
 /** mS/cm, L, C or %. */
 export function inEngineUnit(value: number, unit: LogUnit): number {
-  if (ownUnits.has(unit)) return value;
+  if (unit === "mS/cm" || unit === "" || unit === "L" || unit === "C" || unit === "%") return value;
   if (unit === "F") return celsiusFromFahrenheit(value);
   if (unit === "CF") return value / cfPerMillisiemens;
   if (unit === "share") return value * 100;

@@ -1,8 +1,8 @@
-import { type NamedLogUnit } from "../../cells/log-unit";
+import { logUnits, type NamedLogUnit } from "../../cells/log-unit";
 import { type LogUnit, measureOf } from "../../cells/units";
 import { Refusal } from "../../refusal";
 import { type Measure } from "../columns/measures";
-import { measureCell } from "./measure-cell";
+import { type MeasureColumn, measureCell } from "./measure-cell";
 
 /**
  * One reading as it stands in a log, in the engine's unit: mS/cm, pH, L, C or %.
@@ -20,14 +20,23 @@ import { measureCell } from "./measure-cell";
  * @example loggedReading("1800 uS/cm", "mS/cm") // 1.8
  */
 export function loggedReading(cell: string | number | boolean | undefined, unit: NamedLogUnit): number | undefined {
-  const measure = measureIn(unit);
-  if (cell === undefined || (cell === 0 && measure !== "volume")) return undefined;
-  const columnUnit: LogUnit = unit === "pH" ? "" : unit;
-  const scale = columnUnit.startsWith("ppm ") ? Number(columnUnit.slice("ppm ".length)) : undefined;
-  const found = measureCell(cell, { measure, unit: columnUnit, median: undefined, ppmScale: scale }, false);
+  const column = columns[unit];
+  if (cell === undefined || (cell === 0 && column.measure !== "volume")) return undefined;
+  const found = measureCell(cell, column, false);
   if (found === undefined || typeof found === "number") return found;
   if (found.value !== undefined) return found.value;
-  throw new Refusal("implausible", { quantity: measure, given: String(cell), next: found.reason });
+  throw new Refusal("implausible", { quantity: column.measure, given: String(cell), next: found.reason });
+}
+
+/** A column in each unit, of which nothing else is known. */
+const columns = Object.fromEntries(logUnits.map((unit) => [unit, columnIn(unit)])) as Readonly<
+  Record<NamedLogUnit, MeasureColumn>
+>;
+
+function columnIn(named: NamedLogUnit): MeasureColumn {
+  const unit: LogUnit = named === "pH" ? "" : named;
+  const ppmScale = unit.startsWith("ppm ") ? Number(unit.slice("ppm ".length)) : undefined;
+  return { measure: measureIn(named), unit, median: undefined, ppmScale };
 }
 
 function measureIn(unit: NamedLogUnit): Measure {
