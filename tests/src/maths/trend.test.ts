@@ -127,6 +127,7 @@ describe("mannKendall", () => {
     ["1, 2, 2, 3, 3, 3, 4", daily(1, 2, 2, 3, 3, 3, 4), 17, 12 / 5040],
     ["4, 3, 3, 2, 2, 1", daily(4, 3, 3, 2, 2, 1), -13, 4 / 720],
     ["days 0, 0, 1, 2, 2, 3 rising", dated([0, 0, 1, 2, 2, 3], [1, 2, 3, 4, 5, 6]), 13, 4 / 720],
+    ["8 readings, ties in days and values", dated([0, 0, 1, 2, 3, 4, 5, 6], [1, 2, 2, 3, 4, 5, 7, 6]), 24, 24 / 40_320],
     ["days 0, 1, 1, 2, 3, 3 and ties in the values", dated([0, 1, 1, 2, 3, 3], [1, 2, 2, 3, 4, 4]), 13, 4 / 720],
   ])("ties, exactly: %s", (_, readings, s, chance) => {
     expect(mannKendall(readings).s).toBe(s);
@@ -151,6 +152,8 @@ describe("mannKendall", () => {
     expect(mannKendall(daily(1, 2, 3)).oneSided).toBeCloseTo(1 / 6, 14);
     expect(mannKendall(daily(2, 2, 2, 2))).toEqual({ s: 0, oneSided: 1, twoSided: 1 });
     expect(mannKendall([]).oneSided).toBe(1);
+    const twice = [0, 0, 1, 1, 2, 2, 3, 3, 4, 4];
+    expect(mannKendall(dated(twice, twice.map(() => 5)))).toEqual({ s: 0, oneSided: 1, twoSided: 1 });
   });
 
   it("S is the sum over all pairs, whatever the readings", () => {

@@ -25,6 +25,8 @@ describe("alkalinityInUnit", () => {
   it("refuses less than 0, more than 5000 mg/L as CaCO3 (100 meq/L), and NaN", () => {
     expectRefusal(() => alkalinityInUnit(-1, "meq/L", "dH"), "impossible", "0 to 5000");
     expectRefusal(() => alkalinityInUnit(100, "meq/L", "dH"), "impossible", "alkalinity 100 meq/L = 5004.35 mg/L as CaCO3 cannot be");
+    expectRefusal(() => alkalinityInUnit(5001, "mg/L CaCO3", "dH"), "impossible", "alkalinity 5001 mg/L as CaCO3 cannot be");
+    expect(alkalinityInUnit(5000, "mg/L CaCO3", "mg/L CaCO3")).toBe(5000);
     expectRefusal(() => alkalinityInUnit(NaN, "meq/L", "dH"), "not-a-number", "alkalinity");
   });
 });

@@ -18,6 +18,7 @@ describe("readings say no with a code and what to do", () => {
     ["percentPerCelsius: 0.0191, the share for 1.91 %", () => percentPerCelsius(0.0191), "impossible", "0.5 to 10"],
     ["ecAsRead: 1413 mS/cm", () => ecAsRead(1413), "wrong-unit", "divide uS/cm by 1000"],
     ["ecInUnit: 250 dS/m", () => ecInUnit(250, "dS/m", "uS/cm"), "wrong-unit", "250 dS/m"],
+    ["ecInUnit: 250 mS/cm", () => ecInUnit(250, "mS/cm", "uS/cm"), "wrong-unit", "EC 250 mS/cm looks like another unit"],
     ["ecInUnit: -1 uS/cm", () => ecInUnit(-1, "uS/cm", "mS/cm"), "impossible", "0 to 200"],
     ["ecInUnit: NaN", () => ecInUnit(NaN, "uS/cm", "mS/cm"), "not-a-number", "NaN"],
     ["ecUnitNamed: furlongs", () => ecUnitNamed("furlongs"), "unknown-choice", "mS/cm, uS/cm, dS/m, mS/m, S/m"],
