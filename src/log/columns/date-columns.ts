@@ -28,7 +28,7 @@ export function settleDates(columns: Columns): Column[] {
 function isDated({ quantity, answer, measure, sample }: Column): boolean {
   if (answer !== undefined || measure !== undefined || quantity === "notes" || sample.filled === 0) return false;
   const certain = sample.dates >= sample.filled * nearlyAll;
-  const partly = quantity === "date" && sample.dateLike > 0 && sample.dateLike * 2 >= sample.filled;
+  const partly = quantity === "date" && sample.dateLike * 2 >= sample.filled;
   return certain || partly;
 }
 
@@ -39,12 +39,9 @@ function amongDated(columns: Columns, dated: Columns): Column[] {
   const first = alive.filter((column) => rank(column) === best);
   return columns.map((column) => {
     if (!dated.includes(column)) return column.quantity === "date" ? withoutDays(column) : column;
-    if (first.length > 1 && first.includes(column)) return asked(column, "more than one column holds dates");
-    if (first[0] !== column)
-      return column.quantity === "time" && !first.includes(column)
-        ? column
-        : unread(column, "another day than the reading's");
-    return best > 0 || first.length === 1 ? settled(column, best) : column;
+    if (!first.includes(column))
+      return column.quantity === "time" ? column : unread(column, "another day than the reading's");
+    return first.length > 1 ? asked(column, "more than one column holds dates") : settled(column, best);
   });
 }
 
@@ -97,8 +94,7 @@ const isDateWithMore = ({ quantity, answer, measure, sample }: Column): boolean 
   sample.numbers === 0 &&
   sample.dateLike > sample.filled / 2;
 
-const countsDays = ({ sample }: Column): boolean =>
-  sample.dates === 0 && sample.median !== undefined && sample.median < lowestSerial;
+const countsDays = ({ sample }: Column): boolean => Number(sample.median) < lowestSerial;
 
 const daysMissing = (column: Column): Column =>
   asked(column, `${said(column)}; put the dates into a column of their own`);

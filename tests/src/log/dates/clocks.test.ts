@@ -18,21 +18,37 @@ describe("clocks of a log", () => {
     ["9:40 pm", 21 + 2 / 3], ["9:40 p.m.", 21 + 2 / 3], ["12:15 pm", 12.25], ["12:15 am", 0.25], ["11:15 a.m.", 11.25],
     ["9 am", 9], ["9 pm", 21], ["14 Uhr", 14], ["940", 9 + 2 / 3], ["1530", 15.5], ["0905", 9 + 1 / 12],
     ["1530h", 15.5],
-    [940, 9 + 2 / 3], [2359, 23 + 59 / 60], [0.5, 12], ["0,375", 9], ["0.375", 9], [45_000.25, 6],
+    ["940 pm", 21 + 2 / 3], ["0940 am", 9 + 2 / 3], ["0:00", 0], ["12 am", 0], ["12 pm", 12], ["23:59:59", 24 - 1 / 3600],
+    [0, 0], [100, 1], [1.5, 12], [940, 9 + 2 / 3], [2359, 23 + 59 / 60], [0.5, 12], ["0,375", 9], ["0.375", 9], [45_000.25, 6],
   ])("%s is %f hours after midnight", (clock, hours) => {
     const [came] = hoursOf(clock, "10:00");
     expect(came).toBeCloseTo(hours, 6);
   });
 
   it.each([
-    "24:00", "9:60", "9:40:60", "0:30 pm", "0:30 am", "13:00 am", 1575, 2400, -0.5, "noonish",
+    99, -3, 960, Infinity, "24:00", "9:60", "9:40:60", "0:30 pm", "0:30 am", "13:00 am", 1575, 2400, -0.5, "noonish",
   ])("%s is no clock", (clock) => {
     expect(hoursOf(clock, "10:00")).toEqual([undefined, 10]);
   });
 
   it("takes whole hours 8, 14 and 24 for hours only where all of the column are", () => {
     expect(hoursOf(8, 14, 24)).toEqual([8, 14, 0]);
+    expect(hoursOf(1, 0)).toEqual([1, 0]);
+    expect(hoursOf(8, 25)).toEqual([undefined, undefined]);
     expect(hoursOf(8, 940)).toEqual([undefined, 9 + 2 / 3]);
+  });
+
+  it("puts the clock of the Time column in the place of the one behind the date", () => {
+    const cells = [["Date", "Time", "Runoff EC mS/cm"], ["2025-05-01 18:00", "06:00", 2.4], ["2025-05-02 18:00", "", 2.5]];
+    expect(readLog({ cells }).rows.map(({ day }) => day)).toEqual([45_778.25, 45_779.75]);
+  });
+
+  it("says nothing of a clock that is not noted, or is a part of the day", () => {
+    const clocks = ["06:00", "n/a", "", "morning", "soon"];
+    const readings = clocks.map((clock, at) => [`2025-05-0${at + 1}`, clock, 2.4]);
+    const { rows, problems } = readLog({ cells: [["Date", "Time", "Runoff EC mS/cm"], ...readings] });
+    expect(rows.map(({ day }) => day)).toEqual([45_778.25, 45_779, 45_780, 45_781, 45_782]);
+    expect(problems.map(({ row, column, used }) => [row, column, used])).toEqual([[5, 1, false]]);
   });
 
   it("keeps 15:30 pm as half past three and doubts it", () => {
