@@ -41,8 +41,7 @@ export function readBody(source: BodySource): Body {
     }
   });
   joinRowsOfSides(state, source);
-  if (source.columns.some(({ read, quantity }) => read && quantity === "date"))
-    dropFoot(state, (row) => grid.cells[row - 1]?.every(isBlank) ?? false);
+  dropFoot(state, (row) => grid.cells[row - 1]?.every(isBlank) ?? false);
   fillVessels(state, source.columns);
   const vessels = nameVessels(state, source.columns);
   const said = withOutliers(dropOutliers(state.rows, source.columns), state.problems);

@@ -92,6 +92,14 @@ describe("the answer about a unit", () => {
     expect(readWith(header, figure, answers)).toEqual([unit, ["as answered", 0]]);
   });
 
+  it("is not needed where header or cells say the unit of another measure, which counts for nothing", () => {
+    const unitOf = (header: string, cell: unknown): unknown => {
+      const cells = [["Date", header, "Runoff pH"], [45_778, cell, 6], [45_779, cell, 6]];
+      return readLog({ cells }, { columns: { 1: { quantity: "runoff EC" } } }).columns[1]?.unit;
+    };
+    expect([unitOf("Reading °C", 2.4), unitOf("Reading", "2.4 C"), unitOf("Reading uS/cm", 2400)]).toEqual(["mS/cm", "mS/cm", "uS/cm"]);
+  });
+
   it("does not change what the header says and the figures bear out", () => {
     expect(readWith("Runoff EC uS/cm", 2400, { ecUnit: "mS/cm" })[0]).toBe("uS/cm");
     expect(readWith("Runoff L", 0.4, { volumeUnit: "mL" })[0]).toBe("L");
