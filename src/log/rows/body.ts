@@ -1,4 +1,5 @@
 import { isBlank } from "../../cells/text";
+import { columnOf } from "../columns/holds";
 import { sidesIn } from "../columns/side-columns";
 import { dateDoubts } from "../dates/order-checks";
 import { type CellProblem, type LogReading } from "../reading";
@@ -45,8 +46,8 @@ export function readBody(source: BodySource): Body {
   fillVessels(state, source.columns);
   const vessels = nameVessels(state, source.columns);
   const said = withOutliers(dropOutliers(state.rows, source.columns), state.problems);
-  const date = source.columns.find(({ read, quantity }) => read && quantity === "date")?.column ?? 0;
-  const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column: date, used: true, reason }));
+  const column = columnOf(source.columns, "date");
+  const doubts = dateDoubts(state.rows).map(({ row, reason }) => ({ row, column, used: true, reason }));
   const problems = [...said, ...doubts].sort((a, b) => a.row - b.row || a.column - b.column);
   return {
     rows: state.rows,

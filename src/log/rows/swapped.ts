@@ -1,7 +1,6 @@
 import { quantities } from "../../quantities";
-import { holds } from "../columns/holds";
+import { columnOf } from "../columns/holds";
 import { type Draft } from "./draft";
-import { type LogQuantity } from "../log";
 import { type CellProblem, type ColumnReading } from "../reading";
 
 /** What a pH of feed and runoff is, all but always; an EC this high beside a pH below 3 is that pH. Common practice. */
@@ -29,7 +28,7 @@ export function dropSwapped({ draft, problems }: Found, columns: readonly Column
     dropped = true;
     draft[ec] = undefined;
     draft[ph] = undefined;
-    const places = [ecColumn, phColumn].map((quantity) => columnOf(quantity, columns));
+    const places = [ecColumn, phColumn].map((quantity) => columnOf(columns, quantity));
     for (let at = problems.length - 1; at >= 0; at -= 1)
       if (places.includes(problems[at]?.column ?? -1)) problems.splice(at, 1);
     const reason = `EC ${ecValue} and pH ${phValue} look as if they had changed places: neither is used`;
@@ -37,6 +36,3 @@ export function dropSwapped({ draft, problems }: Found, columns: readonly Column
   }
   return dropped;
 }
-
-const columnOf = (quantity: LogQuantity, columns: readonly ColumnReading[]): number =>
-  columns.findIndex((column) => holds(column, quantity));

@@ -26,6 +26,12 @@ describe("the order of the dates", () => {
     expect(outOfOrder(1, 3, 2, 4, 5)).toEqual([3]);
   });
 
+  it("is said in the column of the dates, wherever it stands", () => {
+    const rows = [1, 2, 9, 3, 4].map((day, at) => [2 + at / 10, 45_777 + day]);
+    const { problems } = readLog({ cells: [["Runoff EC mS/cm", "Date"], ...rows] });
+    expect(problems.map(({ row, column }) => [row, column])).toEqual([[3, 1]]);
+  });
+
   it("gives a day without a clock no hour of its own: it keeps step with the row above", () => {
     expect(outOfOrder(1.5, 2.3, 2, 2.6, 3.5)).toEqual([]);
     expect(outOfOrder(3.5, 2.6, 2, 2.3, 1.5)).toEqual([]);

@@ -20,6 +20,13 @@ describe("one pot in several spellings", () => {
       .toEqual([{ row: 2, column: 1, used: true, reason: "\"P-03\" is taken for \"Pot 3\"" }]);
   });
 
+  it("is said in the first column where headings name the pots, and in the column of names wherever that stands", () => {
+    const rows = [["Pot 3"], [45_778, 2.1], ["P-03"], [45_779, 2.2]];
+    expect(readLog({ cells: [["Date", "Runoff EC mS/cm"], ...rows] }).problems.map(({ row, column }) => [row, column])).toEqual([[4, 0]]);
+    const last = ["Pot 3", "P-03", "Pot 3"].map((name, at) => [45_778 + at, 2.1, name]);
+    expect(readLog({ cells: [["Date", "Runoff EC mS/cm", "Pot"], ...last] }).problems.map(({ row, column }) => [row, column])).toEqual([[2, 2]]);
+  });
+
   it("is not another number, another letter, or a word that two could begin", () => {
     expect(vesselsOf(named("Pot 3", "Pot 30", "Pot 3b"))).toEqual(["Pot 3", "Pot 30", "Pot 3b"]);
     expect(vesselsOf(named("Tomato 1", "Tulip 1", "T1"))).toEqual(["Tomato 1", "Tulip 1", "T1"]);
