@@ -50,16 +50,13 @@ function ecUnit(written: Written, from: string, median: number | undefined, answ
   if (written.unit === "ppm" || (written.dissolvedSolids && written.unit === undefined))
     return ppmUnit(written.scale, median, answers);
   const unit = written.unit as EcLogUnit | undefined;
-  const like = median === undefined ? "" : `figures near ${round(median)}`;
   if (unit !== undefined && fits(unit, median)) return { unit, why: from };
   if (answers.ecUnit !== undefined) return { unit: answers.ecUnit, why: "as answered" };
-  if (unit !== undefined)
-    return { unit: undefined, why: `says ${unit}, and its ${like} cannot be that`, asks: "EC unit" };
-  if (median !== undefined && median >= lowestTenths && median <= highestMillisiemens) {
-    return { unit: undefined, why: `${like} are brine in mS/cm, or tenths (CF)`, asks: "EC unit" };
-  }
-  if (median === undefined || median <= highestMillisiemens) return { unit: "mS/cm", why: `${like} are mS/cm` };
-  return { unit: undefined, why: `${like} could be uS/cm or ppm`, asks: "EC unit" };
+  const asks = (why: string): ColumnUnit => ({ unit: undefined, why, asks: "EC unit" });
+  if (unit !== undefined) return asks(`says ${unit}, and its ${near(median)} cannot be that`);
+  if (median === undefined || median < lowestTenths) return { unit: "mS/cm", why: takenFor("mS/cm", median) };
+  if (median <= highestMillisiemens) return asks(`${near(median)} are brine in mS/cm, or tenths (CF)`);
+  return asks(`${near(median)} could be uS/cm or ppm`);
 }
 
 /** Whether the middle of the figures could be that unit at all. NaN and no figures: nothing speaks against it. */
@@ -73,7 +70,7 @@ function ppmUnit(scale: number | undefined, median: number | undefined, answers:
   const known = scale ?? answers.ppmScale;
   if (median !== undefined && !(median >= highestMillisiemens)) {
     if (answers.ecUnit !== undefined) return { unit: answers.ecUnit, why: "as answered" };
-    return { unit: undefined, why: `says ppm, and figures near ${round(median)} cannot be that`, asks: "EC unit" };
+    return { unit: undefined, why: `says ppm, and ${near(median)} cannot be that`, asks: "EC unit" };
   }
   if (known !== undefined) return { unit: `ppm ${known}`, why: scale === undefined ? "as answered" : "" };
   return { unit: undefined, why: "ppm means nothing without its scale", asks: "ppm scale" };
@@ -90,13 +87,16 @@ function temperatureUnit(
     return { unit, why: from };
   if (answers.temperatureUnit !== undefined) return { unit: answers.temperatureUnit, why: "as answered" };
   if (unit === undefined && likely !== undefined)
-    return { unit: likely, why: `figures near ${round(median ?? 0)} are ${likely}` };
-  return { unit: undefined, why: `figures near ${round(median ?? 0)} could be C or F`, asks: "temperature unit" };
+    return { unit: likely, why: takenFor(likely, median) };
+  return { unit: undefined, why: `${near(median)} could be C or F`, asks: "temperature unit" };
 }
 
 /** Humidity runs in tens of percent: figures up to 1 are shares of 1. */
 const humidityUnit = ({ median, figures, unit: shown }: ColumnSample): ColumnUnit =>
   shown !== "%" && median !== undefined && figures.every(({ value, unit }) => value <= 1 && unit === undefined)
-    ? { unit: "share", why: `figures near ${round(median)} are shares of 1` } : { unit: "%", why: "" };
+    ? { unit: "share", why: `${near(median)} are shares of 1` } : { unit: "%", why: "" };
 
-const round = (value: number): number => Number(value.toPrecision(2));
+const takenFor = (unit: LogUnit, median: number | undefined): string =>
+  median === undefined ? `taken for ${unit} until figures stand in it` : `${near(median)} are ${unit}`;
+
+const near = (median: number | undefined): string => `figures near ${Number(Number(median).toPrecision(2))}`;

@@ -1,6 +1,6 @@
 import { plain } from "../../cells/text";
 import { findUnit, type WrittenUnit } from "../../cells/units";
-import { dateOrderPatterns } from "../dates/date-words";
+import { dateOrderPatterns, yearFirstPattern } from "../dates/date-words";
 import { type DateOrder } from "../reading";
 import { withoutTargets } from "./header-targets";
 import { type Concept, headerWords } from "./header-words";
@@ -50,7 +50,7 @@ const ordinals = /\b(?:7|seven)[\s-]?day\b|\b\d+(?:st|nd|rd|th)\b/g;
 
 /** Reads the words over one column, units included; targets and limits are read past. */
 export function headerMeaning(header: string): HeaderMeaning {
-  const text = withoutTargets(header);
+  const text = withoutTargets(header).replace(yearFirstPattern, "");
   const lower = text.toLowerCase();
   const spelledOrder = dateOrderOf(lower);
   const named = spelledOrder === undefined ? apart(text) : lower.replace(/[a-z]+([./\s-][a-z]+){2}/, "");

@@ -22,6 +22,9 @@ export const dateOrderPatterns = {
   "month first": /\bm{1,2}[./-]d{1,2}[./-]y{1,4}\b/,
 } as const;
 
+/** How dates are written that need no order: no words over a column, and no millimetres. */
+export const yearFirstPattern = /\by{2,4}[./-]m{1,2}[./-]d{1,2}\b/gi;
+
 /** Parts of the day, in their order from 0; they order nothing to the minute. */
 const dayParts = [
   "am a.m. morning morgens morgen manana matin ochtend mattina manha rano vormittag",

@@ -24,10 +24,10 @@ export const emptyDraft = (row: number): Draft => ({
   events: none,
 });
 
-/** Whether a reading or a note is left in a row; a date and a name alone are nothing to use. */
+/** Whether a reading or a note is left in a row whose day is not read yet; a name alone is nothing to use. */
 export const holdsAnything = (draft: Draft): boolean =>
   Object.entries(draft).some(
-    ([key, value]) => !["row", "feedRow", "day", "vessel", "events", "unread"].includes(key) && value !== undefined,
+    ([key, value]) => !["row", "vessel", "events", "unread"].includes(key) && value !== undefined,
   );
 
 /** Where each quantity goes; the values have been checked and stand in the engine's units. */

@@ -55,6 +55,12 @@ describe("why a column is in its unit", () => {
     expect(whyOf("Water temp", 45, 45)).toContain("figures near 45 could be C or F");
   });
 
+  it("says that the unit is only taken for one while no figure stands in it", () => {
+    const whys = ["Runoff EC", "Water temp"].map((header) =>
+      readLog({ cells: [["Date", header, "Runoff pH"], [45_778, "", 6]] }).columns[1]?.why.split("; ")[1]);
+    expect(whys).toEqual(["taken for mS/cm until figures stand in it", "taken for C until figures stand in it"]);
+  });
+
   it("is read in the header's unit, or mS/cm, while no figure stands in it yet", () => {
     const unitOf = (header: string): unknown =>
       readLog({ cells: [["Date", header, "Runoff pH"], [45_778, "", 6], [45_779, "", 6]] }).columns[1]?.unit;

@@ -41,7 +41,7 @@ describe("the words over a column", () => {
   });
 
   it.each([
-    ["Feed EC", 1.6, "input EC"], ["Tank EC", 1.6, "input EC"], ["EC in", 1.6, "input EC"], ["Feed EC in slab", 1.6, "input EC"], ["Drain from slab EC", 2.4, "runoff EC"],
+    ["feedec", 1.6, "input EC"], ["ecdrain", 2.4, "runoff EC"], ["Drainmenge mL", 200, "runoff volume"], ["Feed EC", 1.6, "input EC"], ["Tank EC", 1.6, "input EC"], ["EC in", 1.6, "input EC"], ["Feed EC in slab", 1.6, "input EC"], ["Drain from slab EC", 2.4, "runoff EC"],
     ["Drain level L", 2, "runoff volume"], ["Feed temp C", 21, "solution temperature"], ["Tank temp C", 21, "solution temperature"], ["Drain temp C", 21, "solution temperature"],
     ["Room temp C", 21, "air temperature"], ["Feed L", 2, "input volume"], ["Leachate mL", 200, "runoff volume"], ["Humidity", 55, "humidity"],
     ["Plain water", 2, "asks input EC or input pH or input volume"], ["EC remarks", 2, "notes"], ["Target notes", 2, "notes"],

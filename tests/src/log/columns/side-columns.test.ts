@@ -35,6 +35,7 @@ describe("a column of words beside a bare EC", () => {
     expect(ecBeside(["feed 1", "runoff 1", "feed 1", "runoff 1"])).toBe("asks, names the column");
     expect(ecBeside(["feed target", "runoff", "feed target", "runoff"])).toBe("asks, names the column");
     expect(ecBeside(["tap water", "drain", "tap water", "drain"])).toBe("asks, names the column");
+    expect(ecBeside(["feed xyz", "runoff xyz", "feed xyz", "runoff xyz"])).toBe("asks, names the column");
     expect(ecBeside(["feed L", "drain", "feed L", "drain"])).toBe("asks, names the column");
     expect(ecBeside(["before", "after", "before", "after"])).toBe("asks, names the column");
   });

@@ -18,6 +18,14 @@ describe("a row without a date at the foot", () => {
     expect(footOf(body, ["", ...figures])).toEqual([1]);
   });
 
+  it.each(["pH in", "Runoff pH", "Feed L", "Runoff L", "Water temp", "Air temp", "RH"])("stays where its %s does not agree, and is none where it does", (header) => {
+    const rows = [[1.6, 2.1, 6], [1.5, 2.4, 6.2], [1.4, 2.7, 6.4]].map((cells, at) => [`2025-05-0${at + 1}`, ...cells]);
+    const asideOf = (figure: number): number[] =>
+      readLog({ cells: [["Date", "EC in", "Runoff EC", header], ...rows, ["", 1.5, 2.4, figure]] }, { columns: {} })
+        .setAside.map(({ row }) => row);
+    expect([asideOf(6.2), asideOf(6.7)]).toEqual([[4], []]);
+  });
+
   it("may be one of several: sums, then averages", () => {
     expect(footOf(body, ["", 4.5, 7.2], ["", 1.5, 2.4])).toEqual([1, 2]);
   });

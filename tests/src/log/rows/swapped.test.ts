@@ -38,3 +38,9 @@ it("what is said of the other cells of the row stays said", () => {
   const { problems } = readLog({ cells: [["Date", "Runoff EC mS/cm", "Runoff pH", "Air temp"], ...rows] });
   expect(problems.map(({ row, column, used }) => [row, column, used])).toEqual([[2, 1, false], [2, 2, false], [2, 3, true]]);
 });
+
+it("a pot's name and a figure that cannot be are nothing left in it", () => {
+  const header = ["Date", "Pot", "EC in", "pH in", "Runoff pH"];
+  const rows = [["2025-05-01", "A", 1.8, 6, 6], ["2025-05-02", "A", 6, 1.8, 61], ["2025-05-03", "A", 1.8, 6, 6]];
+  expect(readLog({ cells: [header, ...rows] }).rows.map(({ row }) => row)).toEqual([1, 3]);
+});

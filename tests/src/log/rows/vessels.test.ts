@@ -21,7 +21,7 @@ describe("one pot in several spellings", () => {
   });
 
   it("is said in the first column where headings name the pots, and in the column of names wherever that stands", () => {
-    const rows = [["Pot 3"], [45_778, 2.1], ["P-03"], [45_779, 2.2]];
+    const rows = [["Pot 3"], [45_778, 2.1], ["Pots 3"], [45_779, 2.2]];
     expect(readLog({ cells: [["Date", "Runoff EC mS/cm"], ...rows] }).problems.map(({ row, column }) => [row, column])).toEqual([[4, 0]]);
     const last = ["Pot 3", "P-03", "Pot 3"].map((name, at) => [45_778 + at, 2.1, name]);
     expect(readLog({ cells: [["Date", "Runoff EC mS/cm", "Pot"], ...last] }).problems.map(({ row, column }) => [row, column])).toEqual([[2, 2]]);
