@@ -7,6 +7,8 @@ import { type Entry, isRead, shareDrained } from "./entry";
 
 /** The lowest third of a pot, which the drain last met, is up to 48 % saltier than its middle [ku-hershey-1991]. */
 const drainPerMean = 1.48;
+/** A balance of logged litres and two meters is off by so much. Common practice. */
+const balanceOff = 1.25;
 /** A pot of unknown size holds about so many of its usual waterings. Common practice. */
 const wateringsHeld = 4;
 
@@ -16,7 +18,7 @@ const wateringsHeld = 4;
  *
  * Errs to the feed: days without a row count as watered like the rest, for a pot drinks on them too.
  *
- * Formula:  fed when EC now - EC at the flush's end <= 1.48 x sum(ECin Vin - ECout Vout) / litres held
+ * Formula:  fed when EC now - EC at the flush's end <= 1.25 x 1.48 x sum(ECin Vin - ECout Vout) / litres held
  * Source:   mass balance; 1.48 [ku-hershey-1991]; the rest common practice
  */
 export function reboundOf(facts: Facts): "fed" | "from within" | undefined {
@@ -30,7 +32,7 @@ export function reboundOf(facts: Facts): "fed" | "from within" | undefined {
   if (washedTo === undefined || held === undefined || kept.length === 0) return "from within";
   const waterings = Math.max(1, (phase.daysSince ?? 0) / rows.length);
   const explained = (drainPerMean * waterings * kept.reduce((sum, each) => sum + each, 0)) / held;
-  return isAbove(ec.latest - washedTo, explained, quantities.ec.resolution) ? "from within" : "fed";
+  return isAbove(ec.latest - washedTo, explained * balanceOff, quantities.ec.resolution) ? "from within" : "fed";
 }
 
 /** mS/cm times litres of one watering that did not drain again. */

@@ -9,7 +9,7 @@ import { step } from "./step";
 /** What heat of the air does. */
 const heatSigns: ReadonlySet<LogEventKind> = new Set(["wilting", "drooping", "tip burn"]);
 /** What mites and their like do. */
-const pestSigns: ReadonlySet<LogEventKind> = new Set(["pests", "leaf spots", "pale leaves", "twisted growth"]);
+const pestSigns: ReadonlySet<LogEventKind> = new Set(["pests", "leaf spots", "pale leaves", "tip burn", "twisted growth"]);
 /** What mites too small to be seen do. */
 const twistSigns: ReadonlySet<LogEventKind> = new Set(["twisted growth", "tip burn", "stunted"]);
 /** What a spray does. */

@@ -31,6 +31,7 @@ export function flushFigures(facts: Facts): FlushFigures {
     waterEc: tellsWater ? feed.waterEc : undefined,
     portion,
     most,
+    isSampled: band.sample !== "drain",
     limit: options.containerLitres === undefined ? undefined : overFlushLimit(options.containerLitres, band.medium),
   };
 }

@@ -12,6 +12,8 @@ export interface FlushFigures {
   /** Litres of one portion, and what should do in all, where they are known. */
   readonly portion: number | undefined;
   readonly most: number | undefined;
+  /** The limits are those of a sample taken on purpose, which the drain of a flush is not. */
+  readonly isSampled: boolean;
   /** Litres at which any flush of this pot ends, where its size is known. */
   readonly limit: number | undefined;
 }
@@ -23,8 +25,8 @@ const portions = ({ portion, most, limit }: FlushFigures): string => {
     ? `${each}, ${litresText(most)} in all at most`
     : `${each}, about ${litresText(most)} in all by reckoning and never above ${litresText(limit)}`;
 };
-const done = ({ target }: FlushFigures): string =>
-  `Let each drip, measure, and stop when the runoff is at ${ecText(target)} or below, or no longer falls`;
+const done = ({ target, isSampled }: FlushFigures): string =>
+  `Let each drip, measure, and stop when the runoff is at ${ecText(target)} or below, or no longer falls${isSampled ? "; a fresh sample, taken as before an hour later, decides" : ""}`;
 const water = ({ waterEc }: FlushFigures): string =>
   waterEc === undefined ? "" : ` This water brings ${ecText(waterEc)} of its own: the runoff cannot go below it. Rain or purified water, or a blend with it, gets further.`;
 
@@ -40,7 +42,7 @@ export const saltSays = {
     "It came back: the water missed pockets, or a crust, dry spots or slow-release grains give off salt. Look for which, then rinse again slowly and evenly, " +
     `${portions(figures)}, with ${figures.liquid} at ${phText(figures.ph)}. ${done(figures)}. ${drainCaution}`,
   leachSoil: (figures: FlushFigures): string =>
-    `Leach slowly with plain water at ${phText(figures.ph)}, small portions with pauses of an hour or more, and stop early.${water(figures)} ${drainCaution}`,
+    `Leach slowly with plain water at ${phText(figures.ph)}, ${portions(figures)}, with pauses of an hour or more. ${done(figures)}.${water(figures)} ${drainCaution}`,
   weakWaterings: (share: number, litres: number | undefined, liquid: string): string =>
     `The next one to three waterings with ${liquid}, each so that ${share > 0.3 ? "as much drains as now" : "20 to 30 % drains"}; ` +
     `after that let about ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
