@@ -29,6 +29,14 @@ export function wordsAreNotes(column: Column): Column {
   return { ...column, quantity: "notes", choices: [], why: "its cells are words" };
 }
 
+/** Whole sentences that change from row to row are notes, where the words over them name nothing else. */
+export function sentencesAreNotes(column: Column): Column {
+  const { quantity, answer, header, sample } = column;
+  const isNamed = [...header.meaning.concepts].some((concept) => concept !== "filler") || header.meaning.unit !== undefined;
+  if (quantity !== "other" || answer !== undefined || isNamed || !sample.sentences || !sample.changes) return column;
+  return { ...column, quantity: "notes", choices: [], why: "its cells are sentences" };
+}
+
 /** A temperature next to the humidity is the air's. */
 export function besideHumidity(column: Column, all: readonly Column[]): Column {
   if (column.quantity !== undefined || column.measure !== "temperature") return column;

@@ -66,7 +66,7 @@ export const headerWords = {
   symptoms: words("symptom symptoms spread spots burn tipburn chlorosis yellowing necrosis"),
   rootLook: words("rootlook"),
   notes: words(
-    "note notes comment comments remark remarks observation observations action actions event events activity memo bemerkung",
+    "note notes obs seen diary journal comment comments remark remarks observation observations action actions event events activity memo bemerkung",
     "bemerkungen notiz notizen anmerkung anmerkungen kommentar kommentare nota notas observaciones comentario comentarios",
     "remarque remarques commentaire commentaires opmerking opmerkingen notities osservazioni commenti observacoes",
     "comentarios uwagi notatki",

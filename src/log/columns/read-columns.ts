@@ -1,6 +1,6 @@
 import { type LogUnit } from "../../cells/units";
 import {
-  besideHumidity, byElimination, extractBesideRunoff, onlyOnce, waterBesideFeed, wordsAreNotes,
+  besideHumidity, byElimination, extractBesideRunoff, onlyOnce, sentencesAreNotes, waterBesideFeed, wordsAreNotes,
 } from "./beside-others";
 import { columnUnit } from "./column-unit";
 import { type Column } from "./column";
@@ -43,6 +43,7 @@ export function readColumns(
   columns = columns.map((column) => byElimination(column, columns));
   columns = columns.map((column) => besideHumidity(column, columns));
   columns = columns.map(wordsAreNotes);
+  columns = columns.map(sentencesAreNotes);
   columns = settleVessels(settleDates(columns), grid, firstRow);
   columns = columns.map((column) => waterBesideFeed(column, columns));
   columns = columns.map((column) => extractBesideRunoff(column, columns));
@@ -63,6 +64,7 @@ const noSample: ColumnSample = {
   figures: [],
   dateLike: 0,
   weekdays: false,
+  sentences: false,
   changes: false,
 };
 

@@ -25,6 +25,8 @@ export interface ColumnSample {
   readonly weekdays: boolean;
   /** Whether two of its cells differ. */
   readonly changes: boolean;
+  /** Whether most of its cells are of three words or more. */
+  readonly sentences: boolean;
   /** Its numbers above 0, each with the unit typed into its cell. */
   readonly figures: readonly Figure[];
 }
@@ -57,6 +59,7 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number, th
   let dates = 0;
   let dateLike = 0;
   let weekdays = 0;
+  let sentences = 0;
   let first: unknown;
   let changes = false;
   for (let row = firstRow; row < grid.cells.length; row += step) {
@@ -70,6 +73,7 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number, th
     if (isCertainDate(cell, format)) dates += 1;
     if (isLikeDate(cell)) dateLike += 1;
     if (typeof cell === "string" && weekdayWord.test(plain(cell))) weekdays += 1;
+    if (typeof cell === "string" && isSentence(cell)) sentences += 1;
     if (!("value" in read)) continue;
     figures.push({ value: read.value, unit: read.unit });
     const unit = read.unit ?? formatUnit(format);
@@ -85,12 +89,16 @@ export function sampleColumn(grid: LogGrid, column: number, firstRow: number, th
     dateLike,
     changes,
     weekdays: weekdays > 0 && weekdays * 2 > filled,
+    sentences: sentences > 0 && sentences * 2 > filled,
     numbers: figures.length,
     median: medianIn(bare, above0, unit),
     unit,
     figures: above0,
   };
 }
+
+const threeWords = /(?:\p{L}+[^\p{L}]+){2}\p{L}+/u;
+const isSentence = (cell: string): boolean => threeWords.test(cell);
 
 /** Where every cell says a unit of its own and no unit has most of them: the one they can all be brought to. */
 function engineUnitOf(figures: readonly Figure[]): WrittenUnit | undefined {
