@@ -52,6 +52,14 @@ describe("recoveryTrend: the band, at the meter's resolution of 0.01", () => {
     expect(trend([5, 5, 5.02, 5.02], [0, 0, 1, 1]).answer).toBe("cannot say");
   });
 
+  // By hand: the distances 1.5, 1.7, 1.4, 1.6, 1.5 fall by 0.025 a day; about that line their median distance is 0.1, times 1.4826.
+  it("tells the change over the days and the scatter about the line, in the log's own unit", () => {
+    expect(trend([5, 5.2, 4.9, 5.1, 5])).toEqual({
+      answer: "holding",
+      reasons: ["the last reading is 1.5 outside the band 2 to 3.5", "a change of 0.1 over 4 days beside a scatter of 0.148"],
+    });
+  });
+
   it("readings of half a day can hold too", () => {
     expect(trend([5, 5.1, 4.9, 5], [0, 0.2, 0.4, 0.5]).answer).toBe("holding");
   });

@@ -49,6 +49,7 @@ describe("spread", () => {
 
   it("slices of equal time: days 0 to 9 in two are 0 to 4 and 5 to 9, the last day in the last slice", () => {
     expect(told([0, 1, 2, 3, 4, 5, 6, 7, 8, 9], 2).map(({ day, low, high }) => [day, low, high])).toEqual([[2, 0, 4], [7, 5, 9]]);
+    expect(told([0, 1, 2, 3], 2).map(({ day, low, high }) => [day, low, high])).toEqual([[0.5, 0, 1], [2.5, 2, 3]]);
   });
 });
 
