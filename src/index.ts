@@ -72,7 +72,7 @@ export { type BufferReading, probeLine, type ProbeLine } from "./readings/ph-pro
 export { ecFromPpm, ppmOfEc } from "./readings/ppm";
 export { ppmRescale } from "./readings/ppm-rescale";
 export { ppmScaleNamed } from "./readings/ppm-scale";
-export { probeCheck, type ProbeWord, probeWords } from "./readings/probe-check";
+export { probeCheck, type ProbeWord } from "./readings/probe-check";
 
 // Bands: the limits a pot is held against
 export { bandFor, isOwnBand, ownBand, type Band, type BandChoice } from "./bands/band";

@@ -38,7 +38,7 @@ export function phBuffer(buffer: BufferName, celsius: Celsius): Ph {
 export function bufferNamed(text: string): BufferName {
   const names = Object.keys(buffers) as BufferName[];
   const label = text.trim().toLowerCase().replace(/^ph\s*/, "");
-  const value = label === "" ? Number.NaN : Number(label);
+  const value = Number(label);
   const found = value === 4 ? "4.01" : names.find((name) => Number(name) === value);
   if (found !== undefined) return found;
   throw new Refusal("unknown-choice", { quantity: "buffer", given: text, allowed: names.join(", ") });

@@ -2,8 +2,7 @@ import { type Judgement } from "../judgement";
 import { isAbove, isBelow, standing } from "../maths/compare";
 import { acceptedSlope, type ProbeLine } from "./ph-probe";
 
-export const probeWords = ["good", "clean and repeat", "usable, watch it", "reject"] as const;
-export type ProbeWord = (typeof probeWords)[number];
+export type ProbeWord = "good" | "clean and repeat" | "usable, watch it" | "reject";
 
 /**
  * Slope, % of Nernst. 95 to 102: [electrode-notes]; 85 to 105 as the outer limits: [probe-acceptance]; between: our

@@ -17,7 +17,6 @@ export const fahrenheitPerCelsius = 1.8;
  * @example celsiusFromFahrenheit(68) // 20
  */
 export function celsiusFromFahrenheit(fahrenheit: number): Celsius {
-  if (!Number.isFinite(fahrenheit))
-    throw new Refusal("not-a-number", { quantity: "temperature", given: fahrenheit, unit: "F" });
+  if (!Number.isFinite(fahrenheit)) throw new Refusal("not-a-number", { quantity: "temperature", given: fahrenheit });
   return ((fahrenheit - freezingFahrenheit) / fahrenheitPerCelsius) as Celsius;
 }

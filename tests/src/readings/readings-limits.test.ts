@@ -109,7 +109,7 @@ describe("phBuffer", () => {
 
   it("is refused as the buffer's temperature", () => {
     expectRefusal(() => phBuffer("7.00", t(50.1)), "outside-validity", "buffer temperature 50.1 C is outside");
-    expectRefusal(() => bufferNamed("5"), "unknown-choice", 'buffer "5" is not known');
+    for (const text of ["5", "", " ", "pH"]) expectRefusal(() => bufferNamed(text), "unknown-choice", `buffer "${text}" is not known`);
   });
 });
 
@@ -160,8 +160,8 @@ describe("series without their unit, at the limits", () => {
   });
 });
 
-it("a temperature that is no number is refused in the unit it came in", () => {
-  expectRefusal(() => celsiusFromFahrenheit(Infinity), "not-a-number", "temperature");
+it("a temperature that is no number is refused as one", () => {
+  expectRefusal(() => celsiusFromFahrenheit(Infinity), "not-a-number", 'temperature "Infinity" is not a number');
 });
 
 describe("spellings, each of them", () => {
