@@ -56,7 +56,7 @@ describe("air, at its limits", () => {
   });
 
   it("51 C, -1 C and a humidity of 0.6 typed for 60 are refused", () => {
-    expectRefusal(() => vapourPressureDeficit(airCelsius(51), humidityPercent(60)), "outside-validity", "air temperature 51 C");
+    expectRefusal(() => vapourPressureDeficit(airCelsius(51), humidityPercent(60)), "outside-validity", "air temperature 51 C is outside");
     expectRefusal(() => dewPoint(airCelsius(-1), humidityPercent(60)), "outside-validity", "0 to 50 C");
     expectRefusal(() => vapourPressureDeficit(airCelsius(25), humidityPercent(60), airCelsius(60)), "outside-validity", "leaf temperature");
     expectRefusal(() => vapourPressureDeficit(airCelsius(25), humidityPercent(0.6)), "wrong-unit", "such as 60, not a share");

@@ -175,7 +175,16 @@ describe("alkaliDose: what it says", () => {
     expect(moles("potassium carbonate", 138.204)).toBeLessThan(moles("potassium hydroxide", 56.105));
   });
 
+  it("is measured out in g, more of it in colder water", () => {
+    const dose = (celsius?: number) => alkaliDose(water(5, 10.0087), ph(6), { name: "potassium carbonate", ...(celsius === undefined ? {} : { celsius: solutionCelsius(celsius) }) });
+    expect(dose().reasons.join("; ")).toContain("measure out 100 g (rounded down)");
+    expect(dose().exact).toBe(dose(25).exact);
+    expect(dose(5).exact).toBeGreaterThan(dose().exact);
+  });
+
+  // 1 meq/L at pH 5 is 23.7 mmol/L of carbonate; at pH 7 its charge is 0.816: (19.35 - 1) / (2 - 0.816) is 15.5 mmol/L, two potassium each.
   it("more potassium than the strongest drench is refused, with how much", () => {
+    expectRefusal(() => alkaliDose(water(5, 50.0435), ph(7), { name: "potassium carbonate" }), "outside-validity", "potassium carbonate for this step 31 mmol/L of potassium is outside");
     expectRefusal(() => alkaliDose(water(5, 150), ph(7.5), { name: "potassium bicarbonate" }), "outside-validity", "mmol/L of potassium is outside");
   });
 });
