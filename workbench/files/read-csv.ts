@@ -14,6 +14,8 @@ const mostDigits = 15;
 const sheet = { rows: 1_048_576, columns: 16_384 } as const;
 /** Letters of one row: a sheet's columns with sixty in each. Beyond it a quote was never closed, or it is no table. */
 const longestRow = 1_000_000;
+/** A year of a logger's readings, every five minutes, in nearly thirty columns. */
+const mostCells = 3_000_000;
 
 /** Reads a text table: a cell becomes a number only where nobody could read it otherwise; all else stays text, formulas too. */
 export function readCsv(bytes: Uint8Array, name: string): Book {
@@ -22,7 +24,9 @@ export function readCsv(bytes: Uint8Array, name: string): Book {
   if (text.trim() === "") throw new FileProblem("it is empty");
   if (text.includes("\0")) throw new FileProblem("it is not a text table");
   checkLines(text);
-  const rows = rowsOf(text, delimiterOf(text));
+  const delimiter = delimiterOf(text);
+  checkCells(text, delimiter);
+  const rows = rowsOf(text, delimiter, sheet.rows + 1);
   checkSize(rows);
   const hasDecimalCommas = rows.some((row) => row.some((cell) => /^\s*-?\d+,\d+\s*$/u.test(cell)));
   const cells = new Map<string, BookCell>();
@@ -34,17 +38,27 @@ export function readCsv(bytes: Uint8Array, name: string): Book {
 
 /** Before anything is cut into cells: thirty million commas would be thirty million cells. */
 function checkLines(text: string): void {
-  for (let start = 0; start < text.length; ) {
-    const end = text.slice(start, start + longestRow + 1).search(/[\r\n]/u);
-    if (end < 0 && text.length - start > longestRow) throw rowTooLong();
-    start += end < 0 ? longestRow + 1 : end + 1;
+  let letters = 0;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    letters = code === lineFeed || code === carriageReturn ? 0 : letters + 1;
+    if (letters > longestRow) throw rowTooLong();
   }
+}
+
+const [lineFeed, carriageReturn] = [0x0a, 0x0d] as const;
+
+/** Every cell but the last of a row ends in the delimiter. */
+function checkCells(text: string, delimiter: Delimiter): void {
+  let cells = 0;
+  for (let at = text.indexOf(delimiter); at >= 0; at = text.indexOf(delimiter, at + 1)) cells++;
+  if (cells > mostCells) throw new FileProblem("it has far more cells than any log: it is not opened");
 }
 
 const rowTooLong = (): FileProblem => new FileProblem(`it is not a text table: a row of it has more than ${longestRow} letters`);
 
 function checkSize(rows: readonly (readonly string[])[]): void {
-  if (rows.length > sheet.rows) throw new FileProblem(`it has ${rows.length} rows, more than the ${sheet.rows} of a sheet`);
+  if (rows.length > sheet.rows) throw new FileProblem(`it has more than the ${sheet.rows} rows of a sheet`);
   const wide = rows.findIndex(({ length }) => length > sheet.columns);
   if (wide < 0) return;
   throw new FileProblem(`its row ${wide + 1} has ${rows[wide]?.length ?? 0} columns, more than the ${sheet.columns} of a sheet`);
@@ -73,9 +87,10 @@ function evenness(rows: readonly string[][]): number {
   return Math.max(0, ...counts.values());
 }
 
-function rowsOf(text: string, delimiter: Delimiter, most?: number): string[][] {
+/** Up to so many rows: thirty million blank lines would be thirty million rows. */
+function rowsOf(text: string, delimiter: Delimiter, most: number): string[][] {
   try {
-    return parse(text, { delimiter, bom: true, relaxColumnCount: true, relaxQuotes: true, maxRecordSize: longestRow, ...(most === undefined ? {} : { to: most }) });
+    return parse(text, { delimiter, bom: true, relaxColumnCount: true, relaxQuotes: true, maxRecordSize: longestRow, to: most });
   } catch (problem) {
     if ((problem as { code?: unknown }).code === "CSV_MAX_RECORD_SIZE") throw rowTooLong();
     throw new FileProblem(`it is not a text table: ${messageOf(problem)}`);

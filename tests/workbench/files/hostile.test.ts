@@ -43,7 +43,9 @@ describe("a file that sets a trap is refused in one line", () => {
   test.each([
     ["a row of 16,385 columns", Array.from({ length: 16_385 }, (_, n) => n).join(","), "row 1 has 16385 columns, more than the 16384 of a sheet"],
     ["a million commas", ",".repeat(1_000_001), "has more than 1000000 letters"],
-    ["1,048,577 rows", "1\n".repeat(1_048_577), "it has 1048577 rows, more than the 1048576 of a sheet"],
+    ["1,048,577 rows", "1\n".repeat(1_048_577), "it has more than the 1048576 rows of a sheet"],
+    ["300 rows of 16,000 columns", `${"1,".repeat(15_999)}1\n`.repeat(300), "far more cells than any log"],
+    ["ten million blank lines", `1${"\n".repeat(10_000_000)}`, "it has more than the 1048576 rows of a sheet"],
   ])("CSV: %s", (_, text, says) => {
     expect(() => readCsv(strToU8(text), "log")).toThrow(says);
   });
