@@ -1,13 +1,10 @@
 import type { IRange } from "@univerjs/core";
-import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { BookName } from "../book";
 import { areaAt, sheetColumns, sheetRows, type Area } from "../host/excel/area";
-import { touches } from "../host/excel/area-maths";
 import { BookRecords } from "../host/excel/book-records";
-import type { CellLook, Entry, Scalar, SheetStore, StoreEvent } from "../host/excel/sheet-store";
-import { CellReading } from "./cell-reading";
-import { giveLook, lookOf } from "./cell-looks";
+import type { CellLook, Entry, SheetStore, StoreEvent } from "../host/excel/sheet-store";
+import { giveLook } from "./cell-looks";
 import { enterCells } from "./cell-writing";
 import type { Grid } from "./grid";
 import { listenTo } from "./grid-events";
@@ -16,10 +13,10 @@ import { ShownRecords } from "./shown-records";
 import { showTables } from "./table-looks";
 import { mostRounds, TypedFormulas } from "./typed-formulas";
 import { UndoGroups } from "./undo-groups";
-import { UniverSheets } from "./univer-sheets";
+import { UniverCells } from "./univer-cells";
 
 /** The open workbook of the grid, as the Excel-shaped host sees it. */
-export class UniverStore extends UniverSheets implements SheetStore {
+export class UniverStore extends UniverCells implements SheetStore {
   readonly records = new BookRecords();
   private readonly listeners = new Set<(event: StoreEvent) => void>();
   private readonly undoGroups: UndoGroups;
@@ -39,11 +36,6 @@ export class UniverStore extends UniverSheets implements SheetStore {
     listenTo(grid, this.records.switches, writer, (event) => { this.tell(event); });
   }
 
-  values(area: Area): Scalar[][] { return this.reading(area.sheetId).values(area); }
-  formulas(area: Area): Scalar[][] { return this.reading(area.sheetId).formulas(area); }
-  texts(area: Area): string[][] { return this.reading(area.sheetId).texts(area); }
-  numberFormats(area: Area): string[][] { return this.reading(area.sheetId).numberFormats(area); }
-
   write(area: Area, cells: readonly (readonly (Entry | undefined)[])[]): void {
     this.asAddIn(() => { enterCells(this.sheet(area.sheetId), area, cells); });
     this.isUncomputed = true;
@@ -60,20 +52,8 @@ export class UniverStore extends UniverSheets implements SheetStore {
     });
   }
 
-  look(row: number, column: number, sheetId: string): CellLook {
-    return lookOf(this.sheet(sheetId).getSheet().getCellStyle(row, column));
-  }
-
   setLook(area: Area, look: CellLook | undefined): void {
     this.asAddIn(() => { giveLook(sheetChange(this.grid, area.sheetId), this.range(area), look); });
-  }
-
-  filledArea(sheetId: string, onlyValues: boolean): Area | undefined {
-    return this.reading(sheetId).filledArea(onlyValues);
-  }
-
-  spillOver(row: number, column: number, sheetId: string): Area | undefined {
-    return this.reading(sheetId).spills().find((area) => touches(area, areaAt(sheetId, row, column)));
   }
 
   selection(): readonly Area[] {
@@ -122,10 +102,6 @@ export class UniverStore extends UniverSheets implements SheetStore {
   subscribe(listener: (event: StoreEvent) => void): () => void {
     this.listeners.add(listener);
     return () => { this.listeners.delete(listener); };
-  }
-
-  private reading(sheetId: string): CellReading {
-    return new CellReading(this.sheet(sheetId), this.grid.univer.__getInjector().get(FormulaDataModel));
   }
 
   private asAddIn(work: () => void): void {

@@ -46,19 +46,13 @@ export class MemoryStore implements SheetStore {
     this.tell({ kind: "activated", sheetId: id });
   }
 
-  values(area: Area): Scalar[][] {
-    const page = this.page(area.sheetId);
-    return mapCells(area, (row, column) => page.value(row, column));
-  }
-
-  formulas(area: Area): Scalar[][] {
-    const page = this.page(area.sheetId);
-    return mapCells(area, (row, column) => page.cell(row, column)?.formula ?? page.value(row, column));
-  }
+  values(area: Area): Scalar[][] { return this.each(area, (page, row, column) => page.value(row, column)); }
+  formulas(area: Area): Scalar[][] { return this.each(area, (page, row, column) => page.cell(row, column)?.formula ?? page.value(row, column)); }
+  numberFormats(area: Area): string[][] { return this.each(area, (page, row, column) => page.format(row, column)); }
 
   texts(area: Area): string[][] {
-    const page = this.page(area.sheetId);
-    return mapCells(area, (row, column) => (this.options.show ?? String)(page.value(row, column), page.format(row, column)));
+    const show = this.options.show ?? String;
+    return this.each(area, (page, row, column) => show(page.value(row, column), page.format(row, column)));
   }
 
   write(area: Area, cells: readonly (readonly (Entry | undefined)[])[]): void {
@@ -75,10 +69,6 @@ export class MemoryStore implements SheetStore {
     this.tell({ kind: "changed", area, by: "person" });
   }
 
-  numberFormats(area: Area): string[][] {
-    return mapCells(area, (row, column) => this.page(area.sheetId).format(row, column));
-  }
-
   setNumberFormats(area: Area, formats: readonly (readonly (string | undefined)[])[]): void {
     formats.forEach((line, i) => { line.forEach((format, j) => { this.page(area.sheetId).setFormat(area.row + i, area.column + j, format); }); });
   }
@@ -86,7 +76,7 @@ export class MemoryStore implements SheetStore {
   look(row: number, column: number, sheetId: string): CellLook { return this.page(sheetId).look(row, column); }
 
   setLook(area: Area, look: CellLook | undefined): void {
-    mapCells(area, (row, column) => { this.page(area.sheetId).setLook(row, column, look); });
+    this.each(area, (page, row, column) => { page.setLook(row, column, look); });
   }
 
   filledArea(sheetId: string, onlyValues: boolean): Area | undefined { return this.page(sheetId).filled(onlyValues); }
@@ -122,6 +112,11 @@ export class MemoryStore implements SheetStore {
     const page = this.pages.find((each) => each.id === id);
     if (page === undefined) throw new HostError("ItemNotFound", "the sheet is gone");
     return page;
+  }
+
+  private each<Answer>(area: Area, answer: (page: MemorySheet, row: number, column: number) => Answer): Answer[][] {
+    const page = this.page(area.sheetId);
+    return mapCells(area, (row, column) => answer(page, row, column));
   }
 
   /** As after an edit: formulas of the add-in may answer later than the rest. */
