@@ -1,16 +1,10 @@
 import type { MenuItem } from "./page-parts";
 
-/** A sample as the page names it: by what it shows, with one thing to try. */
-export interface Sample {
-  readonly shows: string;
-  readonly hint: string;
-}
-
 /** The sample that the page opens with. */
 export const usualSample = "crisis.xlsx";
 
-/** By file, in the order of the menu. */
-const samples: ReadonlyMap<string, Sample> = new Map([
+/** By file, in the order of the menu: what each shows, with one thing to try. */
+const samples = new Map([
   [usualSample, {
     shows: "Burnt leaves: a pepper, today",
     hint: "Press the button under the verdict: a flush sheet for this pot opens. Or change the medium, or a Runoff EC in the log.",

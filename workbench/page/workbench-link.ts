@@ -1,4 +1,4 @@
-import type { NativeBridge } from "../host/client/bridge";
+import type { DocumentBridge } from "../host/client/bridge";
 import type { HostWindow } from "../host/client/office";
 import type { SheetStore } from "../host/excel/sheet-store";
 
@@ -6,7 +6,7 @@ import type { SheetStore } from "../host/excel/sheet-store";
 export interface WorkbenchLink {
   readonly store: SheetStore;
   /** A fresh bridge, in place of the one that an earlier pane had. */
-  readonly openBridge: () => NativeBridge;
+  readonly openBridge: () => DocumentBridge;
   /** Computes every formula anew. */
   readonly recalculate: () => Promise<void>;
   readonly greet: (pane: HostWindow) => void;

@@ -6,12 +6,6 @@ import { FunctionCalls } from "./function-calls";
 import { BatchRun, isWrite, References } from "./executor";
 import { type Batch, type BatchAnswer, type Message, messageTypes, waitsForCellEdit } from "./protocol";
 
-/** What the host's library looks for when it loads: it sends its requests here, and hears of answers and events. */
-export interface NativeBridge {
-  onMessageFromHost: ((text: string) => void) | null;
-  readonly sendMessageToHost: (text: string) => void;
-}
-
 const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => { setTimeout(resolve, milliseconds); });
 
 /** The numbers by which the library knows the host's events. */
@@ -19,9 +13,9 @@ const eventCategory = 65_536;
 const eventNumbers = { documentSelection: 2, changed: 10, activated: 11, calculated: 16 } as const;
 const wholeWorkbook = "Workbook";
 
-/** The document side of the host's client library: takes its batches and answers them from a workbook, one after the other. */
-export class DocumentBridge implements NativeBridge {
-  onMessageFromHost: NativeBridge["onMessageFromHost"] = null;
+/** The document side of the host's client library, which looks for it when it loads: takes its batches and answers them from a workbook, one after the other. */
+export class DocumentBridge {
+  onMessageFromHost: ((text: string) => void) | null = null;
   private readonly references = new References();
   private syncs = 0;
 

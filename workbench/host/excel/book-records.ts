@@ -69,7 +69,7 @@ class SheetRecord {
   frozen = { rows: 0, columns: 0 };
   pageLayout: Record<string, unknown> = {};
   /** What the add-in keeps with the sheet. */
-  readonly custom = new Map<string, string>();
+  readonly custom = new Map<string, unknown>();
 }
 
 /** What belongs to the workbook beside its cells. One list each, in the order of making. */

@@ -4,9 +4,9 @@ import { HostError } from "../excel/host-error";
 import type { SheetStore } from "../excel/sheet-store";
 
 type OfWorkbook =
-  | "Workbook" | "Application" | "Runtime" | "Functions" | "WorksheetCollection" | "NamedItemCollection" | "SettingCollection";
+  | "Workbook" | "Application" | "Runtime" | "Functions" | "WorksheetCollection" | "NamedItemCollection";
 type OfSheet =
-  | "Worksheet" | "WorksheetProtection" | "WorksheetFreezePanes" | "WorksheetCustomPropertyCollection" | "PageLayout"
+  | "Worksheet" | "WorksheetProtection" | "WorksheetFreezePanes" | "PageLayout"
   | "ShapeCollection" | "ChartCollection";
 type OfArea =
   | "Range" | "RangeView" | "RangeFormat" | "RangeFill" | "RangeFont" | "RangeBorderCollection" | "DataValidation"
@@ -15,10 +15,15 @@ type OfRule =
   | "ConditionalFormat" | "ConditionalRule" | "CustomConditionalFormat" | "ConditionalFormatRule" | "ConditionalRangeFormat"
   | "ConditionalRangeFill" | "ConditionalRangeFont" | "ConditionalRangeBorderCollection";
 
+export interface KeptOne {
+  readonly kept: Map<string, unknown>;
+  readonly key: string;
+}
+type Kept = Record<"SettingCollection" | "WorksheetCustomPropertyCollection", KeptOne["kept"]> & Record<"Setting" | "WorksheetCustomProperty", KeptOne>;
+
 /** Each kind of object of the host that the workbench knows, by the name of its class, and what such an object stands for. */
-export type Targets = Record<OfWorkbook, true> & Record<OfSheet, string> & Record<OfArea, Area> & Record<OfRule, ConditionalFormatRecord> & {
+export type Targets = Record<OfWorkbook, true> & Record<OfSheet, string> & Record<OfArea, Area> & Record<OfRule, ConditionalFormatRecord> & Kept & {
   FunctionResult: number;
-  WorksheetCustomProperty: { readonly sheetId: string; readonly key: string };
   RangeAreas: readonly Area[];
   RangeCollection: readonly Area[];
   RangeBorder: { readonly area: Area; readonly edge: string };
@@ -31,8 +36,6 @@ export type Targets = Record<OfWorkbook, true> & Record<OfSheet, string> & Recor
   TableRowCollection: TableRecord;
   TableRow: { readonly table: TableRecord; readonly index: number };
   NamedItem: NameRecord;
-  /** By its key. */
-  Setting: string;
   Shape: ShapeRecord;
   Chart: ChartRecord;
   ChartTitle: ChartRecord;

@@ -2,6 +2,7 @@ import { conditionalFormatKinds } from "./conditional-format";
 import { ruleKinds } from "./conditional-rule";
 import { dataValidation } from "./data-validation";
 import { drawingKinds } from "./drawing";
+import { keptKinds } from "./kept";
 import type { Kinds } from "./kind";
 import { namedKinds } from "./named-item";
 import { range } from "./range";
@@ -29,5 +30,6 @@ export const kinds: Kinds = {
   ...tableKinds,
   ...tableLineKinds,
   ...namedKinds,
+  ...keptKinds,
   ...drawingKinds,
 };

@@ -23,9 +23,7 @@ function add(_: true, document: HostDocument, name: unknown, reference: unknown,
   return object("NamedItem", made);
 }
 
-const copied = (value: unknown): unknown => (value === undefined ? undefined : JSON.parse(JSON.stringify(value)));
-
-/** Defined names, and what the add-in keeps inside the workbook. */
+/** Defined names. */
 export const namedKinds = {
   NamedItemCollection: {
     items: (_, { records }) => records.names.map((each) => object("NamedItem", each)),
@@ -41,25 +39,5 @@ export const namedKinds = {
     },
     finds: { getRange: ({ name }, document) => object("Range", areaCalled(document, name, document.store.activeSheetId())) },
     acts: { delete: (record, { records }) => { records.remove(records.names, (each) => each === record); } },
-  },
-  SettingCollection: {
-    items: (_, { records }) => [...records.settings.keys()].map((key) => object("Setting", key)),
-    acts: {
-      add: (_, { records }, key, value) => {
-        records.settings.set(String(key), copied(value));
-        return object("Setting", String(key));
-      },
-    },
-  },
-  Setting: {
-    id: (key) => key,
-    properties: {
-      key: { get: (key) => key },
-      value: {
-        get: (key, { records }) => copied(records.settings.get(key)),
-        set: (key, value, { records }) => { records.settings.set(key, copied(value)); },
-      },
-    },
-    acts: { delete: (key, { records }) => { records.settings.delete(key); } },
   },
 } satisfies Partial<Kinds>;

@@ -20,7 +20,7 @@ export const workbookKinds = {
     parts: {
       worksheets: () => object("WorksheetCollection", true),
       names: () => object("NamedItemCollection", true),
-      settings: () => object("SettingCollection", true),
+      settings: (_, { records }) => object("SettingCollection", records.settings),
       tables: () => object("TableCollection", {}),
       functions: () => object("Functions", true),
       application: () => object("Application", true),

@@ -48,7 +48,7 @@ const worksheet: Kind<string> = {
     protection: (id) => object("WorksheetProtection", id),
     freezePanes: (id) => object("WorksheetFreezePanes", id),
     pageLayout: (id) => object("PageLayout", id),
-    customProperties: (id) => object("WorksheetCustomPropertyCollection", id),
+    customProperties: (id, document) => object("WorksheetCustomPropertyCollection", document.records.sheet(sheetOf(document, id).id).custom),
   },
   finds: {
     getRange: (id, document, address) => object("Range", areaCalled(document, typeof address === "string" ? address : whole, id)),
