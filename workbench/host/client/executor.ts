@@ -1,7 +1,7 @@
 import { asHostError, HostError } from "../excel/host-error";
 import type { SheetStore } from "../excel/sheet-store";
 import { type HostDocument, HostObject } from "../objects/kind";
-import { callMethod, itemCalled, partOf, workbook, writeScalar, writingMethods } from "./members";
+import { callMethod, itemCalled, partOf, there, workbook, writeScalar, writingMethods } from "./members";
 import { type ActionInfo, actionTypes, type Batch, type BatchAnswer, lowerFirst, type PathInfo, pathTypes } from "./protocol";
 import { answerQuery, identity } from "./query";
 
@@ -22,22 +22,13 @@ function readsCells({ ActionType, ObjectPathId }: ActionInfo, { ObjectPaths }: B
 }
 
 /** Objects that the library asked the host to keep, by the name under which it asks for them again. */
-export class References {
-  private readonly kept = new Map<string, HostObject>();
+export class References extends Map<string, HostObject> {
   private count = 0;
 
   keep(target: HostObject): string {
     this.count += 1;
-    this.kept.set(`reference-${this.count}`, target);
+    this.set(`reference-${this.count}`, target);
     return `reference-${this.count}`;
-  }
-
-  release(name: unknown): void { this.kept.delete(String(name)); }
-
-  get(name: string): HostObject {
-    const target = this.kept.get(name);
-    if (target === undefined) throw new HostError("InvalidReference", `${name} was let go`);
-    return target;
   }
 }
 
@@ -114,7 +105,7 @@ export class BatchRun implements HostDocument {
       return null;
     }
     if (name === "_RemoveReference") {
-      this.references.release(given[0]);
+      this.references.delete(String(given[0]));
       return null;
     }
     const answer = callMethod(target, lowerFirst(name), given, this);
@@ -135,17 +126,13 @@ export class BatchRun implements HostDocument {
     const { ObjectPathType, Name, ParentObjectPathId, ArgumentInfo } = path;
     if (ObjectPathType === pathTypes.nothing) return null;
     if (ObjectPathType === pathTypes.root) return workbook;
-    if (ObjectPathType === pathTypes.reference) return this.references.get(Name);
+    if (ObjectPathType === pathTypes.reference) return there(this.references.get(Name), "InvalidReference", `${Name} was let go`);
     const parent = ParentObjectPathId === undefined ? undefined : this.objectAt(ParentObjectPathId);
     if (parent === undefined) throw new HostError(`NotInWorkbench: a new ${Name}`);
     if (parent === null) return null;
     if (ObjectPathType === pathTypes.property) return partOf(parent, lowerFirst(Name), this);
     const given = this.given(ArgumentInfo);
-    if (ObjectPathType === pathTypes.indexer) {
-      const item = itemCalled(parent, given[0], this);
-      if (item === null) throw new HostError("ItemNotFound", String(given[0]));
-      return item;
-    }
+    if (ObjectPathType === pathTypes.indexer) return there(itemCalled(parent, given[0], this), "ItemNotFound", String(given[0]));
     const answer = callMethod(parent, lowerFirst(Name), given, this);
     if (answer instanceof HostObject || answer === null) return answer;
     throw new HostError(`NotInWorkbench: ${parent.kind}.${Name} as an object`);

@@ -1,4 +1,4 @@
-import { HostError } from "../excel/host-error";
+import { HostError, type HostErrorCode } from "../excel/host-error";
 import { type HostDocument, HostObject, type Kind, object, type Property } from "../objects/kind";
 import { kinds } from "../objects/kinds";
 
@@ -52,17 +52,18 @@ export function itemCalled(target: HostObject, key: unknown, document: HostDocum
   return known(target, "getItem", itemsOf(target, document)).find((item) => isCalled(item, key, document)) ?? null;
 }
 
-function there(item: HostObject | null | undefined, key: unknown): HostObject {
-  if (item === null || item === undefined) throw new HostError("ItemNotFound", String(key));
+/** @throws {HostError} where nothing is there */
+export function there(item: HostObject | null | undefined, code: HostErrorCode, wanted: string): HostObject {
+  if (item === null || item === undefined) throw new HostError(code, wanted);
   return item;
 }
 
 /** What every collection of the host offers. */
 const ofCollections: Readonly<Record<string, (target: HostObject, document: HostDocument, key: unknown) => unknown>> = {
-  getItem: (target, document, key) => there(itemCalled(target, key, document), key),
+  getItem: (target, document, key) => there(itemCalled(target, key, document), "ItemNotFound", String(key)),
   getItemOrNullObject: (target, document, key) => itemCalled(target, key, document),
-  getItemAt: (target, document, index) => there(itemsOf(target, document)?.[Number(index)], index),
-  getFirst: (target, document) => there(itemsOf(target, document)?.[0], "the first"),
+  getItemAt: (target, document, index) => there(itemsOf(target, document)?.[Number(index)], "ItemNotFound", String(index)),
+  getFirst: (target, document) => there(itemsOf(target, document)?.[0], "ItemNotFound", "the first"),
   getCount: (target, document) => itemsOf(target, document)?.length,
 };
 
