@@ -1,3 +1,4 @@
+import { letterToCol } from "hucre";
 import { columnLetters } from "../../../src/index";
 import { HostError } from "./host-error";
 
@@ -12,10 +13,6 @@ export interface Area {
 
 export const sheetRows = 1_048_576;
 export const sheetColumns = 16_384;
-
-function columnNumber(letters: string): number {
-  return Array.from(letters.toUpperCase()).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-}
 
 /** An area that lies inside a sheet. @throws {HostError} `InvalidArgument` */
 export function areaAt(sheetId: string, row: number, column: number, rowCount = 1, columnCount = 1): Area {
@@ -34,7 +31,7 @@ export function parseArea(address: string, sheetId: string): Area | undefined {
   if (from === null || to === null || more.length > 0 || first === "") return undefined;
   if ((from[1] === undefined) !== (to[1] === undefined) || (from[2] === undefined) !== (to[2] === undefined)) return undefined;
   if (!address.includes(":") && (from[1] === undefined || from[2] === undefined)) return undefined;
-  const columns = from[1] === undefined ? [0, sheetColumns - 1] : [columnNumber(from[1]), columnNumber(to[1] ?? "")];
+  const columns = from[1] === undefined ? [0, sheetColumns - 1] : [letterToCol(from[1]), letterToCol(to[1] ?? "")];
   const rows = from[2] === undefined ? [0, sheetRows - 1] : [Number(from[2]) - 1, Number(to[2]) - 1];
   const [top, left] = [Math.min(...rows), Math.min(...columns)];
   return areaAt(sheetId, top, left, Math.max(...rows) - top + 1, Math.max(...columns) - left + 1);
