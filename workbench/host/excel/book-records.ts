@@ -109,6 +109,13 @@ export class BookRecords {
     this.sheetRecords.delete(id);
   }
 
+  /** Puts a record behind those of its list. */
+  add<Item>(list: Item[], item: Item): Item {
+    list.push(item);
+    this.onChange();
+    return item;
+  }
+
   /** Takes records out of their list. */
   remove<Item>(list: Item[], isGone: (item: Item) => boolean): void {
     list.splice(0, list.length, ...list.filter((item) => !isGone(item)));

@@ -35,26 +35,20 @@ function addImage(sheetId: string, document: HostDocument, base64: unknown): Hos
   const size = pictureSize(String(base64));
   if (size === undefined) throw new HostError("InvalidArgument", "no PNG and no JPEG in base64");
   const { records } = document;
-  const made: ShapeRecord = {
+  return object("Shape", records.add(records.shapes, {
     id: records.newId("shape"), sheetId, content: String(base64), name: `Picture ${records.shapes.length + 1}`,
     altTextTitle: "", altTextDescription: "", left: 0, top: 0, visible: true,
     width: size.width / pixelsPerPoint, height: size.height / pixelsPerPoint,
-  };
-  records.shapes.push(made);
-  records.onChange();
-  return object("Shape", made);
+  }));
 }
 
 function addChart(sheetId: string, document: HostDocument, type: unknown, source: unknown): HostObject {
   assertWritable(document, sheetId);
   const { records } = document;
-  const made: ChartRecord = {
+  return object("Chart", records.add(records.charts, {
     id: records.newId("chart"), sheetId, type: String(type), source: areaGiven(document, source, sheetId),
     name: `Chart ${records.charts.length + 1}`, title: "", left: 0, top: 0, width: 360, height: 216,
-  };
-  records.charts.push(made);
-  records.onChange();
-  return object("Chart", made);
+  }));
 }
 
 function lieOver(record: ChartRecord, document: HostDocument, start: unknown, end: unknown): void {

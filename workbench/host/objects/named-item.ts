@@ -1,5 +1,4 @@
 import { addressOf } from "../excel/area";
-import type { NameRecord } from "../excel/book-records";
 import { areaCalled, sheetOf } from "../excel/sheet-access";
 import { assertTableName } from "../excel/table-names";
 import { areaGiven } from "./areas-given";
@@ -15,12 +14,9 @@ function formulaFor(document: HostDocument, reference: unknown): string {
 function add(_: true, document: HostDocument, name: unknown, reference: unknown, comment: unknown): HostObject {
   assertTableName(document, String(name));
   const { records } = document;
-  const made: NameRecord = {
+  return object("NamedItem", records.add(records.names, {
     id: records.newId("name"), name: String(name), formula: formulaFor(document, reference), comment: typeof comment === "string" ? comment : "",
-  };
-  records.names.push(made);
-  records.onChange();
-  return object("NamedItem", made);
+  }));
 }
 
 /** Defined names. */
