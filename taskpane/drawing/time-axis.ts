@@ -22,7 +22,7 @@ const apart = 10;
  */
 export function timeAxis(model: Timeline, { time, right, left, axes, lanes }: Layout, theme: DrawingTheme): string {
   const format =
-    model.axis === "dates" ? dateFormat(grainOf(model.span).pattern) : (tick: Date | number) => `no. ${Number(tick)}`;
+    model.axis === "dates" ? dateFormat(grainOf(model).pattern) : (tick: Date | number) => `no. ${Number(tick)}`;
   const ticks = ticksOf(model, time, Math.max(2, Math.floor((right - left) / (sizes.text * 4))));
   const labelled = apartFrom(ticks.map((tick) => labelAt(format(tick), time(tick), [left, right])));
   const rules = labelled.map(({ x }) => {
@@ -65,14 +65,19 @@ function apartFrom(labels: readonly Label[]): Label[] {
 
 const spanInDays = (span: Timeline["span"]): number => (span === undefined ? 0 : span[1] - span[0]);
 
-const grainOf = (span: Timeline["span"]): (typeof grains)[number] =>
-  grains.find(({ days }) => spanInDays(span) <= days) ?? grains[3];
+/** Hours are written where readings have them: a log of days stays one of days, however short. */
+function grainOf({ span, readings }: Timeline): (typeof grains)[number] {
+  const offered = readings.every(({ day }) => Number.isInteger(day)) ? grains.slice(1) : grains;
+  return offered.find(({ days }) => spanInDays(span) <= days) ?? grains[3];
+}
 
 /** A log of one moment has one label, its own; where no hours are written, days are named at their beginning, once. */
-function ticksOf({ axis, span }: Timeline, time: Layout["time"], count: number): (Date | number)[] {
+function ticksOf(model: Timeline, time: Layout["time"], count: number): (Date | number)[] {
+  const { axis, span } = model;
   if (span !== undefined && spanInDays(span) === 0) return [axis === "dates" ? instant(span[0]) : span[0]];
+  const namesHours = grainOf(model) === grains[0];
   const isWhole = (tick: Date | number): boolean =>
-    tick instanceof Date ? grainOf(span) === grains[0] || tick.getUTCHours() === 0 : Number.isInteger(tick);
+    tick instanceof Date ? namesHours || tick.getUTCHours() === 0 : Number.isInteger(tick);
   return time.ticks(count).filter(isWhole);
 }
 

@@ -32,6 +32,19 @@ describe("the dates under the timeline", () => {
     expect(texts.filter((text) => / Mar$/.test(text))).toEqual(["1 Mar", "2 Mar", "3 Mar", "4 Mar", "5 Mar", "6 Mar"]);
   });
 
+  it.each([320, 640])("of a log of days name days, however few they are; hours where a reading has one (%i px)", (width) => {
+    const named = (rows: readonly LogRow[]): string[] => {
+      const { svg } = drawTimeline(timeline(rows), { width, theme: "light", title: "T1" });
+      return [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName("text")]
+        .map(({ textContent }) => textContent ?? "").filter((text) => / Mar( \d\d:\d\d)?$/.test(text));
+    };
+    expect(named(log(3))).toEqual(["1 Mar", "2 Mar", "3 Mar"]);
+    expect(named(log(1))).toEqual(["1 Mar"]);
+    const atEight = log(3).map((each, i) => ({ ...each, day: 46_082 + i / 2 + 1 / 3 }));
+    expect(named(atEight).length).toBeGreaterThan(0);
+    expect(named(atEight).filter((text) => !/:\d\d$/.test(text))).toEqual([]);
+  });
+
   it("stand under the root zone, under the plant and under the air: three times", () => {
     const rows = log(5).map((each) => ({ ...each, plant: { posture: 1 }, solutionCelsius: solutionCelsius(20) }));
     const { svg } = drawTimeline(timeline(rows), { width: 320, theme: "light", title: "T1" });
