@@ -42,9 +42,9 @@ export function drawWashout(washout: Washout, width: number, name: ThemeName): s
   const body = [
     element("rect", { x: 0, y: 0, width, height: sizes.height, fill: theme.paper }),
     axes(x, y, width, theme),
-    level(washout.targetEc, "stop", { y, width, theme }),
     curve(washout.planned, { stroke: theme.faintInk, "stroke-width": 1.2, "stroke-dasharray": "4 4" }),
     curve(washout.fitted, { stroke: theme.input, "stroke-width": 1.8 }),
+    level(washout.targetEc, "stop", { y, width, theme }),
     marks,
     legend(washout, theme),
   ].join("");
@@ -93,7 +93,7 @@ function axes(x: Scale, y: Scale, width: number, theme: DrawingTheme): string {
   );
 }
 
-/** The EC at which to stop: a dashed line with its word. */
+/** The EC at which to stop: a dashed line with its word, which a halo keeps readable where the plan runs out on it. */
 function level(
   ec: number,
   name: string,
@@ -113,6 +113,9 @@ function level(
       fill: theme.bandEdge,
       "font-size": sizes.text,
       "text-anchor": "end",
+      stroke: theme.paper,
+      "stroke-width": 3,
+      "paint-order": "stroke",
     })
   );
 }
