@@ -1,9 +1,8 @@
 import { type ColumnAnswer, type ColumnReading, readLog } from "../../src/index";
 import { type RootZone } from "../root-zone";
 import { holds } from "./as-entered";
-import {
-  compensatedColumns, type ComputedColumn, computedColumns, formulaFor, type FormulaKind,
-} from "./computed-columns";
+import { formulaFor } from "./column-formula";
+import { compensatedColumns, type ComputedColumn, computedColumns, type FormulaKind } from "./computed-columns";
 import { logCells } from "./log-cell";
 import { optionsFor } from "./offers";
 

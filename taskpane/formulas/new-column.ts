@@ -1,5 +1,6 @@
 import { type Accepts } from "../templates/sheet-template";
-import { type ComputedColumn, formulaFor, type FormulaOptions } from "./computed-columns";
+import { formulaFor } from "./column-formula";
+import { type ComputedColumn, type FormulaOptions } from "./computed-columns";
 import { type LogCells } from "./log-cell";
 
 /** A column as it is put beside a log or into its Table: computed, or empty and to be filled in. */

@@ -2,13 +2,8 @@ import { type Choices } from "../choices";
 import { headerKeys } from "../column-answers";
 import { type RootZone } from "../root-zone";
 import { bandText } from "./band-text";
-import {
-  compensatedColumns,
-  type ComputedColumn,
-  computedColumns,
-  type FormulaOptions,
-  whatIsMissing,
-} from "./computed-columns";
+import { whatIsMissing } from "./column-formula";
+import { compensatedColumns, type ComputedColumn, computedColumns, type FormulaOptions } from "./computed-columns";
 import { logCells } from "./log-cell";
 
 /** A column that can be put beside the log, or what the log lacks for it. */

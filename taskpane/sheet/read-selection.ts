@@ -1,9 +1,10 @@
 import { type LogGrid, readLog } from "../../src/index";
 import { rowsWords } from "../words/rows";
 import { type Haste, inExcel, SheetProblem } from "../workbook";
-import { type Block, covered, overlap, rangeOf } from "./address";
+import { type Block, covered, overlap } from "./address";
 import { hiddenColumns, mostCells, type ReadCells, readCells } from "./read-cells";
 import { blockOf, type SheetPlace } from "./selected-place";
+import { isOneThing, surroundings, wholeLog } from "./whole-log";
 
 /**
  * Part of a sheet, as selected, with its way back: which row and column of the sheet each row and column of the grid
@@ -89,49 +90,8 @@ const gridOf = (
 /** What a cell shows while its function has not answered. */
 const unanswered: ReadonlySet<unknown> = new Set(["#BUSY!", "#GETTING_DATA"]);
 
-/** So many cells at most are merged into a title, and are asked whether they hold more than one thing. */
-const mostOfTitle = 200;
-
-/** Whether a person chose one cell: a single one, or a merged title, which holds something in its first cell only. */
-async function isOneThing(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  asked: Block,
-  used: Block,
-): Promise<boolean> {
-  if (asked.rows === 1 && asked.columns === 1) return true;
-  const block = overlap(asked, used);
-  if (block === undefined || block.rows * block.columns > mostOfTitle) return false;
-  const range = rangeOf(sheet, block).load("values");
-  await context.sync();
-  return (range.values as unknown[][]).flat().filter((cell) => cell !== "").length === 1;
-}
-
-/** The block of cells around the chosen one; a title that stands apart leads to all that the sheet holds. */
-const wholeLog = (around: Block, used: Block): Block => {
-  const block = overlap(around, used) ?? used;
-  return block.rows > 1 ? block : used;
-};
-
 const cellCount = (blocks: readonly Block[]): number =>
   blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
-
-/** The Table that the selection begins in, or else the block of filled cells around it. */
-async function surroundings(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  { row, column, rows, columns }: Block,
-): Promise<{ block: Block; tableName: string | undefined }> {
-  const range = sheet.getRangeByIndexes(row, column, rows, columns);
-  const tables = range.getTables(false).load("items/name");
-  const region = range.getCell(0, 0).getSurroundingRegion().load("rowIndex,columnIndex,rowCount,columnCount");
-  await context.sync();
-  const table = tables.items[0];
-  if (table === undefined) return { block: blockOf(region), tableName: undefined };
-  const whole = table.getRange().load("rowIndex,columnIndex,rowCount,columnCount");
-  await context.sync();
-  return { block: blockOf(whole), tableName: table.name };
-}
 
 /** Of what stands above the selection only the header rows: the readings there were not selected. */
 function withoutReadingsAbove(read: ReadCells, firstRow: number): ReadCells {

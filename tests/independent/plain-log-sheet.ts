@@ -1,6 +1,7 @@
 import { columnLetters } from "../../src/index";
+import { formulaFor } from "../../taskpane/formulas/column-formula";
 import {
-  compensatedColumns, computedColumns, formulaFor, type FormulaKind, type FormulaOptions,
+  compensatedColumns, computedColumns, type FormulaKind, type FormulaOptions,
 } from "../../taskpane/formulas/computed-columns";
 import { logCells, type LogCells } from "../../taskpane/formulas/log-cell";
 import { type CellValue } from "../../workbench/host/functions-host";

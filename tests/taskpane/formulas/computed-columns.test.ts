@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { bandFor, type ColumnReading, ec25, type LogQuantity, type LogUnit, ownBand, ph, readLog } from "../../../src/index";
 import { bandText } from "../../../taskpane/formulas/band-text";
-import { compensatedColumns, type ComputedColumn, computedColumns, formulaFor, whatIsMissing } from "../../../taskpane/formulas/computed-columns";
+import { formulaFor, whatIsMissing } from "../../../taskpane/formulas/column-formula";
+import { compensatedColumns, type ComputedColumn, computedColumns } from "../../../taskpane/formulas/computed-columns";
 import { inThisRow, logCells } from "../../../taskpane/formulas/log-cell";
 import { computeBook } from "../../../workbench/engine/compute";
 import type { CellValue } from "../../../workbench/host/functions-host";
