@@ -1,14 +1,13 @@
-import { type Choices } from "./choices";
 import { compensatedColumns, flagHeader, type FormulaKind } from "./formulas/computed-columns";
 import { ecFromNewColumns, offersFor, optionsFor } from "./formulas/offers";
 import { plantColumns } from "./formulas/plant-columns";
 import { sheetFor } from "./made-sheets";
 import { type SheetTool, type Tool } from "./next-thing";
 import { type RootZone } from "./root-zone";
+import { SheetWorkCore, type WorkHost } from "./sheet-work-core";
 import { addColumns, putColumns } from "./sheet/add-columns";
-import { type Done } from "./sheet/done";
 import { extendColumns } from "./sheet/extend-columns";
-import { functionsState, type FunctionsState, reenter } from "./sheet/functions-alive";
+import { reenter } from "./sheet/functions-alive";
 import { markRows, removeMarks } from "./sheet/mark-rows";
 import { addSheet } from "./sheet/new-sheet";
 import { nextRow } from "./sheet/next-row";
@@ -16,37 +15,20 @@ import { turnColumns } from "./sheet/turn-columns";
 import { keepValuesOnly } from "./sheet/values-only";
 import { newSheetId, sheetWorkSection, takeBackBar } from "./view/sheet-work";
 import { type WorkActions } from "./view/work-state";
-import { type QueueHost, WorkQueue } from "./work-queue";
 import { workWords } from "./words/sheet-work";
 import { SheetProblem } from "./workbook";
-
-/** What the work on the sheet needs of the pane around it. */
-export interface WorkHost extends Pick<QueueHost, "say" | "redraw"> {
-  /** Looks whether a sheet of ours is in view now. */
-  readonly lookAtSheet: () => Promise<void>;
-  readonly goToCell: (row: number, column: number, at: string) => void;
-  readonly readAfterWriting: (change?: (zone: RootZone) => Partial<Choices>) => Promise<void>;
-}
 
 /**
  * The pane's work on the sheet: what is ticked, what was done and can be taken back. Loaded when it is first opened.
  */
-export class SheetWork implements WorkActions {
-  private zone: RootZone | undefined;
-  private readonly queue: WorkQueue;
+export class SheetWork extends SheetWorkCore implements WorkActions {
   private ticked: ReadonlySet<string> = new Set(["Salt ratio", flagHeader]);
   private uncompensated = false;
   private kind: FormulaKind = "functions";
-  private functions: FunctionsState | undefined;
   private isAsking = false;
 
-  constructor(private readonly host: WorkHost) {
-    const afterTakingBack = async (): Promise<void> => {
-      await host.lookAtSheet();
-      await host.readAfterWriting();
-      await this.countFunctions();
-    };
-    this.queue = new WorkQueue({ say: host.say, redraw: host.redraw, afterTakingBack });
+  constructor(host: WorkHost) {
+    super(host);
     this.checkFunctions();
   }
 
@@ -149,20 +131,5 @@ export class SheetWork implements WorkActions {
       this.host.say({ words, isProblem: false, at: "next-thing" });
       return undefined;
     });
-  }
-
-  private async countFunctions(): Promise<void> { this.functions = await functionsState(); }
-
-  /** An action after which there are more or fewer formulas. */
-  private counting(at: string, action: () => Promise<Done>): void {
-    this.queue.carryOut(action, at, () => this.countFunctions());
-  }
-
-  private onLog(at: string, action: (zone: RootZone) => Promise<Done | undefined>, after?: () => Promise<void>): void {
-    const onZone = (): Promise<Done | undefined> => {
-      if (this.zone === undefined) throw new SheetProblem("selection");
-      return action(this.zone);
-    };
-    this.queue.carryOut(onZone, at, after);
   }
 }
