@@ -23,7 +23,7 @@ export function joinSides({ rows, problems }: Log, sideAt: (row: number) => Side
     if (side === undefined) continue;
     if (above !== undefined && sideAt(above.row) !== side) takeFromAbove(draft, above, problems);
     above = draft;
-    const key = `${draft.day === undefined ? "" : Math.floor(draft.day)}|${draft.vessel ?? ""}`;
+    const key = `${Math.floor(draft.day ?? Number.NaN)}|${draft.vessel ?? ""}`;
     const other = open.get(key);
     open.delete(key);
     if (other === undefined || sideAt(other.row) === side) {
@@ -40,7 +40,7 @@ export function joinSides({ rows, problems }: Log, sideAt: (row: number) => Side
 /** A day or a pot typed once over the two rows. */
 function takeFromAbove(draft: Draft, above: Draft, problems: CellProblem[]): void {
   draft.vessel ??= above.vessel;
-  if (draft.day !== undefined || above.day === undefined || draft.vessel !== above.vessel) return;
+  if (above.day === undefined || draft.vessel !== above.vessel) return;
   const at = problems.findIndex(({ row, reason }) => row === draft.row && reason === noDate);
   const missing = problems[at];
   if (missing === undefined) return;

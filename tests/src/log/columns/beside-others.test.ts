@@ -61,6 +61,8 @@ describe("water beside the feed", () => {
 
   it("is another column than the feed's, even where both speak of water", () => {
     expect(columnsOf(["Date", "Feed water EC", "Runoff EC"], [45_778, 1.6, 2.4])[1]).toBe("input EC");
+    for (const [one, other] of [["Feed water EC", "Tank EC"], ["Input water EC", "Tank EC"], ["Tank water EC", "Feed EC"]] as const)
+      expect(columnsOf(["Date", one, other], [45_778, 1.6, 1.7])).toEqual(["date", "input EC", "asks input EC"]);
   });
 });
 

@@ -26,6 +26,19 @@ describe("a row without a date at the foot", () => {
     expect([asideOf(6.2), asideOf(6.7)]).toEqual([[4], []]);
   });
 
+  it("may have its last decimal rounded, at small figures too", () => {
+    const litres = [[0.3, 1.6], [0.4, 1.5], [0.5, 1.4]].map((cells, at) => [`2025-05-0${at + 1}`, ...cells]);
+    const asideOf = (figure: number): number =>
+      readLog({ cells: [["Date", "Runoff L", "EC in"], ...litres, ["", figure, 1.5]] }).setAside.length;
+    expect([asideOf(0.405), asideOf(0.41)]).toEqual([1, 0]);
+  });
+
+  it("stays where its date cannot be read, or a figure stands in it that no row above has", () => {
+    expect(footOf(body, ["soon", 1.5, 2.4])).toEqual([]);
+    const cells = [["Date", "EC in", "Runoff EC", "Runoff pH"], ...body, ["", 1.5, 2.4, 6]];
+    expect(readLog({ cells }).setAside).toEqual([]);
+  });
+
   it("may be one of several: sums, then averages", () => {
     expect(footOf(body, ["", 4.5, 7.2], ["", 1.5, 2.4])).toEqual([1, 2]);
   });

@@ -70,6 +70,43 @@ describe("feed and runoff in rows of their own", () => {
     expect(logOf(["2025-05-01", "A", "feed", 1.6], ["2025-05-01", "A", "runoff", 2.4], ["", "A", "runoff", 2.5]).rows[1]?.day).toBeUndefined();
   });
 
+  it("take no day where the row above has none, where theirs cannot be read, or from a pot that is not named", () => {
+    const daysOf = (...rows: readonly (readonly unknown[])[]): unknown[] =>
+      logOf(...rows, ["2025-05-02", "A", "feed", 1.6], ["2025-05-02", "A", "runoff", 2.4]).rows.slice(0, -1).map(({ day }) => day);
+    expect(daysOf(["", "A", "feed", 1.6], ["", "A", "runoff", 2.4])).toEqual([undefined]);
+    expect(daysOf(["2025-05-01", "A", "feed", 1.6], ["soon", "A", "runoff", 2.4])).toEqual([45_778, undefined]);
+    const unnamed = logOf(["2025-05-01", "", "feed", 1.6], ["", "B", "runoff", 2.4], ["2025-05-01", "B", "runoff", 2.4]);
+    expect(unnamed.rows.map(({ day }) => day)).toEqual([45_778, undefined, 45_778]);
+  });
+
+  it("say beside the day taken from above what else is doubted", () => {
+    const { problems } = logOf(["2025-05-01", "A", "feed", 1.6], ["", "", "runoff", "~2.4"], ["2025-05-02", "A", "feed", "~1.6"]);
+    expect(problems.map(({ row, column, used }) => [row, column, used])).toEqual([[2, 0, true], [2, 3, true], [3, 3, true]]);
+  });
+
+  it("are of one day whether or not a clock stands behind it", () => {
+    expect(readings(logOf(["2025-05-01", "A", "feed", 1.6], ["2025-05-01 09:00", "A", "runoff", 2.4]))).toEqual([[2, 1, 1.6, 2.4]]);
+  });
+
+  it("pair past a row in other words, which stays by itself", () => {
+    const log = logOf(
+      ["2025-05-01", "A", "feed", 1.6], ["2025-05-01", "A", "tap", "", "", "", 24], ["2025-05-01", "A", "runoff", 2.4],
+      ["2025-05-02", "A", "feed", 1.6], ["2025-05-02", "A", "runoff", 2.4], ["2025-05-03", "A", "feed", 1.6], ["2025-05-03", "A", "runoff", 2.4],
+    );
+    expect(readings(log).slice(0, 2)).toEqual([[2, undefined, undefined, undefined], [3, 1, 1.6, 2.4]]);
+  });
+
+  it("say each event of two once, and how the plant looks where either says it", () => {
+    const [one, other] = readLog({ cells: [
+      ["Date", "Sample", "EC mS/cm", "Posture", "New growth", "Notes"],
+      ["2025-05-01", "feed", 1.6, 1, "", "flushed and calibrated"], ["2025-05-01", "runoff", 2.4, "", 2, "flushed again"],
+      ["2025-05-02", "feed", 1.6], ["2025-05-02", "runoff", 2.4],
+    ] }).rows;
+    expect(one?.events.map(({ kind }) => kind)).toEqual(["flush", "calibration"]);
+    expect([one?.plant, other?.plant]).toEqual([{ posture: 1, newGrowth: 2 }, undefined]);
+    expect([one?.unread, other?.unread]).toEqual([undefined, undefined]);
+  });
+
   it("leave out a row in other words, with the reason", () => {
     const { problems, setAside } = logOf(
       ["2025-05-01", "A", "feed", 1.6], ["2025-05-01", "A", "runoff", 2.4], ["2025-05-02", "A", "feed", 1.6],

@@ -31,7 +31,7 @@ describe("loggedReading", () => {
 
   it.each<[number | string | boolean, Unit, string]>([
     [">5", "mS/cm", "is a limit"], ["1.8-2.0", "mS/cm", "more than one number"], ["high", "mS/cm", "is not a number"], [true, "pH", "not a number"],
-    [45, "pH", "pH"], [-1, "mS/cm", "below 0"], ["pH 6", "mS/cm", "says pH"], ["22 C", "mS/cm", "not in a unit"], [140, "C", "hard to believe"],
+    [45, "pH", "pH"], [-1, "mS/cm", "below 0"], ["pH 6", "mS/cm", "says pH"], ["22 C", "mS/cm", "not in a unit"], ["900 ppm", "mS/cm", "not in a unit"], [140, "C", "hard to believe"],
     [120, "%", "0 to 100"], [-1, "L", "cannot be"], [0.05, "mS/cm", "out of the water"],
   ])("refuses %s in %s as implausible, and says why: %s", (cell, unit, says) => {
     expect(refusalOf(cell, unit)).toEqual(["implausible", expect.stringContaining(says)]);
