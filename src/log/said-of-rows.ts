@@ -33,12 +33,9 @@ export function saidOfRows({ setAside, problems }: Pick<LogReading, "setAside" |
     if (group) group.push(line);
     else alike.set(key, [line]);
   }
-  const grouped = [...alike.values()].flatMap((group) => (group.length > mostAlike ? [together(group)] : group));
+  const grouped = [...alike.values()].flatMap((group) => (group.length > mostAlike ? together(group) : group));
   return grouped.sort((a, b) => a.row - b.row || (a.column ?? -1) - (b.column ?? -1));
 }
 
-function together(group: readonly SaidOfRows[]): SaidOfRows {
-  const [first] = group;
-  if (first === undefined) throw new RangeError("a group of lines has a first line");
-  return { ...first, rows: group.flatMap(({ rows }) => rows) };
-}
+const together = (group: readonly SaidOfRows[]): SaidOfRows[] =>
+  group.slice(0, 1).map((first) => ({ ...first, rows: group.flatMap(({ rows }) => rows) }));

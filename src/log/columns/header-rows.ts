@@ -16,8 +16,7 @@ export interface Header {
   readonly rows: readonly number[];
 }
 
-const isWords = (shape: RowShape): boolean =>
-  shape.filled > 0 && shape.figures + shape.weeks <= shape.filled * figuresAllowed;
+const isWords = (shape: RowShape): boolean => shape.figures + shape.weeks <= shape.filled * figuresAllowed;
 
 /** How well a row names columns: readings weigh most. */
 const weight = (shape: RowShape): number => shape.readings * 3 + shape.names * 2 + shape.units;

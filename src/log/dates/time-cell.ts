@@ -30,7 +30,7 @@ function timeOfNumber(cell: number, hoursOnly: boolean): TimeCell {
   if (cell >= 0 && cell < 1) return { part: cell };
   if (!Number.isInteger(cell)) return cell > 1 ? { part: cell - Math.floor(cell) } : { reason: "is not a time" };
   if (hoursOnly && cell > 0) return { part: partOfDay(cell % 24, 0) };
-  if (cell >= 100 && cell < 2400) return timeOf(Math.floor(cell / 100), cell % 100, 0, undefined);
+  if (cell >= 100) return timeOf(Math.floor(cell / 100), cell % 100, 0, undefined);
   return { reason: "is not a time: type it as 9:40" };
 }
 

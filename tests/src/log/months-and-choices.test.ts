@@ -31,9 +31,9 @@ describe("what can be chosen", () => {
   };
 
   it.each([
-    ["EC unit", "Runoff EC", [240, 250, 260], ["mS/cm", "uS/cm", "ppm 500", "ppm 700"]],
+    ["EC unit", "Runoff EC", [240, 250, 260], ["mS/cm", "uS/cm", "ppm 500", "ppm 640", "ppm 700", "CF"]],
     ["ppm scale", "Runoff ppm", [900, 950, 990], ["500", "640", "700"]],
-    ["volume unit", "Runoff volume", [210, 220, 230], ["L", "mL", "gal"]],
+    ["volume unit", "Runoff volume", [210, 220, 230], ["L", "mL", "gal", "qt", "fl oz"]],
     ["temperature unit", "Tank temp", [45, 46, 44], ["C", "F"]],
   ])("for the %s of %s %j are at least %j", (kind, header, figures, wanted) => {
     expect(choicesOf(kind, header, ...figures)).toEqual(expect.arrayContaining(wanted));

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readLog } from "../../../../src/index";
 import { columnsOf } from "./columns-of";
 
 const pHs = [6.1, 5.8, 6.3];
@@ -72,6 +73,11 @@ describe("an extract of the medium", () => {
     expect(columnsOf(["Date", "Extract EC", "Runoff pH"], [45_778, 1.4, 6])[1]).toBe("asks runoff EC");
     expect(columnsOf(["Date", "Extract EC"], [45_778, 1.4])[1]).toBe("asks runoff EC");
   });
+});
+
+it("an extract that a person has answered stays what it is answered to be", () => {
+  const cells = [["Date", "Extract EC", "Runoff EC"], [45_778, 1.4, 2.4]];
+  expect(readLog({ cells }, { columns: { 1: { quantity: "input EC" } } }).columns[1]?.quantity).toBe("input EC");
 });
 
 describe("two columns of one quantity", () => {

@@ -86,6 +86,10 @@ describe("the header", () => {
     expect(headerOf([[long], ["Date", "EC in", "Runoff EC", "Runoff pH"], ...days])).toEqual([[1], ...four]);
   });
 
+  it("is no list of names each with its figure", () => {
+    expect(headerOf([["Feed EC", 1.6, "Drain EC", 2.4], ["Feed EC", 1.7, "Drain EC", 2.5]])[0]).toEqual([]);
+  });
+
   it("stands within the first 50 rows", () => {
     const names = ["Date", "EC in", "Runoff EC", "Runoff pH"];
     const titles = (count: number): Cells => Array.from({ length: count }, (_, at) => [`line ${at}`]);

@@ -32,6 +32,7 @@ describe("a column that tells pots apart", () => {
     expect(readAs(["By"], [["Jo"], ["Al"]])).toEqual(["other"]);
     expect(readAs(["Xyz"], [["am"], ["pm"]])).toEqual(["other"]);
     expect(readAs(["Xyz"], [["morning"], ["Abend"]])).toEqual(["other"]);
+    expect(readAs(["Xyz"], [["am"], ["B"]])).toEqual(["other"]);
     expect(readAs(["Xyz"], [[1.5], [2]])).toEqual(["other"]);
     expect(readAs(["Xyz"], [[1000], [1]])).toEqual(["other"]);
     expect(readAs(["Target"], [[1], [2]])).toEqual(["other"]);
