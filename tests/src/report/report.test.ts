@@ -84,7 +84,9 @@ describe("reportOf: which pot", () => {
   });
 
   it("a pot that the log does not name is not shown: the worst one is, or without a band the one read last", () => {
-    expect(reportOf({ grid, band: bandFor("coir"), vessel: "C" }).vessel).toBe("B");
+    expect(reportOf({ grid, band: bandFor("coir"), vessel: "C" })).toMatchObject({ vessel: "B", judgement: { verdict: "salt buildup" } });
+    const [header = [], ...rows] = grid.cells;
+    expect(reportOf({ grid: { cells: [header, ...rows.reverse()] }, band: bandFor("coir") }).vessel).toBe("B");
     expect(reportOf({ grid, vessel: "C" }).vessel).toBe("B");
     expect(reportOf({ grid, vessel: "A" }).vessel).toBe("A");
   });
