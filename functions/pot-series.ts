@@ -1,4 +1,4 @@
-import { type BenchReading, type CourseStep, type Litres, litres, type PotJudgement, Refusal } from "../src/index";
+import { type BenchReading, type Litres, litres, type PotJudgement, Refusal, stepHeading } from "../src/index";
 import { amount, type Argument, type Cells, content, reading, series } from "./cells";
 import { dateIn } from "./dated";
 
@@ -93,7 +93,7 @@ export function inOneCell(
   ];
   const rests =
     rows.length === 0 ? [] : [`rests on ${rows.length === 1 ? "row" : "rows"} ${rows.join(" and ")} of the range`];
-  const steps = course.map(({ act, when, says }: CourseStep, at) => `${at + 1}. ${act}, ${when}: ${says}`);
+  const steps = course.map((each, at) => `${at + 1}. ${stepHeading(each)}: ${each.says}`);
   return {
     answer: verdict,
     reasons: [`${[...reasons, ...rests, ...standing].join("; ")}. What to do, in this order: ${steps.join(" ")}`],

@@ -98,6 +98,7 @@ export { saltRatio } from "./diagnosis/salt-ratio";
 export { type BenchReading, inTime, rankOf, whichFirst } from "./diagnosis/bench";
 export { judge, type JudgeOptions } from "./diagnosis/judgement/judge";
 export { type CourseStep, type PotJudgement, type PotStanding } from "./diagnosis/judgement/pot-judgement";
+export { stepHeading } from "./diagnosis/judgement/step-heading";
 export { type PotReading } from "./diagnosis/judgement/pot-reading";
 export {
   type Act,

@@ -1,11 +1,10 @@
 import { type Band } from "../bands/band";
 import { type Ec25, type Litres } from "../quantities";
-import { meterTolerance } from "../readings/series-unit";
 import { washoutRate } from "./container-capacity";
 import { drainedMedia } from "./container-table";
 import { believableEcs, type FlushReading, litresPoured } from "./flush-reading";
 import { type FlushVerdict } from "./flush-verdict";
-import { type WashingCourse, washingCourse } from "./washing-course";
+import { type WashingCourse, washingCourse, washingFall } from "./washing-course";
 import { inLitres, inMillisiemens } from "./words";
 
 interface Pot {
@@ -41,17 +40,17 @@ export function whileSalty(filled: readonly FlushReading[], pot: Pot): FlushVerd
     flat: () => {
       const unproven = tooLittleWater(filled, read, pot);
       return unproven === undefined
-        ? noLongerFalling(lastThree, above, ecs)
+        ? noLongerFalling(lastThree, above)
         : pourOn(filled, pot, [`level: ${lastThree}`, unproven, above]);
     },
   };
   return answers[washingCourse(ecs)]();
 }
 
-const noLongerFalling = (lastThree: string, above: string, ecs: readonly Ec25[]): FlushVerdict => ({
+const noLongerFalling = (lastThree: string, above: string): FlushVerdict => ({
   answer: "stop: no longer falling",
   reasons: [
-    `${lastThree}: level within the meter's ${inMillisiemens(meterTolerance(Math.max(...ecs.slice(-3))))}, so more water no longer helps`,
+    `${lastThree}: two portions took off less than ${100 * washingFall} %, so more water no longer helps`,
     above,
     "let it drain, check the water's own EC, feed at reduced strength and measure the next runoff",
   ],
@@ -72,7 +71,7 @@ function tooLittleWater(
     washoutRate(containerLitres, medium),
   );
   const mostItCouldFall = third.ec * (1 - Math.exp(-Math.max(...rates) * between));
-  return mostItCouldFall > meterTolerance(third.ec)
+  return mostItCouldFall > washingFall * third.ec
     ? undefined
     : `${inLitres(between)} between these readings is too little to show a fall`;
 }

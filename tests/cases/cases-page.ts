@@ -1,4 +1,4 @@
-import { type CourseStep, type PotJudgement, type PotStanding } from "../../src/index";
+import { type CourseStep, type PotJudgement, type PotStanding, stepHeading } from "../../src/index";
 import { type CaseTheme, type PotCase } from "./case-book";
 import { caseCells } from "./case-log";
 import { cropFigures } from "./crop-figures";
@@ -16,8 +16,8 @@ function table(rows: readonly (readonly string[])[]): string[] {
   return [line(header), `|${header.map(() => "---").join("|")}|`, ...body.map(line)];
 }
 
-const step = ({ act, when, says }: CourseStep, place: number): string =>
-  `${place + 1}. **${act}**, ${when}: ${escaped(says)}`;
+const step = (each: CourseStep, place: number): string =>
+  `${place + 1}. **${stepHeading(each)}**: ${escaped(each.says)}`;
 
 function judgementLines({ verdict, urgency, phase, causes, course, reasons }: PotJudgement): string[] {
   const because = causes.length === 0 ? [] : [`Why, as far as the readings tell: ${causes.join("; ")}.`];

@@ -75,7 +75,7 @@ describe("npm run timeline", () => {
     ]);
     // 2300 and 2400 ppm on the 500 scale are 4.6 and 4.8 mS/cm, above coir's 3.5 twice.
     expect(found.verdict).toBe("salt buildup");
-    expect(found.reasons[0]).toContain("4.6 mS/cm, then 4.8 mS/cm");
+    expect(found.reasons[0]).toContain("4.6 mS/cm (2300 ppm), then 4.8 mS/cm (2400 ppm)");
     expect(found.lanes.map(({ name }) => name)).toEqual(["EC", "pH"]);
     expect([found.urgency, found.phase, found.restsOn]).toEqual(["today", "quiet", [11, 12]]);
     expect(found.course.map(({ act }) => act)).toContain("flush");

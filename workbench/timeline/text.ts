@@ -1,4 +1,4 @@
-import { type CourseStep, type LogReading, type Report, rowsUsed, saidOfRows, waitingIn } from "../../src/index";
+import { type CourseStep, type LogReading, type Report, rowsUsed, saidOfRows, stepHeading, waitingIn } from "../../src/index";
 import { dayInWords } from "../../taskpane/drawing/time-axis";
 import { addressesIn, type BookFindings, type Findings } from "./findings";
 
@@ -82,8 +82,8 @@ function standing({ judgement, pots }: Report): string[] {
   ];
 }
 
-const stepText = ({ act, when, at, says }: CourseStep): string =>
-  `${act}, ${when}${at === undefined ? "" : ` (${dayInWords(at)})`}: ${says}`;
+const stepText = (step: CourseStep): string =>
+  `${stepHeading(step)}${step.at === undefined ? "" : ` (${dayInWords(step.at)})`}: ${step.says}`;
 
 /** What the log's keeper is asked, and with which option to answer. */
 export function unanswered({ report: { reading } }: Findings): string {

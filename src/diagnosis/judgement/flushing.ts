@@ -16,6 +16,7 @@ import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { type Entry, tells } from "./entry";
 import { type Side, sideOf } from "./level";
+import { runsPast } from "./runs-past";
 import { saltOf } from "./salt";
 import { flushingSays, measureSays } from "./says/other-says";
 import { type Cause, type VerdictWord } from "./words";
@@ -34,8 +35,10 @@ export function flushingConclusion(facts: Facts): Conclusion {
     (salt.degree === "none" && acidityOf(facts).degree !== "none");
   const limits = { ...band, ec: [band.ec[0], drainTarget(facts)] } as const;
   const isFlooded = last !== undefined && tells(last, "heavy pot");
-  const stop = isFlooded ? flooded : isReset ? resetStop(facts) : stopCheck(facts, limits);
-  const side = last?.runoffEc === undefined ? undefined : sideOf(last.runoffEc, "ec", limits);
+  const isPast = !isReset && runsPast(facts);
+  const stop = isPast ? past(last) : isFlooded ? flooded : isReset ? resetStop(facts) : stopCheck(facts, limits);
+  const read = last?.runoffEc === undefined ? undefined : sideOf(last.runoffEc, "ec", limits);
+  const side = isPast && read !== undefined ? "high" : read;
   const phSide = last?.runoffPh === undefined ? undefined : sideOf(last.runoffPh, "ph", limits);
   const goesOn = stop.answer === "keep going";
   return {
@@ -55,6 +58,13 @@ const flooded = {
   answer: "stop: enough water",
   reasons: ["water stands on the pot: it takes no more, and the roots need air"],
 } as const;
+
+/** What runs past the roots says nothing of them: what it did not reach is as salty as before. */
+const past = (last: Entry | undefined): ReturnType<typeof resetStop> => ({
+  answer: "stop: no longer falling",
+  reasons: [`the water runs past the roots: what it did not reach is as salty as before${noteOf(last)}`],
+});
+const noteOf = (last: Entry | undefined): string => (last?.notes === undefined ? "" : ` (noted: ${last.notes})`);
 
 /** To a little inside the band, as the course that began the flush said; never past the over-flush limit. */
 function stopCheck(facts: Facts, limits: Band): FlushVerdict {
@@ -136,7 +146,7 @@ function stepsOf({ answer, why, after, isDone }: Stopped, facts: Facts): Conclus
     case "stop: in band":
     case "stop: no longer falling":
     case "stop: enough water":
-      return [step("stop flushing", "now", flushingSays.stop(why)), ...afterIt(facts, { after, isDone, answer })];
+      return [step("stop flushing", "now", flushingSays.stop(why)), ...afterIt(facts, { after, isDone })];
     case "pause and measure again":
     case "cannot say":
       return [
@@ -150,14 +160,11 @@ function stepsOf({ answer, why, after, isDone }: Stopped, facts: Facts): Conclus
 /** The days after a flush that has ended: the ramp where it reached the band; otherwise it is not done. */
 function afterIt(
   facts: Facts,
-  { after, isDone, answer }: Pick<Stopped, "after" | "isDone"> & { readonly answer: FlushStop },
+  { after, isDone }: Pick<Stopped, "after" | "isDone">,
 ): Conclusion["steps"] {
+  if (isDone && isWashedOut(facts)) return [feedAtOnce(facts), ...readingsAfter()];
   if (isDone || after === "rinse") return [rampAfterFlush(facts, fullFeed(facts), after), ...readingsAfter()];
-  const last = facts.phase.flush.at(-1);
-  if (answer === "stop: no longer falling" && runsPast(facts)) {
-    const says = flushingSays.runsPast(last?.runoffEc ?? NaN, last?.inputEc ?? NaN);
-    return [step("measure again now", "within the hour", says), ...readingsAfter()];
-  }
+  if (runsPast(facts)) return [step("measure again now", "within the hour", flushingSays.soakSlowly), ...readingsAfter()];
   const [first] = readingsAfter();
   return [
     facts.band.medium === "soil" ? noFeedYet() : heldFeed(facts),
@@ -176,17 +183,13 @@ function heldFeed(facts: Facts): Conclusion["steps"][number] {
   return step("feed by the ramp", "at the next watering", flushingSays.heldFeed(share, ec), { share, ec });
 }
 
-/** Water that comes out so many times as strong as it goes in, and hardly weaker than at first, ran past the roots. */
-const pastRatio = 2;
-const hardlyWeaker = 0.85;
+/** Below what the plant lives on. */
+const isWashedOut = ({ phase, band }: Facts): boolean =>
+  isBelow(phase.flush.at(-1)?.runoffEc ?? Infinity, band.ec[0], quantities.ec.resolution);
 
-/** Little was washed by the water so far: it found a way round. Common practice. */
-function runsPast({ phase: { flush }, options: { containerLitres } }: Facts): boolean {
-  const read = flush.flatMap(({ runoffEc }) => runoffEc ?? []);
-  const [first, last] = [read[0], read.at(-1)];
-  const poured = flush.reduce((sum, { inputLitres }) => sum + (inputLitres ?? 0), 0);
-  const inputEc = flush.at(-1)?.inputEc;
-  if (first === undefined || last === undefined || inputEc === undefined) return false;
-  const isEarly = containerLitres === undefined || poured < containerLitres;
-  return isEarly && last > pastRatio * inputEc && last > hardlyWeaker * first;
+/** A pot that was washed out is fed at once, not below the lower end of its band. */
+function feedAtOnce(facts: Facts): Conclusion["steps"][number] {
+  const { ec = 0, share } = rampOn(facts, 0, fullFeed(facts));
+  const to = Math.max(ec, facts.band.ec[0]);
+  return step("feed by the ramp", "now", flushingSays.feedAtOnce(to), { ec: to, share });
 }

@@ -24,7 +24,7 @@ import { marginalPh } from "./limits";
 import { isBelow } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { wellConclusion } from "./well";
-import { weakConclusion } from "./weak";
+import { soggyConclusion, weakConclusion } from "./weak";
 import { type Cause, type Urgency } from "./words";
 
 export { type JudgeOptions } from "./facts";
@@ -74,13 +74,17 @@ function placesOf({ ec, ph, evidence, phase }: Facts): readonly number[] {
 
 function concluded(facts: Facts): Conclusion {
   if (facts.phase.phase === "flushing") return flushingConclusion(facts);
-  if (facts.evidence.length === 0) return unreadConclusion(facts);
+  if (facts.evidence.length === 0)
+    return facts.phase.phase === "after a flush"
+      ? recovering(facts, unreadConclusion(facts))
+      : unreadConclusion(facts);
   const isTank = facts.band.medium === "water culture";
   const salt = saltOf(facts);
   const acidity = acidityOf(facts);
   if (facts.trust.doubts.length > 0) return doubtedConclusion(facts, mostUrgent(salt.urgency, acidity.urgency));
   if (isTank) return tankConclusion(facts);
   const found =
+    soggyConclusion(facts, salt) ??
     troubled(facts, salt, acidity) ??
     unsureConclusion(facts, salt, acidity) ??
     weakConclusion(facts, weaknessOf(facts)) ??

@@ -19,7 +19,7 @@ export function leapsAcross(read: readonly Entry[], band: Band): string[] {
 /** Feed and runoff that move together by so much moved in the meter: pH units, and times in EC. Common practice. */
 const together = { ph: 0.6, phApart: 0.3, ecTimes: 1.4, ecApart: 1.15 } as const;
 /** Within so many days a buffered pot cannot follow its feed; EC follows sooner. Common practice. */
-const fewDays = { ph: 5, ec: 1.5 } as const;
+const fewDays = { ph: 5, ec: 3 } as const;
 /** Where more than this part drains, what drains is mostly the feed itself. Common practice. */
 const mostlyFeed = 0.5;
 /** A leap is looked for in so many of the latest readings. Common practice. */

@@ -22,6 +22,15 @@ const isDenied = /\b(?:no|not|never|isnt|wasnt|doesnt|didnt|without|if|whether)\
 const inBuffer =
   /\b(\d{1,2}(?:[.,]\d+)?) in (?:the |a )?(4[.,]0\d?|6[.,]86|7[.,]0\d?|9[.,]18|10[.,]0\d?|(?:4|7|10)(?= ?(?:buffer|standard|puffer)))(?!\d)/g;
 
+/** "3.8 in the 1.41 standard": what a pen shows in a standard of EC, and the standard in mS/cm. */
+const inStandard =
+  /\b(\d{1,5}(?:[.,]\d+)?)(?: ?m?s(?:\/cm)?)? in (?:the |a )?(1[.,]41\d?|1413|2[.,]76|2760|2[.,]77|12[.,]88|12880)(?:\D|$)/g;
+/** By this share a pen may miss its standard and still be used. Common practice; [usgs-nfm] allows 3 %. */
+const mostOffShare = 0.1;
+const micro = 1000;
+/** "the other pen says 2.2 in the same cup". */
+const otherPen = /\bother (?:ec |ph )?(?:pen|meter|probe)\b.*\b(?:says|reads|shows|read|showed)\b.*\d/;
+
 const tellsOfBuffer = /\b(?:ph|buffers?|pen|meter|probe|electrode|calibrat\w*|reads?|shows?)\b/;
 
 /** pH by which a pen may miss its buffer and still be used. Common practice. */
@@ -34,6 +43,13 @@ export function isMeterOff({ notes }: Entry): boolean {
   const statements = said.split(/[;!?\n]|[.,](?!\d)/);
   if (statements.some((each) => saysOff.test(each) && !isDenied.test(each))) return true;
   const figure = (text: string | undefined): number => Number(text?.replace(",", "."));
+  if (statements.some((each) => otherPen.test(each) && !/\b(?:same|too|agrees?)\b(?! (?:cup|sample))/.test(each))) return true;
+  const inMillis = (value: number): number => (value > micro / 10 ? value / micro : value);
+  const isStandardOff = [...said.matchAll(inStandard)].some(([, read, standard]) => {
+    const [shown, meant] = [inMillis(figure(read)), inMillis(figure(standard))];
+    return Math.abs(shown - meant) > mostOffShare * meant;
+  });
+  if (isStandardOff) return true;
   const ofBuffers = statements.filter((each) => tellsOfBuffer.test(each)).join(";");
   return [...ofBuffers.matchAll(inBuffer)].some(
     ([, read, buffer]) => Math.abs(figure(read) - figure(buffer)) > mostOff,

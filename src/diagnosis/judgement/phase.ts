@@ -10,6 +10,8 @@ import { type Phase } from "./words";
 
 /** Flush rows less than this many days apart are the portions of one. Common practice. */
 const sameFlushDays = 1.5;
+/** A row so many days later is of another day, whatever it holds: the flush is over. Common practice. */
+const dayAfter = 0.75;
 /** Without dates so many readings after a flush are its days of recovery. Common practice. */
 const recoveryReadings = 3;
 /** A flush by its water: so many times the usual watering, or this share of what the pot holds. Common practice. */
@@ -71,7 +73,8 @@ export function phaseOf(entries: readonly Entry[], size: PotSize): PhaseFound {
   const daysSince = calendarDays(ended, filled.at(-1));
   const flush = filled.slice(first, last + 1);
   const flushesInAWeek = flushesUpTo(filled, flushed, last);
-  if (since.every((entry) => !isRead(entry) && entry.inputEc === undefined)) {
+  const isOver = (daysBetween(ended, filled.at(-1)) ?? 0) >= dayAfter;
+  if (!isOver && since.every((entry) => !isRead(entry) && entry.inputEc === undefined)) {
     return { phase: "flushing", flush, daysSince, flushesInAWeek, evidence: sinceRepotting(before), before };
   }
   const recovering =

@@ -4,6 +4,7 @@ import { isInputPhWrong } from "./input";
 import { type Level } from "./level";
 import { isExtract, littleRunoff } from "./limits";
 import { reboundOf } from "./rebound";
+import { isFedBark } from "./salt";
 import { ecText, percentText, phText } from "./says/figures";
 import { drinksText } from "./says/ph-says";
 
@@ -58,6 +59,7 @@ export function besides(facts: Facts): string[] {
     ...(isSalty && ratio !== undefined && feed.ec !== undefined
       ? [`the runoff is ${written(ratio, "saltRatio")} times the feed of ${ecText(feed.ec)}`]
       : []),
+    ...(isFedBark(facts) && isSalty ? ["hardly more than the feed itself: nothing has gathered in the bark"] : []),
     ...(reboundOf(facts) === "fed"
       ? ["salt in less salt out since the flush explains the rise: what was fed did not drain"]
       : []),

@@ -41,7 +41,7 @@ export function saltOf(facts: Facts): SaltFound {
   const isChosen =
     feed.chosen && band.sample === "drain" && !plant.ill && (plant.clean || band.medium === "mineral wool");
   if (isChosen) return chosenFeed({ ec, ratio, multiple });
-  if (ec.side !== "high") return { ...noSalt, multiple, ratio };
+  if (ec.side !== "high" || isFedBark(facts)) return { ...noSalt, multiple, ratio };
   const far = isAbove(multiple, strongMultiple, 0.001) || (ec.leapt && ec.latest > (ec.before ?? 0));
   const sure = ec.witness === "agreed" ? "named" : ec.witness === "sole" && far && countsAlone(facts) ? "sole" : "once";
   const degree = isExtreme(facts, ec) ? "extreme" : isStrong(facts, { ec, multiple, ratio }) ? "strong" : "little";
@@ -50,6 +50,19 @@ export function saltOf(facts: Facts): SaltFound {
   const falling = isFalling(ec) && degree !== "extreme" && !plant.ill && canWait;
   const found = { degree, sure, multiple, far, ratio, harmlessSoFar, falling, chosen: false } as const;
   return { ...found, urgency: urgencyOf(found, facts) };
+}
+
+/** Drain this near its feed holds nothing that has gathered. Common practice. */
+const nearFeed = 1.3;
+
+/**
+ * The limits of bark are those of water and slow-release: where liquid feed goes in and comes out hardly stronger,
+ * nothing has gathered, and a flush would be undone by the next feed.
+ */
+export function isFedBark({ band, ec, feed, plant }: Facts): boolean {
+  if (band.medium !== "bark" || isOwnBand(band) || ec === undefined || feed.ec === undefined) return false;
+  const isBurnt = plant.signs.has("tip burn") || plant.signs.has("crust");
+  return !isBurnt && isBelow(ec.latest + (feed.waterEc ?? 0), nearFeed * feed.ec, quantities.ec.resolution);
 }
 
 /** A first and only reading: a sample taken on purpose counts, a cup of drain only when the plant agrees. */

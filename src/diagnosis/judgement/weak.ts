@@ -7,6 +7,7 @@ import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { wantedRunoff } from "./limits";
 import { releaseOf } from "./release";
+import { type SaltFound } from "./salt-found";
 import { besides, levelReason } from "./reasons";
 import { feedSays, measureSays, waterSays } from "./says/other-says";
 import { mostUrgent } from "./urgency";
@@ -44,6 +45,30 @@ export function weakConclusion(facts: Facts, weakness: WeaknessFound): Conclusio
     causes: isUnknown ? ["not known"] : causes,
     steps: stepsFor(facts, weakness),
     reasons: [levelReason(facts.ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)],
+  };
+}
+
+/** Up to so many times its limit salt waits until a soggy pot has dried back. Common practice. */
+const saltThatWaits = 1.5;
+
+/** A soggy pot whose plant fails or whose roots rot: no water is poured on it, and a little salt waits. */
+export function soggyConclusion(facts: Facts, { multiple }: SaltFound): Conclusion | undefined {
+  const { plant, ec } = facts;
+  const areRootsBad = plant.signs.has("brown roots") || plant.signs.has("bad smell");
+  const isSoggy = plant.signs.has("heavy pot") && (areRootsBad || (plant.failing && facts.water.runoff === "much"));
+  if (!isSoggy || ec?.side !== "high" || !isBelow(multiple, saltThatWaits, quantities.saltRatio.resolution))
+    return undefined;
+  return {
+    verdict: "too much water",
+    urgency: plant.failing ? "today" : "next watering",
+    causes: ["too much water"],
+    steps: [
+      step("water less", "now", waterSays.soggy),
+      lookAtRoots(facts),
+      ...(plant.failing ? [easeLoad(facts)] : []),
+      measureNext(),
+    ],
+    reasons: [levelReason(ec, "ec", facts), levelReason(facts.ph, "ph", facts), ...besides(facts)],
   };
 }
 
@@ -99,6 +124,10 @@ function raise({ feed, band, plant }: Facts): Conclusion["steps"][number] {
   const { ec, usual, mixedWrong } = feed;
   if (ec !== undefined && usual !== undefined && mixedWrong === "weak")
     return step("raise the feed", "at the next watering", feedSays.remix(ec, usual), { ec: usual });
+  if (ec === undefined && feed.isWaterNow) {
+    const from = band.ec[0];
+    return step("raise the feed", "at the next watering", feedSays.startFeeding(from), { ec: from });
+  }
   const isStarved = ec !== undefined && isBelow(ec, band.ec[0], quantities.ec.resolution) && plant.ill;
   const times = isStarved ? longStep : oneStep;
   const to = ec === undefined ? undefined : Math.min(ec * times, Math.max(ec, band.feedEcHigh));

@@ -42,17 +42,18 @@ export function weaknessOf(facts: Facts): WeaknessFound {
       (feed.ec === undefined || isBelow(ec.latest, washedShare * feed.ec, quantities.ec.resolution));
     if (isLow && ec.witness === "agreed" && (phase.daysSince ?? 0) >= rampUnderWay && !isOverFlushed(facts))
       return "kept short";
-    return (isLow && (isBehindFeed || ec.latest < band.ec[0] / 2)) || isOverFlushed(facts) ? "washed out" : "none";
+    return (isLow && (isBehindFeed || ec.latest < band.ec[0] / 2)) || (plant.ill && isOverFlushed(facts)) ? "washed out" : "none";
   }
   if (isDrowned(facts)) return "too much water";
   if (!isLow) return "none";
-  if (feed.isWaterNow) return "after plain water";
   const isPale = paleness.some((sign) => plant.signs.has(sign));
+  if (feed.isWaterNow && !(isPale && feed.ec === undefined && ec.witness === "agreed")) return "after plain water";
   const isFalling =
     ec.trend === "falling" ||
     (ec.before !== undefined && isFallBy(riseShare, ec.before, ec.latest));
   const isSure = ec.witness === "agreed" || (isPale && (ec.witness === "sole" || isFalling));
   if (!isSure) return ec.witness === "sole" && feed.ec === undefined ? "unclear" : "once";
+  if (feed.isWaterNow) return "short of feed";
   const isHungry = isPale && feed.ec !== undefined && !plant.failing && !plant.signs.has("heavy pot");
   if (water.runoff === "much" && !isHungry) return "too much water";
   return isPale || (isFalling && feed.ec !== undefined) ? "short of feed" : "unclear";

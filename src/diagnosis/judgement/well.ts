@@ -1,3 +1,4 @@
+import { type Medium } from "../../bands/media-table";
 import { isAbove } from "../../maths/compare";
 import { quantities } from "../../quantities";
 import { type Conclusion } from "./conclusion";
@@ -55,7 +56,9 @@ function notQuiteWell(facts: Facts, { chosen }: SaltFound, reasons: readonly str
 }
 
 /** So many times the pot has shown that it keeps its own pH. Common practice. */
-const keptTimes = 4;
+const keptTimes = 3;
+/** Media that follow what is poured keep nothing. Common practice. */
+const follows: ReadonlySet<Medium | undefined> = new Set(["mineral wool", "inert", "water culture"]);
 
 /**
  * How often the runoff stayed inside though what is poured stands above the band: a pH above the band does nothing by
@@ -71,7 +74,7 @@ function keptPh({ feed, ph, evidence, band }: Facts): number | undefined {
       sideOf(runoffPh, "ph", band) === "inside",
   );
   const isQuiet = ph?.trend === "none" && !feed.tooStrong && (feed.alkalinity ?? 0) <= muchAlkalinity;
-  return rows.length === keptTimes && feed.phSide === "high" && isKept && isQuiet ? keptTimes : undefined;
+  return rows.length === keptTimes && !follows.has(band.medium) && feed.phSide === "high" && isKept && isQuiet ? keptTimes : undefined;
 }
 
 /** The drain of soil, above its limit by more than a meter and less than soil can mislead. */

@@ -55,7 +55,7 @@ export function keptOn(facts: Facts, causes: readonly Cause[]): CourseStep[] {
 export function thinned(facts: Facts, causes: readonly Cause[]): CourseStep[] {
   const { water, feed } = facts;
   const wanted = feed.waterIsSalty ? wantedOnSaltyWater : wantedRunoff;
-  const share = Math.max(wanted, water.share ?? 0);
+  const share = Math.min(wantedOnSaltyWater, Math.max(wanted, water.share ?? 0));
   const isFeed = isFeedAtFault(causes);
   const weak = step(
     "let more run off",

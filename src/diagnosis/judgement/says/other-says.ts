@@ -113,6 +113,8 @@ export const feedSays = {
     "For a grown plant raise it a little at a time. Measure again at the next watering.",
   fedFromWithin:
     "What lies in the medium feeds by itself, and a weak sample is usual then. Carry on while the new growth is good; no feed on top.",
+  startFeeding: (from: number): string =>
+    `Nothing but water goes in, and the plant pales: begin to feed, at about ${feedText(from)}, and step up over a week while the runoff stays in band. ${concentrateCaution}`,
   backToFeed: "Plain water went in, so weak water comes out. Go back to the feed and read then.",
 } as const;
 
@@ -120,6 +122,8 @@ export const waterSays = {
   less: (share: number | undefined, litres: number | undefined): string =>
     `${share === undefined ? "The pot is wetter than the plant drinks." : `${percentText(share)} runs through and the plant does not take it up.`} ` +
     `Let the pot dry back between waterings and pour less${litres === undefined ? "" : `, about ${litresText(litres)}`}.`,
+  soggy:
+    "No water until the pot is clearly lighter: off its saucer, air at the roots. The salt is a little over its limit and waits: read it again when the pot has dried back.",
   letDrain: "Stop pouring and let it drain; keep the pot off its saucer and let it dry back.",
 } as const;
 
@@ -127,9 +131,9 @@ export const flushingSays = {
   goOn: (litres: number | undefined): string =>
     `Go on in portions${litres === undefined ? "" : ` of about ${litresText(litres)}`}: it works. Let each drip and measure. ${drainCaution}`,
   stop: (why: string): string => `Stop: ${why}. Let it drain.`,
-  runsPast: (ec: number, poured: number): string =>
-    `${ecText(ec)} comes out where ${ecText(poured)} goes in: the water runs past the roots, down one side or a gap. After an hour level the pot, loosen the top, ` +
-    `and go on slowly in small portions over the whole surface, reading each. ${drainCaution}`,
+  soakSlowly: `Wait an hour, level the pot, loosen the top, and soak it slowly from above or below, small portions over the whole surface, until it is heavy; then read. ${drainCaution}`,
+  feedAtOnce: (to: number): string =>
+    `The roots stand in next to plain water: feed at the next drain-down, today, at about ${feedText(to)}, and step up over a week. ${concentrateCaution}`,
   heldFeed: (share: number, ec: number | undefined): string =>
     `It is not down yet. Feed at ${percentText(share)} of full strength${ec === undefined ? "" : `, ${feedText(ec)}`}, and no step up until a reading is in band. ${concentrateCaution}`,
   noFeedYet: "No feed until a reading is in band: let the soil drain and dry back first, loosened on top, then plain water only.",

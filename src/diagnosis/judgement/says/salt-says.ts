@@ -44,7 +44,7 @@ export const saltSays = {
   leachSoil: (figures: FlushFigures): string =>
     `Leach slowly with plain water at ${phText(figures.ph)}, ${portions(figures)}, with pauses of an hour or more. ${done(figures)}.${water(figures)} ${drainCaution}`,
   weakWaterings: (share: number, litres: number | undefined, liquid: string): string =>
-    `The next one to three waterings with ${liquid}, each so that ${share > 0.3 ? "as much drains as now" : "20 to 30 % drains"}; ` +
+    `The next one to three waterings with ${liquid}, each so that 20 to 30 % drains; ` +
     `after that let about ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
   keepOn: (ecs: readonly number[]): string =>
     `It works: ${ecs
