@@ -25,8 +25,7 @@ const weight = (shape: RowShape): number => shape.readings * 3 + shape.names * 2
 export function findHeader(grid: LogGrid, given: number | undefined): Header | undefined {
   if (given !== undefined && grid.cells[given] === undefined) return undefined;
   const shapes = Array.from({ length: Math.min(grid.cells.length, rowsSearched) }, (_, row) => rowShape(grid, row));
-  const main =
-    given === undefined ? (best(shapes) ?? overOneColumn(grid, shapes)) : (shapes[given] ?? rowShape(grid, given));
+  const main = given === undefined ? (best(shapes) ?? overOneColumn(grid, shapes)) : rowShape(grid, given);
   if (main === undefined) return undefined;
   return { main: main.row, rows: [...above(shapes, main), main.row, ...below(shapes, main)] };
 }

@@ -44,6 +44,18 @@ describe("the header", () => {
       .toEqual([[1], "date", "input EC mS/cm", "runoff EC mS/cm"]);
   });
 
+  it("has a group over it whatever stands over the dates, and no line of a form of which one word is known", () => {
+    const read = ["date", "time", "runoff EC mS/cm", "runoff pH"];
+    const names = ["Date", "Time", "EC", "pH"];
+    expect(headerOf([["Day", "", "Runoff", ""], names, ["2025-05-01", "08:00", 2.4, 6]])).toEqual([[0, 1], ...read]);
+    const form = ["Farm", "Smith", "Meter", "bought new"];
+    expect(headerOf([form, ["Date", "EC in", "Runoff EC", "Runoff pH"], ...days])).toEqual([[1], ...four]);
+  });
+
+  it("may say how a date is written in place of its name", () => {
+    expect(headerOf([["dd/mm/yyyy", "Runoff EC"], ["3/5/2025", 2.4], ["4/5/2025", 2.5]])).toEqual([[0], "date", "runoff EC mS/cm"]);
+  });
+
   it("gives no group to a date, a note or a climate beside it", () => {
     const cells = [["", "Runoff", "", "", ""], ["Date", "EC", "pH", "Air temp", "Notes"], ["2025-05-01", 2.4, 6, 24, "fine"]];
     expect(headerOf(cells)).toEqual([[0, 1], "date", "runoff EC mS/cm", "runoff pH", "air temperature C", "notes"]);
@@ -84,10 +96,13 @@ describe("the header", () => {
     expect(headerOf(days)).toEqual([[], "other", "other", "other", "other"]);
     const long = "We measure the EC of what goes in and the EC of the runoff every morning";
     expect(headerOf([[long], ["Date", "EC in", "Runoff EC", "Runoff pH"], ...days])).toEqual([[1], ...four]);
+    const second = "Tip the saucer out, wait for an hour, then measure the runoff pH in a clean cup";
+    expect(headerOf([[long, second], ["Date", "EC in", "Runoff EC", "Runoff pH"], ...days])).toEqual([[1], ...four]);
   });
 
   it("is no list of names each with its figure", () => {
     expect(headerOf([["Feed EC", 1.6, "Drain EC", 2.4], ["Feed EC", 1.7, "Drain EC", 2.5]])[0]).toEqual([]);
+    expect(headerOf([["Feed EC", "1.6", "Drain EC", "2,4"], ["Feed EC", "1.7", "Drain EC", "2,5"]])[0]).toEqual([]);
   });
 
   it("stands within the first 50 rows", () => {
@@ -102,5 +117,11 @@ describe("the header", () => {
     expect(headerOf(cells, { headerRow: 1 })).toEqual([expect.arrayContaining([1]), ...four]);
     expect(headerOf(cells, { headerRow: -1 })).toEqual([[], "other", "other", "other", "other"]);
     expect(headerOf(cells, { headerRow: 9 })).toEqual([[], "other", "other", "other", "other"]);
+  });
+
+  it("is the row that is answered, however far down it stands", () => {
+    const lines: Cells = Array.from({ length: 60 }, (_, at) => [`line ${at}`]);
+    const cells = [...lines, ["Date", "EC in", "Runoff EC", "Runoff pH"], ...days];
+    expect(headerOf(cells, { headerRow: 60 })).toEqual([[60], ...four]);
   });
 });
