@@ -100,9 +100,8 @@ function humidity(value: number): number | Said {
 }
 
 function volume(value: number, raw: number): number | Said {
-  const [, high] = quantities.litres.plausible;
-  if (value >= 0 && value <= high) return value;
-  if (value > high && value <= quantities.litres.physical[1])
-    return { value, reason: `${raw} is hard to believe for a pot: is it another unit?` };
-  return { reason: `a volume of ${raw} cannot be` };
+  const { physical, plausible } = quantities.litres;
+  if (!(value >= 0 && value <= physical[1])) return { reason: `a volume of ${raw} cannot be` };
+  if (value > plausible[1]) return { value, reason: `${raw} is hard to believe for a pot: is it another unit?` };
+  return value;
 }

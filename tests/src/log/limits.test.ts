@@ -61,6 +61,8 @@ const limits: readonly (readonly [string, keyof LogRow, number, number, unknown,
   ["Runoff L", "runoffLitres", 30, 500, 500, "used"],
   ["Runoff L", "runoffLitres", 400, 2000, 2000, "used"],
   ["Runoff L", "runoffLitres", 400, 2001, 2001, "doubt"],
+  ["Runoff L", "runoffLitres", 400_000, 1_000_000, 1_000_000, "doubt"],
+  ["Runoff L", "runoffLitres", 400_000, 1_000_001, undefined, "left out"],
   ["Runoff L", "runoffLitres", 1, -0.1, undefined, "left out"],
 ];
 
