@@ -69,7 +69,7 @@ const isOnly = ({ measure }: Column, columns: readonly Column[], place: number):
 
 const isOfWords = ({ quantity, measure, answer, sample }: Column): boolean =>
   quantity !== "notes" && quantity !== "date" && quantity !== "time" && measure === undefined && answer === undefined &&
-  sample.numbers === 0 && sample.filled > 0;
+  sample.numbers === 0;
 
 function tellsSides(rows: LogGrid["cells"], column: number): boolean {
   const cells = rows.map((row) => row[column]).filter((cell) => !isBlank(cell));
