@@ -30,6 +30,12 @@ describe("logSheetsIn", () => {
   it("offers a log that waits for an answer, and no empty sheet", () => {
     expect(names([{ name: "Empty", grid: { cells: [] } }, { name: "Log", grid: waiting }])).toEqual(["Log"]);
   });
+
+  it("passes over a log of the climate, which holds neither EC nor pH, and one that nobody has filled in yet", () => {
+    const climate = { cells: [["Date", "Air temp C", "RH %"], [45_778, 24, 55], [45_779, 25, 60]] };
+    const ready = { cells: [["Date", "EC in", "Runoff EC", "Runoff pH"]] };
+    expect(names([{ name: "Climate", grid: climate }, { name: "June", grid: ready }])).toEqual([]);
+  });
 });
 
 describe("sheets that are made here", () => {
@@ -56,6 +62,13 @@ describe("sheets that are made here", () => {
       { name: "Flush day", grid: portions },
     ];
     expect(names(sheets)).toEqual(["Log"]);
+  });
+
+  it("say so under their title: a log into whose rows those words are copied stays one", () => {
+    const words = "Boxes are yours; the shaded cells follow.";
+    const copied = { cells: [...log(45_778, 2.4, 2.5).cells, [words], [45_780, 1.6, 2.6]] };
+    const spaced = { cells: [["Watch"], [], [words], [], ...log(45_778, 2.4, 2.5).cells] };
+    expect(names([{ name: "Log", grid: copied }, { name: "Watch", grid: spaced }])).toEqual(["Log"]);
   });
 
   it("a log that counts portions under its dates stays one", () => {
