@@ -20,3 +20,48 @@ describe("readLog", () => {
     expect(readLog({ cells }, { ppmScale: 500 }).rows.map(({ runoffEc }) => runoffEc)).toEqual([2.4, 2.2]);
   });
 });
+
+describe("a log of which no row names the columns", () => {
+  const lines = (count: number): unknown[][] => Array.from({ length: count }, (_, at) => [45_778 + at, 2.4]);
+  const headerAsked = (count: number): unknown =>
+    readLog({ cells: lines(count) }).questions.find(({ kind }) => kind === "which row is the header")?.choices;
+
+  it("asks which of its first 5 rows does, or whether none does, and what each column holds", () => {
+    expect(headerAsked(2)).toEqual(["row 1", "row 2", "none"]);
+    expect(headerAsked(9)).toEqual(["row 1", "row 2", "row 3", "row 4", "row 5", "none"]);
+    expect(readLog({ cells: lines(2) }).questions.slice(1).map(({ columns }) => columns)).toEqual([[0], [1]]);
+  });
+
+  it("asks no more about the row once that is answered with none", () => {
+    const { questions } = readLog({ cells: lines(2) }, { headerRow: -1 });
+    expect(questions.map(({ kind, columns }) => [kind, columns])).toEqual([["what is this column", [0]], ["what is this column", [1]]]);
+  });
+});
+
+describe("a sheet that seems to run across", () => {
+  const kindsOf = (cells: readonly (readonly unknown[])[], answers = {}): string[] =>
+    readLog({ cells }, answers).questions.map(({ kind }) => kind);
+  const pots = [["Date", "Pot 1 EC", "Pot 2 EC"], [45_778, 2.4, 2.6], [45_779, 2.5, 2.7]];
+  const down = [["Feed EC", 1.6, 1.6, 1.7], ["Runoff EC", 2.4, 2.4, 2.5]];
+
+  it("is read as it is answered to be, by its header or by its columns", () => {
+    expect(kindsOf(pots)).toEqual(["layout"]);
+    expect(kindsOf(pots, { headerRow: 0 })).not.toContain("layout");
+    const columns = { 0: { quantity: "date" }, 1: { quantity: "runoff EC" }, 2: { quantity: "other" } } as const;
+    expect(readLog({ cells: pots }, { columns }).rows.map(({ day, runoffEc }) => [day, runoffEc])).toEqual([[45_778, 2.4], [45_779, 2.5]]);
+  });
+
+  it("has three dates across, or two weeks: neither two dates, nor figures under no date", () => {
+    expect(kindsOf([["Date", "2025-05-01", "2025-05-02", "2025-05-03"], ...down])).toEqual(["layout"]);
+    expect(kindsOf([["", "Week 1", "Week 2"], ...down])).toEqual(["layout"]);
+    expect(kindsOf([["Date", "2025-05-01", "2025-05-02"], ...down.map((row) => row.slice(0, 3))])).not.toContain("layout");
+    expect(kindsOf(down)).not.toContain("layout");
+  });
+});
+
+describe("a lone word below the readings", () => {
+  it("of what another column could be called begins no second table", () => {
+    const cells = [["Date", "Runoff EC", "Notes"], [45_778, 2.4, ""], ["", "", "Runoff pH"], [45_779, 2.5, ""]];
+    expect(readLog({ cells }).rows.flatMap(({ runoffEc }) => runoffEc ?? [])).toEqual([2.4, 2.5]);
+  });
+});
