@@ -4,7 +4,7 @@ import {
   leachingFraction, leachingShare, litres, millivolts, percentPerCelsius, ph, photonFlux, ppm, ppmScale, type QuantityName, rounded,
   sheetDate, solutionCelsius, stockStrength, written,
 } from "../../src/index";
-import { type Check } from "../../src/quantities";
+import { type Check, quantities } from "../../src/quantities";
 import { expectRefusal } from "./refused";
 
 describe("a quantity", () => {
@@ -67,6 +67,19 @@ const plausible: readonly (readonly [name: QuantityName, low: number, high: numb
 it.each(plausible)("%s is believed from %d to %d, both still in it", (name, low, high) => {
   expect([isPlausible(low, name), isPlausible(high, name)]).toEqual([true, true]);
   expect([isPlausible(low - 1e-3, name), isPlausible(high + 1e-3, name), isPlausible(NaN, name)]).toEqual([false, false, false]);
+});
+
+/** The smallest step that is told apart: bench meters, a jug's mark of 10 mL, a drop test of alkalinity; common practice. */
+const steps: readonly (readonly [name: QuantityName, step: number])[] = [
+  ["ec", 0.01], ["ph", 0.01], ["ppm", 10], ["ppmScale", 1], ["solutionCelsius", 0.1], ["airCelsius", 0.1], ["humidityPercent", 1],
+  ["litres", 0.01], ["saltRatio", 0.01], ["leachingFraction", 0.01], ["alkalinity", 5], ["percentPerCelsius", 0.01], ["millivolts", 1],
+  ["sheetDate", 1], ["days", 1], ["hours", 0.1], ["photonFlux", 1], ["dailyLight", 0.1], ["waterings", 0.1], ["labelPercent", 0.01],
+  ["gramsPerLitre", 0.01], ["stockStrength", 0.001],
+];
+
+it.each(steps)("%s is told apart in steps of %d, which are shown", (name, step) => {
+  expect(quantities[name].resolution).toBe(step);
+  expect(parseFloat(written(step, name).replace("pH ", ""))).toBe(step);
 });
 
 describe("written", () => {
