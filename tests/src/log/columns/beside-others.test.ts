@@ -21,6 +21,7 @@ describe("a bare column beside others of its measure", () => {
       .toEqual(["asks input pH or runoff pH", "asks input pH or runoff pH"]);
     expect(columnsOf(["Date", "pH 2", "Runoff pH"], [45_778, 5.8, 6.1])[1]).toBe("asks input pH or runoff pH");
     expect(columnsOf(["Date", "Tray pH", "Runoff pH"], [45_778, 5.8, 6.1])[1]).toBe("asks input pH or runoff pH");
+    expect(columnsOf(["Date", "Runoff mL/m2", "Feed L"], [45_778, 300, 2])[1]).toBe("asks input volume or runoff volume");
   });
 });
 
@@ -84,6 +85,7 @@ describe("two columns of one quantity", () => {
   it("the plain one is read, whichever stands first; the other is asked where it is an EC, a pH or a volume", () => {
     expect(columnsOf(["Date", "Runoff EC 2", "Runoff EC"], [45_778, 2.3, 2.4])).toEqual(["date", "asks runoff EC", "runoff EC"]);
     expect(columnsOf(["Date", "Runoff pH", "Runoff pH pen"], [45_778, 6, 6.1])).toEqual(["date", "runoff pH", "asks runoff pH"]);
+    expect(columnsOf(["Date", "Runoff pH pen", "Runoff pH"], [45_778, 6.1, 6])).toEqual(["date", "asks runoff pH", "runoff pH"]);
     expect(columnsOf(["Date", "Runoff L morning", "Runoff L"], [45_778, 1, 2])).toEqual(["date", "asks runoff volume", "runoff volume"]);
   });
 

@@ -49,6 +49,8 @@ describe("why a column is in its unit", () => {
 
   it("names the figures that make it ask", () => {
     expect(whyOf("Runoff EC", 240, 240)).toContain("figures near 240 could be uS/cm or ppm");
+    expect(whyOf("Runoff EC", 20, 20)).toContain("figures near 20 are brine in mS/cm, or tenths (CF)");
+    expect(whyOf("Runoff EC", 21, 21)).toContain("figures near 21 could be uS/cm or ppm");
     expect(whyOf("Runoff EC", 16, 16)).toContain("figures near 16 are brine in mS/cm, or tenths (CF)");
     expect(whyOf("Runoff EC mS/cm", 240, 240)).toContain("says mS/cm, and its figures near 240 cannot be that");
     expect(whyOf("Runoff ppm (500)", 1.2, 1.2)).toContain("says ppm, and figures near 1.2 cannot be that");

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formatUnit, isDateFormat } from "../../../../src/log/columns/sample";
+import { formatUnit, isDateFormat, sampleColumn } from "../../../../src/log/columns/sample";
 import { readLog } from "../../../../src/index";
 
 /** The unit of one column and its readings in mS/cm, L or C. */
@@ -79,6 +79,11 @@ describe("the middle of a column", () => {
 
   it("is that of the figures without a unit of their own, where some have one", () => {
     expect(likeOf(2, 3, "2400 uS/cm", 4)).toBe("figures near 3 are mS/cm");
+  });
+
+  it("is that of all in the column's unit, where each has its own and no unit has most", () => {
+    expect(sampleColumn({ cells: [["2.4 mS/cm"], ["2600 uS/cm"]] }, 0, 0).median).toBeCloseTo(2.5, 12);
+    expect(sampleColumn({ cells: [["68 F"], ["22 C"]] }, 0, 0).median).toBeCloseTo(21, 12);
   });
 
   it("is learned from rows all over a long log", () => {
