@@ -1,6 +1,6 @@
 import { missingWords } from "../../cells/missing-words";
 import { readOnce } from "../../cells/read-once";
-import { isBlank, plain } from "../../cells/text";
+import { plain } from "../../cells/text";
 import { type LogEvent, type PlantLook } from "../log";
 import { eventsIn } from "../notes/notes";
 import { type CellProblem } from "../reading";
@@ -18,7 +18,6 @@ export type CellReader = (
 /** Puts how the plant looks, 0 to 3, into the row. */
 export function plantReader(column: number, look: keyof PlantLook): CellReader {
   return (cell, row, { draft, problems }) => {
-    if (isBlank(cell)) return false;
     const found = plantCell(cell);
     if (found === undefined) return false;
     if ("reason" in found) problems.push({ row, column, used: false, reason: found.reason });
