@@ -61,13 +61,15 @@ function dateOfNumber(cell: number, date1904: boolean): DateCell {
 
 function either(found: RegExpExecArray): DateCell {
   const year = fullYear(found[4]);
-  if (year < oldestFiguresYear) return none("is not a date of a log: type the year with four digits");
+  const isShort = found[4]?.length === 2;
+  if (isShort && year < oldestFiguresYear) return none("is not a date of a log: type the year with four digits");
+  if (!(year >= years[0] && year <= years[1])) return none(`lies in the year ${year}`);
   return {
     kind: "either",
     first: Number(found[1]),
     second: Number(found[3]),
     year,
-    shortYear: found[4]?.length === 2,
+    shortYear: isShort,
     dots: found[2] === ".",
     part: timePart(found[5]),
   };

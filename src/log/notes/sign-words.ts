@@ -32,7 +32,7 @@ export const signWords: readonly SignWords[] = [
   },
   {
     kind: "drooping",
-    says: /\b(?:droop\w*|sagging|blatter hangen|hangende? bl\w+|hojas caidas|feuilles (?:re)?tombantes)\b/,
+    says: /\b(?:droop\w*|sagging|leaves (?:\w+ )?hang\w*|hang(?:s|ing)? (?:down|limp)|blatter hangen|hangende? bl\w+|hojas caidas|feuilles (?:re)?tombantes)\b/,
   },
   {
     kind: "not drinking",
@@ -42,7 +42,7 @@ export const signWords: readonly SignWords[] = [
   { kind: "tip burn", says: /\b(?:tip ?burn|leaf burn|leaves burn\w*|scorched leaves|salt burn)\b/ },
   {
     kind: "leaf spots",
-    says: /\b(?:spots?|spott(?:y|ed|ing)|speckl\w*|bronz\w*|blotch\w*|flecken|manchas|taches|vlekken)\b.*\b(?:lea\w*|foliage|bl\w+|hojas|feuilles)\b|\b(?:lea\w+|foliage)\b.*\b(?:spots?|spotted|speckl\w*|bronz\w*|blotch\w*)\b/,
+    says: /\bwhite powder\b|\bmildew\w*|\b(?:burnt|dead|brown) patches\b|\b(?:spots?|spott(?:y|ed|ing)|speckl\w*|bronz\w*|blotch\w*|flecken|manchas|taches|vlekken)\b.*\b(?:lea\w*|foliage|bl\w+|hojas|feuilles)\b|\b(?:lea\w+|foliage)\b.*\b(?:spots?|spotted|speckl\w*|bronz\w*|blotch\w*)\b/,
   },
   {
     kind: "interveinal yellowing",
@@ -103,7 +103,7 @@ export const signWords: readonly SignWords[] = [
   {
     kind: "heavy pot",
     says: new RegExp(
-      `\\b${pot}\\b (?:\\w+ ){0,2}(?:heavy|wet|soaked|soggy|waterlogged|schwer|nass|pesada)\\b|\\b(?:heavy|wet|soggy|waterlogged) ${pot}\\b|\\b(?:overwater\\w*|waterlogged|soggy|standing water|water (?:\\w+ )?(?:stands?|pools|sits) (?:on|in)|stay(?:s|ing)? wet|always wet|never dr(?:y|ies)|though wet|but wet)\\b`,
+      `\\b${pot}\\b (?:\\w+ ){0,2}(?:heavy|wet|soaked|soggy|waterlogged|schwer|nass|pesada)\\b|\\b(?:heavy|wet|soggy|waterlogged) ${pot}\\b|\\b(?:overwater\\w*|waterlogged|soggy|standing water|water (?:\\w+ )?(?:stands?|pools|sits) (?:on|in)|stay(?:s|ing)? wet|(?:tray|saucer)s? (?:\\w+ )?full|${pot} stands? in (?:\\w+ )?water|always wet|never dr(?:y|ies)|though wet|but wet)\\b`,
     ),
   },
   {

@@ -93,6 +93,14 @@ describe("dates of a log", () => {
     expect(readLog({ cells }).rows.map(({ day }) => day)).toEqual([undefined, undefined, 45_427, 45_428]);
   });
 
+  // 13 and 14 May 2005 are days 38485 and 38486 of a sheet: 1 January 2005 is 38353, and 132 days lie between.
+  it("reads a year of four digits, however long ago, and says of 1905 that it is no year of a log", () => {
+    const cells = [["Date", "Runoff EC mS/cm"], ["13/5/2005", 2.1], ["14/5/2005", 2.2], ["15/5/1905", 2.3]];
+    const { rows, problems } = readLog({ cells });
+    expect(rows.map(({ day }) => day)).toEqual([38_485, 38_486, undefined]);
+    expect(problems.map(({ reason }) => reason)).toEqual([expect.stringContaining("lies in the year 1905")]);
+  });
+
   it("asks whether 3/5/2024 is in March or in May when no date of the column tells", () => {
     const reading = readLog({ cells: [["Date", "Runoff EC mS/cm"], ["3/5/2024", 2.1], ["4/5/2024", 2.2]] });
     expect(reading.questions.map(({ kind }) => kind)).toEqual(["date order"]);
