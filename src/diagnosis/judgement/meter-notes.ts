@@ -20,7 +20,7 @@ const isDenied = /\b(?:no|not|never|isnt|wasnt|doesnt|didnt|without|if|whether)\
 
 /** "7.8 in the 7.00 buffer": what a pen shows in a buffer, and the buffer. */
 const inBuffer =
-  /\b(\d{1,2}(?:[.,]\d+)?) in (?:the |a )?(4[.,]0\d?|6[.,]86|7[.,]0\d?|9[.,]18|10[.,]0\d?|(?:4|7|10)(?= ?(?:buffer|standard|puffer)))(?!\d)/g;
+  /\b(\d{1,2}(?:[.,]\d+)?) in (?:the |a )?(?:ph )?(4[.,]0\d?|6[.,]86|7[.,]0\d?|9[.,]18|10[.,]0\d?|(?:4|7|10)(?= ?(?:buffer|standard|puffer)))(?!\d)/g;
 
 /** "3.8 in the 1.41 standard": what a pen shows in a standard of EC, and the standard in mS/cm. */
 const inStandard =

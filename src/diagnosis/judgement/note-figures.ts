@@ -2,7 +2,8 @@ import { plain } from "../../cells/text";
 
 /** Figures that growers write into notes: of the water, which has no column of its own in most logs. */
 const figures = {
-  alkalinity: /\b(?:alk|alkalinity|alkalinitat|alcalinidad|alcalinite|alkaliniteit|caco3)\D{0,12}(\d{1,4}(?:\.\d+)?)/,
+  alkalinity:
+    /\b(\d{2,4}(?:\.\d+)?) ?(?:ppm|mg ?\/ ?l)?(?: as)? caco3\b|\b(?:alk|alkalinity|alkalinitat|alcalinidad|alcalinite|alkaliniteit|caco3)\D{0,12}(\d{1,4}(?:\.\d+)?)/,
   "water EC":
     /\b(?:water(?:s own|s)?(?: alone| itself| only| by itself)?|(?:well|tap)(?: with [a-z ]{1,20}| alone| itself)?) (?:ec|at|of|reads?|is|has)(?: ec)?\D{0,6}(\d(?:\.\d+)?)(?! ?(?:l|liters?|litres?|ml|gal|c|f|degrees)\b)/,
 } as const;
@@ -14,7 +15,9 @@ export function figureIn(
 ): number | undefined {
   for (let at = entries.length - 1; at >= 0; at--) {
     const notes = entries[at]?.notes;
-    const [, found] = notes === undefined ? [] : (figures[name].exec(plain(notes).replace(/['’]/g, "")) ?? []);
+    const said = notes === undefined ? null : figures[name].exec(plain(notes).replace(/['’]/g, ""));
+    const groups: readonly (string | undefined)[] = said?.slice(1) ?? [];
+    const found = groups.find((group) => group !== undefined);
     if (found !== undefined) return Number(found);
   }
   return undefined;

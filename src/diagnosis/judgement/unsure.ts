@@ -141,5 +141,5 @@ function unsureSteps(facts: Facts, salt: SaltFound | undefined, { isUrgent, inpu
   if (!isHigh || band.medium === "soil") return steps;
   const figures = flushFigures(facts);
   const { ph, target: ec, most: litres } = figures;
-  return [...steps, step("flush", "at the next watering", saltSays.flushIfAgreed(figures), { ph, ec, litres })];
+  return [...steps, step("flush", isScant ? "at the next watering" : "within the hour", saltSays.flushIfAgreed(figures), { ph, ec, litres })];
 }

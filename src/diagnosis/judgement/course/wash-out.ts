@@ -23,17 +23,18 @@ export function washed(facts: Facts, salt: SaltFound, causes: readonly Cause[]):
   const isRebound = causes.includes("rebound after a flush");
   const waits = salt.sure === "sole";
   const says = salt.sure === "sole" ? saltSays.flushIfAgreed : isRebound ? saltSays.flushAgain : saltSays.flush;
-  const flush = step("flush", waits ? "at the next watering" : "now", says(figures), {
+  const flush = step("flush", waits ? "within the hour" : "now", says(figures), {
     ph: figures.ph,
     ec: figures.target,
     litres: figures.most,
   });
   const isFeed = isFeedAtFault(causes);
   const isOnRamp = facts.phase.phase === "after a flush";
+  const lower = isFeed ? weakerFeed(facts, causes) : [];
   return [
-    ...(isFeed ? weakerFeed(facts, causes) : []),
+    ...lower,
     flush,
-    ...(isFeed || isOnRamp ? [] : [startAfter(facts)]),
+    ...(lower.length > 0 || isOnRamp ? [] : [startAfter(facts)]),
     ...readingsAfter(),
     ...runoffSteps(facts, causes),
   ];
@@ -56,7 +57,8 @@ export function thinned(facts: Facts, causes: readonly Cause[]): CourseStep[] {
   const { water, feed } = facts;
   const wanted = feed.waterIsSalty ? wantedOnSaltyWater : wantedRunoff;
   const share = Math.min(wantedOnSaltyWater, Math.max(wanted, water.share ?? 0));
-  const isFeed = isFeedAtFault(causes);
+  const lower = isFeedAtFault(causes) || feed.ec === undefined ? weakerFeed(facts, causes) : [];
+  const isFeed = isFeedAtFault(causes) && lower.length > 0;
   const weak = step(
     "let more run off",
     "at the next watering",
@@ -67,7 +69,7 @@ export function thinned(facts: Facts, causes: readonly Cause[]): CourseStep[] {
     ? [step("water more often", "at the next watering", saltSays.moreOften)]
     : [];
   return [
-    ...(isFeed || feed.ec === undefined ? weakerFeed(facts, causes) : []),
+    ...lower,
     ...(isFeed ? [] : [weak]),
     ...often,
     measureNext(),

@@ -5,6 +5,8 @@ import { saltSays } from "../says/salt-says";
 import { feedThatFits } from "./feed-target";
 import { step } from "./step";
 
+/** To lower a feed by less than this is no order. */
+const sameFeed = 0.95;
 /** A tank topped up with feed within so many readings is what raised it. Common practice. */
 const lately = 3;
 
@@ -18,6 +20,7 @@ export function weakerFeed(facts: Facts, causes: readonly Cause[]): CourseStep[]
   const comesBack = entries.slice(-lately).some(({ events }) => events.some(({ kind }) => kind === "topped up"));
   if (feed.mixedWrong === "strong" && feed.ec !== undefined && causes.includes("feed mixed wrong"))
     return lower("now", saltSays.wrongMix(feed.ec, to), to);
+  if (feed.ec !== undefined && to > sameFeed * feed.ec) return [];
   if (causes.includes("feed too strong"))
     return lower("now", comesBack ? saltSays.topUpPlain(to) : saltSays.weakerFeed(to, feed.ec), to);
   if (feed.ec === undefined && feed.isWaterNow) return [];

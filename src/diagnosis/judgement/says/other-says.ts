@@ -141,8 +141,13 @@ export const flushingSays = {
 } as const;
 
 export const tankSays = {
-  dilute: (ec: number, to: number, share: number): string =>
-    `The tank stands at ${ecText(ec)}. Thin it with plain water to about ${feedText(to)}: top it up to its mark first, then let some out and replace it, until ${percentText(share)} of the full tank is new water; in two steps, stirred and measured.`,
+  dilute: (
+    ec: number,
+    { to, share, litres }: { readonly to: number; readonly share: number; readonly litres: number | undefined },
+  ): string =>
+    `The tank stands at ${ecText(ec)}. Thin it with plain water to about ${feedText(to)}: top it up to its mark first, then let some out and replace it, until ${percentText(share)} of the full tank${litres === undefined ? "" : `, ${litresText(litres)},`} is new water; in two steps, stirred and measured.`,
+  phAfterWater: (aim: number): string =>
+    `Water moves the pH too: once the tank is thinned measure it, and set it to ${phText(aim)} then, in small steps, stirred and measured after each. ${acidCaution}`,
   phAfterFeed: (aim: number): string =>
     `The feed moves the pH too: set it to ${phText(aim)} once the feed is in, in small steps, stirred and measured after each. ${acidCaution}`,
   thinToFill: (to: number): string =>

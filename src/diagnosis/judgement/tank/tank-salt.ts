@@ -17,29 +17,32 @@ export function tooSalty(
   ec: number,
   { acidity, reasons }: { readonly acidity: AcidityFound; readonly reasons: readonly string[] },
 ): Conclusion {
-  const { band, plant, feed } = facts;
+  const { band, plant, feed, options } = facts;
   const multiple = ec / band.ec[1];
   const isFar = multiple > strongMultiple;
   const waterEc = feed.waterEc ?? 0;
   const to = Math.max(middleOf(band), waterEc);
   const share = to > waterEc ? (ec - to) / (ec - waterEc) : 1;
+  const litres = options.containerLitres === undefined ? undefined : share * options.containerLitres;
   const isDosed = facts.evidence.slice(-2).some(isDosing);
   const change = isOld(facts) || plant.failing || multiple >= extremeMultiple;
+  const isPh = isNamed(acidity);
   const bySalt: Urgency = plant.failing ? "now" : isFar || plant.ill ? "today" : "next watering";
   const urgency = mostUrgent(bySalt, acidity.urgency);
   const steps = [
     ...stirred(facts),
-    step("dilute the tank", isFar || plant.ill ? "now" : "at the next watering", tankSays.dilute(ec, to, share), {
+    step("dilute the tank", isFar || plant.ill ? "now" : "at the next watering", tankSays.dilute(ec, { to, share, litres }), {
       ec: to,
       share,
+      litres,
     }),
     ...(isDosed ? [step("lower the feed", "at the next watering", tankSays.dosedTooMuch)] : []),
     ...(change ? [step("change the tank", "in 3 to 7 days", tankSays.change)] : []),
     ...(plant.failing ? [lookAtRoots(facts), easeLoad(facts)] : []),
     measureTank(),
+    ...(isPh ? [step("measure again now", "48 h after", tankSays.phAfterWater(band.phAim))] : []),
   ];
-  const verdict =
-    acidity.degree !== "none" && acidity.sure !== "once" ? "salt buildup and pH out of range" : "salt buildup";
+  const verdict = isPh ? "salt buildup and pH out of range" : "salt buildup";
   return {
     verdict,
     urgency,
@@ -56,7 +59,7 @@ export function tooWeak(
 ): Conclusion {
   const to = middleOf(facts.band);
   const ph = facts.band.phAim;
-  const isPh = acidity.degree !== "none" && acidity.sure !== "once";
+  const isPh = isNamed(acidity);
   return {
     verdict: "short of feed",
     urgency: mostUrgent("next watering", facts.plant.ill ? "today" : "none"),
@@ -70,6 +73,8 @@ export function tooWeak(
     reasons,
   };
 }
+
+const isNamed = ({ degree, sure }: AcidityFound): boolean => degree !== "none" && sure !== "once";
 
 /** What to aim at in a tank: the middle of the band. */
 const middleOf = ({ ec: [low, high] }: Band): number => (low + high) / 2;
