@@ -61,6 +61,13 @@ describe("water beside the feed", () => {
     expect(columnsOf(["Date", "Water EC", "Water pH"], [45_778, 1.6, 6]).slice(1)).toEqual(["input EC", "input pH"]);
   });
 
+  it("stays what it is answered to be, and is asked about where no word says what was measured", () => {
+    const cells = [["Date", "Water EC", "Tank EC"], [45_778, 0.4, 1.6]];
+    expect(readLog({ cells }, { columns: { 1: { quantity: "input EC" } } }).columns[1]?.quantity).toBe("input EC");
+    expect(columnsOf(["Date", "Water", "Drain", "Runoff pH"], [45_778, 2, 3, 6]).slice(1, 3))
+      .toEqual(["asks input EC or input pH or input volume", "asks runoff EC or runoff pH or runoff volume"]);
+  });
+
   it("is another column than the feed's, even where both speak of water", () => {
     expect(columnsOf(["Date", "Feed water EC", "Runoff EC"], [45_778, 1.6, 2.4])[1]).toBe("input EC");
     for (const [one, other] of [["Feed water EC", "Tank EC"], ["Input water EC", "Tank EC"], ["Tank water EC", "Feed EC"]] as const)
