@@ -41,10 +41,10 @@ function readUnder(grid: LogGrid, header: Header | undefined, answers: LogAnswer
   const headers: ColumnHeader[] = Array.from({ length: width }, (_, column) =>
     header === undefined ? noHeader(grid, column) : columnHeader(grid, header, column),
   );
-  const samples = headers.map(({ meaning }, column) =>
-    sampleColumn(grid, column, firstRow, dividesThousands(meaning.unit)),
-  );
-  const { columns, questions } = readColumns({ headers, samples, answers, grid, firstRow });
+  const looks = headers.map((header, column) =>
+    ({ header, sample: sampleColumn(grid, column, firstRow, dividesThousands(header.meaning.unit)) }));
+  const samples = looks.map(({ sample }) => sample);
+  const { columns, questions } = readColumns({ looks, answers, grid, firstRow });
   const date = columns.find(({ quantity, read }) => read && quantity === "date");
   const statedOrder = date === undefined ? undefined : headers[date.column]?.meaning.dateOrder;
   const reader = rowReader({ grid, firstRow, columns, samples, answers, statedOrder });

@@ -26,8 +26,8 @@ const measureOfQuantity = (quantity: LogQuantity): Measure | undefined =>
   (["EC", "pH", "volume", "temperature", "humidity"] as const).find((measure) => quantity.endsWith(measure));
 
 export interface ColumnSource {
-  readonly headers: readonly ColumnHeader[];
-  readonly samples: readonly ColumnSample[];
+  /** The words over each column, and what its cells tell. */
+  readonly looks: readonly { readonly header: ColumnHeader; readonly sample: ColumnSample }[];
   readonly answers: LogAnswers;
   readonly grid: LogGrid;
   /** The first row below the header. */
@@ -36,9 +36,9 @@ export interface ColumnSource {
 
 /** What each column holds, and what has to be asked. */
 export function readColumns(
-  { headers, samples, answers, grid, firstRow }: ColumnSource,
+  { looks, answers, grid, firstRow }: ColumnSource,
 ): { readonly columns: readonly ColumnReading[]; readonly questions: readonly LogQuestion[] } {
-  let columns = headers.map((header, column) => firstLook(column, header, samples[column], answers.columns?.[column]));
+  let columns = looks.map(({ header, sample }, column) => firstLook(column, header, sample, answers.columns?.[column]));
   columns = [...settleSides(columns, grid, firstRow)];
   columns = columns.map((column) => byElimination(column, columns));
   columns = columns.map((column) => besideHumidity(column, columns));
@@ -55,20 +55,9 @@ export function readColumns(
   return { columns: units.map(({ reading }) => reading), questions: [...asked, ...unitQuestions(units)] };
 }
 
-const noSample: ColumnSample = {
-  filled: 0,
-  numbers: 0,
-  dates: 0,
-  median: undefined,
-  unit: undefined,
-  figures: [],
-  dateLike: 0,
-  weekdays: false,
-  sentences: false,
-  changes: false,
-};
-
-function firstLook(column: number, header: ColumnHeader, sample = noSample, answer: ColumnAnswer | undefined): Column {
+function firstLook(
+  column: number, header: ColumnHeader, sample: ColumnSample, answer: ColumnAnswer | undefined,
+): Column {
   const proposal = propose(header.meaning);
   if (answer === undefined) return { ...proposal, column, header, sample, answer };
   const { quantity } = answer;
