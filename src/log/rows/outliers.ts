@@ -89,7 +89,7 @@ function slips(vessels: readonly (readonly Draft[])[], field: Field, { column }:
     for (const [at, draft] of read.entries()) {
       if (isLike(values[at], values[at - 1] ?? values[at + 1])) continue;
       const usual = usualAround(values, at);
-      const times = usual === undefined ? 1 : Number(values[at]) / usual;
+      const times = Number(values[at]) / Number(usual);
       const isOdd =
         times >= slipTimes || (times <= 1 / slipTimes && (field === "runoffEc" || draft.events.length === 0));
       if (!isOdd) continue;
