@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readLog } from "../../../src/index";
+import { logQuantities, readLog } from "../../../src/index";
 
 describe("readLog", () => {
   it("reads a plain log of two days: EC 2.4 and 2.1 mS/cm at the runoff", () => {
@@ -29,7 +29,8 @@ describe("a log of which no row names the columns", () => {
   it("asks which of its first 5 rows does, or whether none does, and what each column holds", () => {
     expect(headerAsked(2)).toEqual(["row 1", "row 2", "none"]);
     expect(headerAsked(9)).toEqual(["row 1", "row 2", "row 3", "row 4", "row 5", "none"]);
-    expect(readLog({ cells: lines(2) }).questions.slice(1).map(({ columns }) => columns)).toEqual([[0], [1]]);
+    const columns = readLog({ cells: lines(2) }).questions.slice(1);
+    expect(columns.map((question) => [question.columns, question.choices])).toEqual([[[0], logQuantities], [[1], logQuantities]]);
   });
 
   it("asks no more about the row once that is answered with none", () => {
@@ -53,6 +54,7 @@ describe("a sheet that seems to run across", () => {
 
   it("has three dates across, or two weeks: neither two dates, nor figures under no date", () => {
     expect(kindsOf([["Date", "2025-05-01", "2025-05-02", "2025-05-03"], ...down])).toEqual(["layout"]);
+    expect(kindsOf([["Date", "2025-05-01", "", "2025-05-02", "", "2025-05-03"], ...down])).toEqual(["layout"]);
     expect(kindsOf([["", "Week 1", "Week 2"], ...down])).toEqual(["layout"]);
     expect(kindsOf([["Date", "2025-05-01", "2025-05-02"], ...down.map((row) => row.slice(0, 3))])).not.toContain("layout");
     expect(kindsOf(down)).not.toContain("layout");
@@ -63,5 +65,20 @@ describe("a lone word below the readings", () => {
   it("of what another column could be called begins no second table", () => {
     const cells = [["Date", "Runoff EC", "Notes"], [45_778, 2.4, ""], ["", "", "Runoff pH"], [45_779, 2.5, ""]];
     expect(readLog({ cells }).rows.flatMap(({ runoffEc }) => runoffEc ?? [])).toEqual([2.4, 2.5]);
+  });
+});
+
+describe("a row with a figure that cannot be", () => {
+  it("keeps what was left out of it: an EC of 2400 among mS/cm, and a pH of 61", () => {
+    const header = ["Date", "Runoff EC mS/cm", "Runoff pH"];
+    const cells = [header, [45_778, 2.4, 6], [45_779, 2.4, 6], [45_780, 2400, 6], [45_781, 2.4, 61]];
+    expect(readLog({ cells }).rows.map(({ unread }) => unread)).toEqual([
+      undefined, undefined, [expect.stringContaining("runoff EC: 2400")], [expect.stringContaining("runoff pH: pH 61")],
+    ]);
+  });
+
+  it("has all that its notes tell of, of every column of notes", () => {
+    const cells = [["Date", "Runoff EC mS/cm", "Notes", "Remarks"], [45_778, 2.4, "flushed", "leaves limp"]];
+    expect(readLog({ cells }).rows[0]?.events.map(({ kind }) => kind)).toEqual(["flush", "wilting"]);
   });
 });

@@ -11,6 +11,8 @@ describe("notes on the plant", () => {
     ["leaves limp", ["wilting"]],
     ["leaves droop, pots heavy", ["drooping", "heavy pot"]],
     ["tips burnt", ["tip burn"]],
+    ["leaf-tips burnt", ["tip burn"]],
+    ["new-growth clean", ["clean new growth"]],
     ["edges of old leaves brown", ["tip burn"]],
     ["bronze spots on the lower leaves", ["leaf spots"]],
     ["youngest leaves yellow between green veins", ["interveinal yellowing", "pale new growth"]],
