@@ -21,6 +21,10 @@ describe("a column of the reading's day", () => {
     expect(columnsOf(["", "Runoff EC", "Runoff pH"], [may(1), 2.4, 6], [may(2), 2.5, 6])[0]).toBe("date");
   });
 
+  it("is the one that is called a date, whatever else it is called, before one that is called a time", () => {
+    expect(readAs(["Time", "Date Smith"], ...twoDays)[1]).toBe("date");
+  });
+
   it("has dates in four cells of five at least where its words name none; in fewer it is asked about", () => {
     expect(readAs(["Wann"], [may(1)], [may(2)], [may(3)], [may(4)], ["soon"])).toEqual(["date"]);
     expect(readAs(["Wann"], [may(1)], [may(2)], [may(3)], ["later"], ["soon"])).toEqual(["asks date"]);

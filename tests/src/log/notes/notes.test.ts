@@ -45,7 +45,7 @@ describe("notes of a log", () => {
     "flush not needed", "flush - not yet", "flush: no", "never flushed", "without flushing", "skipped the flush", "calibration due", "time to calibrate", "calibration overdue", "needs repotting",
     "repot next week", "no feed change", "no change to feed", "feed unchanged", "lights on 6 am", "leaves look light", "light green leaves", "new leaves", "fed as usual", "raised EC?",
     "kein Spülen", "nicht gespült", "sin lavado", "pas de rinçage", "niet gespoeld", "muss gespült werden",
-    "should have flushed", "forgot to flush", "wanted to flush but ran out of water", "flush cancelled", "thinking about a flush", "flush didn't happen", "cannot flush today", "can't calibrate",
+    "did not get it topped up", "should have flushed", "forgot to flush", "wanted to flush but ran out of water", "flush cancelled", "thinking about a flush", "flush didn't happen", "cannot flush today", "can't calibrate",
   ])("%s tells of nothing done", (note) => {
     expect(eventsOf(note)).toEqual([]);
   });
