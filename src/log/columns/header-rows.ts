@@ -85,10 +85,9 @@ function below(shapes: readonly RowShape[], main: RowShape): number[] {
   const rows: number[] = [];
   for (let row = main.row + 1; row < shapes.length; row += 1) {
     const shape = shapes[row];
-    const words = shape !== undefined && shape.figures === 0 && shape.weeks === 0 && shape.filled >= 2;
-    const unitsOrKinds = words && shape.meanings.size * 2 >= shape.filled;
+    if (shape === undefined || shape.figures > 0 || shape.weeks > 0 || shape.filled < 2) break;
+    const unitsOrKinds = shape.meanings.size * 2 >= shape.filled;
     const sidesOnly =
-      words &&
       shape.meanings.size === shape.filled &&
       [...shape.meanings.values()].every(({ strangers }) => strangers === 0);
     if (!unitsOrKinds || (shape.units === 0 && rows.length === 0 && shape.readings === 0 && !sidesOnly)) break;
