@@ -27,7 +27,7 @@ export function settleVessels(columns: readonly Column[], grid: LogGrid, firstRo
   );
   if (!hasRepeats(moments)) return counted;
   const vessels = counted.filter(({ quantity }) => quantity === "vessel");
-  if (vessels.length > 0 && tellsApart(vessels, rows, moments)) return counted;
+  if (tellsApart(vessels, rows, moments)) return counted;
   const candidates = counted.filter((column) => isCandidate(column, rows));
   const helps = helping(candidates, vessels, (some) => tellsApart(some, rows, moments));
   const known = helps.every(({ header }) => knownKinds.some((concept) => header.meaning.concepts.has(concept)));
