@@ -29,10 +29,14 @@ export function wordsAreNotes(column: Column): Column {
   return { ...column, quantity: "notes", choices: [], why: "its cells are words" };
 }
 
-/** Whole sentences that change from row to row are notes, where the words over them name nothing else. */
-export function sentencesAreNotes(column: Column): Column {
+/**
+ * Whole sentences that change from row to row are notes, where the words over them name nothing else and no column is
+ * named as the notes: beside one they may be a plan.
+ */
+export function sentencesAreNotes(column: Column, all: readonly Column[]): Column {
   const { quantity, answer, header, sample } = column;
   const isNamed = [...header.meaning.concepts].some((concept) => concept !== "filler") || header.meaning.unit !== undefined;
+  if (all.some((other) => other.header.meaning.concepts.has("notes"))) return column;
   if (quantity !== "other" || answer !== undefined || isNamed || !sample.sentences || !sample.changes) return column;
   return { ...column, quantity: "notes", choices: [], why: "its cells are sentences" };
 }

@@ -43,7 +43,7 @@ export function readColumns(
   columns = columns.map((column) => byElimination(column, columns));
   columns = columns.map((column) => besideHumidity(column, columns));
   columns = columns.map(wordsAreNotes);
-  columns = columns.map(sentencesAreNotes);
+  columns = columns.map((column) => sentencesAreNotes(column, columns));
   columns = settleVessels(settleDates(columns), grid, firstRow);
   columns = columns.map((column) => waterBesideFeed(column, columns));
   columns = columns.map((column) => extractBesideRunoff(column, columns));
