@@ -34,6 +34,6 @@ const speaking: readonly Concept[] = [
   "feed",
 ];
 
-/** Whether a column names its measure and nothing else at all. */
-export const isBare = ({ concepts, strangers, numbered }: HeaderMeaning): boolean =>
-  strangers === 0 && !numbered && !speaking.some((concept) => concepts.has(concept));
+/** Whether a column names its measure and nothing else at all; a volume of one plant or area is another measure. */
+export const isBare = ({ concepts, strangers, numbered, unit }: HeaderMeaning): boolean =>
+  strangers === 0 && !numbered && unit !== "each" && !speaking.some((concept) => concepts.has(concept));

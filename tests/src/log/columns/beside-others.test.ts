@@ -22,6 +22,7 @@ describe("a bare column beside others of its measure", () => {
     expect(columnsOf(["Date", "pH 2", "Runoff pH"], [45_778, 5.8, 6.1])[1]).toBe("asks input pH or runoff pH");
     expect(columnsOf(["Date", "Tray pH", "Runoff pH"], [45_778, 5.8, 6.1])[1]).toBe("asks input pH or runoff pH");
     expect(columnsOf(["Date", "Runoff mL/m2", "Feed L"], [45_778, 300, 2])[1]).toBe("asks input volume or runoff volume");
+    expect(columnsOf(["Date", "mL per plant", "Feed L"], [45_778, 300, 2])[1]).toBe("asks input volume or runoff volume");
   });
 });
 
