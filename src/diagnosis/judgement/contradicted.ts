@@ -4,7 +4,8 @@ import { elsewhere } from "./course/elsewhere";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { runoffForShy, tooSaltyForCrop } from "./salt-shy";
-import { measureSays, plantSays } from "./says/other-says";
+import { measureSays } from "./says/other-says";
+import { plantSays } from "./says/plant-says";
 import { mostUrgent } from "./urgency";
 
 /** Readings fine, plant not: the plant wins; what was not measured is no comfort. */

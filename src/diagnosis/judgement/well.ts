@@ -16,7 +16,8 @@ import { type SaltFound } from "./salt-found";
 import { pilingUp } from "./piling-up";
 import { runoffForShy, tooSaltyForCrop } from "./salt-shy";
 import { saltSays } from "./says/salt-says";
-import { measureSays, plantSays } from "./says/other-says";
+import { measureSays } from "./says/other-says";
+import { plantSays } from "./says/plant-says";
 
 /**
  * Readings in band: carry on, unless the plant says otherwise, what is poured is out, or the crop is shyer of salt

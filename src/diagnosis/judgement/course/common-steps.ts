@@ -4,7 +4,8 @@ import { type CourseStep } from "../pot-judgement";
 import { type Facts } from "../facts";
 import { rootsAtLeast, rootsAtMost, tankAtMost } from "../limits";
 import { type When } from "../words";
-import { feedSays, measureSays, meterSays, plantSays } from "../says/other-says";
+import { feedSays, measureSays, meterSays } from "../says/other-says";
+import { plantSays } from "../says/plant-says";
 import { step } from "./step";
 import { rampOn } from "./feed-target";
 

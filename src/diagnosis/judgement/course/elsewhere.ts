@@ -2,7 +2,7 @@ import { type LogEventKind } from "../../../log/log";
 import { type CourseStep } from "../pot-judgement";
 import { type Facts } from "../facts";
 import { dryAir, hotAir } from "../limits";
-import { plantSays } from "../says/other-says";
+import { plantSays } from "../says/plant-says";
 import { airOf, isHurtRoot, lookAtPlant, rootTemperature, wordsOn } from "./common-steps";
 import { step } from "./step";
 

@@ -2,7 +2,8 @@ import { type Conclusion } from "../conclusion";
 import { easeLoad, lookAtPlant, measureTank, rootTemperature } from "../course/common-steps";
 import { step } from "../course/step";
 import { type Facts } from "../facts";
-import { plantSays, tankSays } from "../says/other-says";
+import { tankSays } from "../says/other-says";
+import { plantSays } from "../says/plant-says";
 import { type When } from "../words";
 
 /** Good readings and a plant that fails, or weeks of topping up: a steady EC can hide an exhausted solution. */
