@@ -69,6 +69,16 @@ describe.skipIf(!hasBrowser)("the page that npm run workbench serves", () => {
     expect(offered.filter(([file, words]) => file === words)).toEqual([]);
   });
 
+  it("stands one under the other on a screen of 320 px, the pane as wide as the screen", async () => {
+    const usual = page.viewportSize();
+    await page.setViewportSize({ width: 320, height: 700 });
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    const [grid, pane] = await Promise.all([page.locator(".sheet").boundingBox(), page.locator("#pane").boundingBox()]);
+    expect(pane?.width).toBe(320);
+    expect(pane?.y).toBeGreaterThanOrEqual((grid?.y ?? NaN) + (grid?.height ?? NaN));
+    if (usual !== null) await page.setViewportSize(usual);
+  });
+
   it("helps while a formula is typed: =RUNOFF.SALT offers SALTRATIO with its description", async () => {
     await goTo("S2");
     await page.keyboard.type("=RUNOFF.SALTR", { delay: 10 });
