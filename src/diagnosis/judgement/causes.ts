@@ -3,7 +3,7 @@ import { quantities } from "../../quantities";
 import { type AcidityFound } from "./acidity";
 import { releaseOf } from "./release";
 import { type Facts } from "./facts";
-import { isInputPhWrong } from "./input";
+import { isInputPhWrong, isSouredWithin } from "./input";
 import { acidifiedPh, muchAlkalinity, stayingRatio, wantedRunoff } from "./limits";
 import { reboundOf } from "./rebound";
 import { type SaltFound } from "./salt-found";
@@ -53,7 +53,7 @@ export function phCauses(facts: Facts, { side }: AcidityFound): Cause[] {
   return [
     ...when(isInputOut, "input pH out of band"),
     ...when(side === "high" && feed.phSide !== "low" && (isHard || isRaw), "alkalinity suspected"),
-    ...when(side === "low" && (!isInputOut || feed.isAcid), "acid feed suspected"),
+    ...when(side === "low" && (!isInputOut || feed.isAcid || isSouredWithin(facts)), "acid feed suspected"),
   ];
 }
 

@@ -22,6 +22,16 @@ export function isInputPhFar({ feed: { ph, phSide }, band: { ph: [low, high] } }
   return !isBelow(phSide === "low" ? low - ph : ph - high, farPh, quantities.ph.resolution);
 }
 
+/** A pot so far below what is poured is soured by the feed's nitrogen, and not by the pH poured. Common practice. */
+const pastInput = 0.6;
+
+/** The pot has gone further down than what is poured could take it. */
+export function isSouredWithin(facts: Facts): boolean {
+  const { feed, ph } = facts;
+  if (feed.ph === undefined || ph?.side !== "low" || isInputPhFar(facts)) return false;
+  return !isBelow(feed.ph - ph.latest, pastInput, quantities.ph.resolution);
+}
+
 /** What is poured stands on the other side of the band than the pot, and so pulls it back. */
 function isInputCounter({ feed, ph }: Facts): boolean {
   return (feed.phSide === "low" && ph?.side === "high") || (feed.phSide === "high" && ph?.side === "low");

@@ -25,6 +25,9 @@ const inBuffer =
 /** "3.8 in the 1.41 standard": what a pen shows in a standard of EC, and the standard in mS/cm. */
 const inStandard =
   /\b(\d{1,5}(?:[.,]\d+)?)(?: ?m?s(?:\/cm)?)? in (?:the |a )?(1[.,]41\d?|1413|2[.,]76|2760|2[.,]77|12[.,]88|12880)(?:\D|$)/g;
+/** "the 1.413 standard reads 2.15", in this order. */
+const standardReads =
+  /\b(?:standard (?:of )?(1[.,]41\d?|1413|2[.,]7[67]|2760|12[.,]88|12880)|(1[.,]41\d?|1413|2[.,]7[67]|2760|12[.,]88|12880)(?: ?m?s(?:\/cm)?)? standard) (?:reads|shows|read|showed) (?:as )?(\d{1,5}(?:[.,]\d+)?)/g;
 /** By this share a pen may miss its standard and still be used. Common practice; [usgs-nfm] allows 3 %. */
 const mostOffShare = 0.1;
 const micro = 1000;
@@ -45,7 +48,11 @@ export function isMeterOff({ notes }: Entry): boolean {
   const figure = (text: string | undefined): number => Number(text?.replace(",", "."));
   if (statements.some((each) => otherPen.test(each) && !/\b(?:same|too|agrees?)\b(?! (?:cup|sample))/.test(each))) return true;
   const inMillis = (value: number): number => (value > micro / 10 ? value / micro : value);
-  const isStandardOff = [...said.matchAll(inStandard)].some(([, read, standard]) => {
+  const readings = [
+    ...[...said.matchAll(inStandard)].map(([, read, standard]) => [read, standard]),
+    ...[...said.matchAll(standardReads)].map(([, one, other, read]) => [read, one ?? other]),
+  ];
+  const isStandardOff = readings.some(([read, standard]) => {
     const [shown, meant] = [inMillis(figure(read)), inMillis(figure(standard))];
     return Math.abs(shown - meant) > mostOffShare * meant;
   });

@@ -54,7 +54,7 @@ export interface PhaseFound {
 export function phaseOf(entries: readonly Entry[], size: PotSize): PhaseFound {
   const filled = entries.filter(isFilled);
   const isFlush = flushFinder(filled, size);
-  const flushed = filled.map(isFlush);
+  const flushed = withItsPortions(filled, filled.map(isFlush));
   const last = flushed.lastIndexOf(true);
   const plain = last < 0 ? filled : filled.filter((_, at) => flushed[at] !== true);
   if (last < 0)
@@ -114,6 +114,30 @@ function flushFinder(filled: readonly Entry[], { containerLitres, medium }: PotS
 function usualFeedOf(filled: readonly Entry[]): number {
   const feeds = filled.flatMap(({ inputEc }) => (inputEc !== undefined && inputEc >= weakestFeedEc ? [inputEc] : []));
   return feeds.length === 0 ? 0 : median(feeds);
+}
+
+/** Portions of one flush follow within two hours, in days, alike in water and litres. Common practice. */
+const nextPortionDays = 2.1 / 24;
+const sameWater = 0.2;
+const samePour = 0.5;
+
+/** The rows that go on with a flush whose word was written once. */
+function withItsPortions(filled: readonly Entry[], found: readonly boolean[]): readonly boolean[] {
+  const flushed = [...found];
+  filled.forEach((entry, at) => {
+    const before = filled[at - 1];
+    if (flushed[at] !== true && flushed[at - 1] === true && before !== undefined)
+      flushed[at] = isNextPortion(before, entry);
+  });
+  return flushed;
+}
+
+function isNextPortion(before: Entry, entry: Entry): boolean {
+  const days = daysBetween(before, entry);
+  const { inputEc: ec, inputLitres: litres } = entry;
+  if (days === undefined || !(days > 0 && days <= nextPortionDays) || ec === undefined) return false;
+  const isSameWater = before.inputEc !== undefined && Math.abs(ec - before.inputEc) <= sameWater * before.inputEc;
+  return isSameWater && (litres === undefined || litres >= samePour * (before.inputLitres ?? 0));
 }
 
 /** The first row of the flush that ends at `last`. */

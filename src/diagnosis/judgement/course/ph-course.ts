@@ -7,7 +7,7 @@ import { type CourseStep } from "../pot-judgement";
 import { type Cause } from "../words";
 import { type AcidityFound } from "../acidity";
 import { type Facts } from "../facts";
-import { mendInputPh } from "../input";
+import { isSouredWithin, mendInputPh } from "../input";
 import { measureSays } from "../says/other-says";
 import { plantSays } from "../says/plant-says";
 import { phSays } from "../says/ph-says";
@@ -44,7 +44,7 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
     ...(acidity.sure === "sole" || ec?.side === "high" ? measureTwice().slice(0, 1) : []),
   ];
   if (band.medium === "soil") return [...first, step("test the medium", "now", measureSays.testSoil), isLater];
-  const isAcid = acidity.side === "low" && feed.isAcid;
+  const isAcid = acidity.side === "low" && (feed.isAcid || isSouredWithin(facts));
   const mended = isAcid ? [] : mendInputPh(facts);
   const roots = plant.ill ? [lookBy(facts, acidity)] : [];
   return [
