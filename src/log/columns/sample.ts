@@ -4,7 +4,8 @@ import { dateCell } from "../dates/date-cell";
 import { numberCell } from "../../cells/number-cell";
 import { type LogGrid } from "../reading";
 import { isBlank, plain } from "../../cells/text";
-import { findUnit, isReadable, type LogUnit, measureOf, type WrittenUnit } from "../../cells/units";
+import { formatUnit, isDateFormat } from "./number-format";
+import { isReadable, type LogUnit, measureOf, type WrittenUnit } from "../../cells/units";
 
 /** Cells looked at in one column to learn its magnitude: enough for a median, few enough for a long log. */
 const cellsSampled = 400;
@@ -35,19 +36,6 @@ export interface ColumnSample {
 export interface Figure {
   readonly value: number;
   readonly unit?: WrittenUnit | undefined;
-}
-
-const dateFormat = /(?:^|[^a-z])(?:d{1,4}|y{2,4})(?:[^a-z]|$)/i;
-
-/** Whether a number format shows dates; what stands in quotes or brackets is not part of the code. */
-export const isDateFormat = (format: string | undefined): boolean =>
-  format !== undefined && dateFormat.test(format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, " "));
-
-/** The unit that a number format writes behind the figure: `0.0 "mS/cm"`. */
-export function formatUnit(format: string | undefined): WrittenUnit | undefined {
-  if (format === undefined || format === "" || format === "General" || isDateFormat(format)) return undefined;
-  const shown = [...format.matchAll(/"([^"]*)"|\\(.)/g)].map((found) => found[1] ?? found[2] ?? "").join("");
-  return findUnit(format.includes("%") ? "%" : shown).unit;
 }
 
 /** Samples a column evenly over the rows of readings. */

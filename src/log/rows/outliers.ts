@@ -2,11 +2,10 @@ import { holds } from "../columns/holds";
 import { type LogQuantity } from "../log";
 import { type CellProblem, type ColumnReading } from "../reading";
 import { type Draft } from "./draft";
+import { inAnotherUnit, type Multiple, threeFigures } from "./other-units";
 
 /** So many times the readings around it, or so small a part of them: a decimal point that slipped. Common practice. */
 const slipTimes = 8;
-/** Two kinds of figures this far apart are in two units, whatever happened in the pot. Common practice. */
-const unitTimes = 100;
 /** Readings before and after one, of the same vessel, that tell what is usual there. */
 const reach = 2;
 
@@ -16,9 +15,7 @@ const multiples = [
   ["runoff EC", "runoffEc"],
   ["input volume", "inputLitres"],
   ["runoff volume", "runoffLitres"],
-] as const satisfies readonly (readonly [LogQuantity, keyof Draft])[];
-
-type Field = (typeof multiples)[number][1];
+] as const satisfies readonly (readonly [LogQuantity, Multiple])[];
 
 /**
  * Finds what stands out from its neighbours: 450 L among 0.4, 12 mS/cm among 1.4. What must be another unit is left
@@ -33,53 +30,8 @@ export function dropOutliers(rows: readonly Draft[], columns: readonly ColumnRea
   });
 }
 
-/**
- * The smaller of two groups of figures with a gap of a hundred times between them; the later one where they are as
- * many.
- */
-function inAnotherUnit(rows: readonly Draft[], field: Field, { column, unit }: ColumnReading): CellProblem[] {
-  if (!mayHoldTwoUnits(rows, field)) return [];
-  const filled = rows.filter((row) => (row[field] ?? 0) > 0);
-  const sorted = Float64Array.from(filled, (row) => Number(row[field])).sort();
-  const at = sorted.findIndex((value, place) => place > 0 && value >= (sorted[place - 1] ?? 0) * unitTimes);
-  const limit = sorted[at];
-  if (limit === undefined) return [];
-  const [low, high] = [
-    filled.filter((row) => Number(row[field]) < limit),
-    filled.filter((row) => Number(row[field]) >= limit),
-  ];
-  const isHighOdd =
-    high.length < low.length || (high.length === low.length && (high[0]?.row ?? 0) > (low[0]?.row ?? 0));
-  const [odd, usual] = isHighOdd ? [high, low] : [low, high];
-  const like = round(Number(usual[Math.floor(usual.length / 2)]?.[field]));
-  return odd.map((draft) => {
-    const value = round(Number(draft[field]));
-    draft[field] = undefined;
-    return {
-      row: draft.row,
-      column,
-      used: false,
-      reason: `${value} among readings near ${like} ${engineUnit(unit)}: in another unit? It is not converted`,
-    };
-  });
-}
-
-/** Whether the largest figure is a hundred times the least: seldom, and nothing else needs to be sorted. */
-function mayHoldTwoUnits(rows: readonly Draft[], field: Field): boolean {
-  let [least, greatest] = [Infinity, 0];
-  for (const row of rows) {
-    const value = row[field] ?? 0;
-    if (value > 0 && value < least) least = value;
-    if (value > greatest) greatest = value;
-  }
-  return greatest >= least * unitTimes;
-}
-
-const engineUnit = (unit: ColumnReading["unit"]): string =>
-  ["L", "mL", "gal", "qt", "fl oz"].includes(String(unit)) ? "L" : "mS/cm";
-
 /** Single EC readings far above, and for the runoff also far below, what the same vessel shows before and after. */
-function slips(vessels: readonly (readonly Draft[])[], field: Field, { column }: ColumnReading): CellProblem[] {
+function slips(vessels: readonly (readonly Draft[])[], field: Multiple, { column }: ColumnReading): CellProblem[] {
   if (field !== "inputEc" && field !== "runoffEc") return [];
   const found: CellProblem[] = [];
   for (const own of vessels) {
@@ -88,12 +40,12 @@ function slips(vessels: readonly (readonly Draft[])[], field: Field, { column }:
     const values = read.map((row) => Number(row[field]));
     for (const [at, draft] of read.entries()) {
       if (isLike(values[at], values[at - 1] ?? values[at + 1])) continue;
-      const usual = usualAround(values, at);
+      const usual = usualAthreeFigures(values, at);
       const times = Number(values[at]) / Number(usual);
       const isOdd =
         times >= slipTimes || (times <= 1 / slipTimes && (field === "runoffEc" || draft.events.length === 0));
       if (!isOdd) continue;
-      const said = `${round(Number(values[at]))} among readings near ${round(usual ?? 0)} mS/cm`;
+      const said = `${threeFigures(Number(values[at]))} among readings near ${threeFigures(usual ?? 0)} mS/cm`;
       found.push({ row: draft.row, column, used: true, reason: `${said}: has a decimal point slipped? Measure again` });
     }
   }
@@ -111,7 +63,7 @@ function byVessel(rows: readonly Draft[]): Map<string | undefined, Draft[]> {
 }
 
 /** Whether every reading is like the one before it, so that none stands out: so it is with nearly all pots. */
-function allAlike(rows: readonly Draft[], field: Field): boolean {
+function allAlike(rows: readonly Draft[], field: Multiple): boolean {
   let before: number | undefined;
   for (const row of rows) {
     const value = row[field];
@@ -135,7 +87,7 @@ function isLike(value: number | undefined, neighbour: number | undefined): boole
  * What the readings around one have in common: their middle, of two middles the nearer to it; where none of them stands
  * out from the others itself.
  */
-function usualAround(values: readonly number[], at: number): number | undefined {
+function usualAthreeFigures(values: readonly number[], at: number): number | undefined {
   const around: number[] = [];
   for (let place = Math.max(0, at - reach); place <= Math.min(values.length - 1, at + reach); place += 1) {
     if (place !== at) around.push(values[place] ?? 0);
@@ -150,5 +102,3 @@ function usualAround(values: readonly number[], at: number): number | undefined 
 
 /** Neighbours within this multiple of each other agree on what is usual. */
 const agreeing = 3;
-
-const round = (value: number): number => Number(value.toPrecision(3));

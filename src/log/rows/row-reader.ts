@@ -14,7 +14,8 @@ import {
 } from "../reading";
 import { isHoursOnly, partOfDayIn, putDay, putTime, timeReader } from "../dates/row-moment";
 import { sidesIn } from "../columns/side-columns";
-import { type ColumnSample, isDateFormat, usualIn } from "../columns/sample";
+import { isDateFormat } from "../columns/number-format";
+import { type ColumnSample, usualIn } from "../columns/sample";
 import { dropSwapped } from "./swapped";
 import { readOnce } from "../../cells/read-once";
 import { isBlank, quoted } from "../../cells/text";

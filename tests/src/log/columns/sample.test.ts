@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { formatUnit, isDateFormat, sampleColumn } from "../../../../src/log/columns/sample";
+import { formatUnit, isDateFormat } from "../../../../src/log/columns/number-format";
+import { sampleColumn } from "../../../../src/log/columns/sample";
 import { readLog } from "../../../../src/index";
 
 /** The unit of one column and its readings in mS/cm, L or C. */
