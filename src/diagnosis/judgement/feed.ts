@@ -14,6 +14,7 @@ import {
 } from "./limits";
 import { figureIn, noted } from "./note-figures";
 import { waterEcOf } from "./source-water";
+import { movesStepwise, usualBefore, usualBeforeFlush } from "./usual-feed";
 
 /** What went into the pot. */
 export interface FeedFound {
@@ -99,40 +100,6 @@ function phSideOf(ph: number, band: Band): "inside" | "low" | "high" {
   const off = toleranceOf("ph", 0, { ...band, sample: "1:2 extract" });
   if (!isAbove(ph, band.ph[0] - off, quantities.ph.resolution)) return "low";
   return isBelow(ph, band.ph[1] + off, quantities.ph.resolution) ? "inside" : "high";
-}
-
-/** The feed of the days before a flush, which the ramp steps back up to. */
-const usualBeforeFlush = (feeds: readonly Entry[]): { readonly usual: number; readonly changedAt: undefined } => ({
-  usual: median(feeds.slice(-usualWindow).flatMap(({ inputEc }) => inputEc ?? [])),
-  changedAt: undefined,
-});
-
-/** Feeds are the same within this share of the latest. Common practice. */
-const sameFeedShare = 0.2;
-const fewestUsual = 1;
-const usualWindow = 8;
-
-/** So many readings, or more, are steps; each within `sameFeedShare` of the one before. Common practice. */
-const fewestSteps = 4;
-
-/** A feed that moved step by step was not mixed wrong once: a tank was topped up, or a grower raised it. */
-function movesStepwise(feeds: readonly Entry[]): boolean {
-  const ecs = feeds.slice(-usualWindow).flatMap(({ inputEc }) => inputEc ?? []);
-  const isStep = (ec: number, before: number): boolean => Math.abs(ec - before) <= sameFeedShare * ec;
-  return ecs.length >= fewestSteps && ecs.slice(1).every((ec, i) => isStep(ec, ecs[i] ?? NaN));
-}
-
-/** What the feed was before the run of feeds like the latest, and the place where that run began. */
-function usualBefore(feeds: readonly Entry[]): {
-  readonly usual: number | undefined;
-  readonly changedAt: number | undefined;
-} {
-  const now = feeds.at(-1)?.inputEc ?? NaN;
-  let start = feeds.length;
-  while (start > 0 && Math.abs((feeds[start - 1]?.inputEc ?? NaN) - now) <= sameFeedShare * now) start--;
-  const earlier = feeds.slice(Math.max(0, start - usualWindow), start).flatMap(({ inputEc }) => inputEc ?? []);
-  if (earlier.length < fewestUsual) return { usual: undefined, changedAt: undefined };
-  return { usual: median(earlier), changedAt: feeds[start]?.place };
 }
 
 function chosenStrength(

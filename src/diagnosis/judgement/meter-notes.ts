@@ -1,5 +1,6 @@
 import { plain } from "../../cells/text";
 import { type Entry } from "./entry";
+import { isOffInStandard } from "./pen-in-standard";
 
 const instrument = String.raw`\b(?:pen|meter|probe|electrode)\w*\b`;
 
@@ -22,17 +23,11 @@ const isDenied = /\b(?:no|not|never|isnt|wasnt|doesnt|didnt|without|if|whether)\
 const inBuffer =
   /\b(\d{1,2}(?:[.,]\d+)?) in (?:the |a )?(?:ph )?(4[.,]0\d?|6[.,]86|7[.,]0\d?|9[.,]18|10[.,]0\d?|(?:4|7|10)(?= ?(?:buffer|standard|puffer)))(?!\d)/g;
 
-/** "3.8 in the 1.41 standard": what a pen shows in a standard of EC, and the standard in mS/cm. */
-const inStandard =
-  /\b(\d{1,5}(?:[.,]\d+)?)(?: ?m?s(?:\/cm)?)? in (?:the |a )?(1[.,]41\d?|1413|2[.,]76|2760|2[.,]77|12[.,]88|12880)(?:\D|$)/g;
-/** "the 1.413 standard reads 2.15", in this order. */
-const standardReads =
-  /\b(?:standard (?:of )?(1[.,]41\d?|1413|2[.,]7[67]|2760|12[.,]88|12880)|(1[.,]41\d?|1413|2[.,]7[67]|2760|12[.,]88|12880)(?: ?m?s(?:\/cm)?)? standard) (?:reads|shows|read|showed) (?:as )?(\d{1,5}(?:[.,]\d+)?)/g;
-/** By this share a pen may miss its standard and still be used. Common practice; [usgs-nfm] allows 3 %. */
-const mostOffShare = 0.1;
-const micro = 1000;
 /** "the other pen says 2.2 in the same cup". */
 const otherPen = /\bother (?:ec |ph )?(?:pen|meter|probe)\b.*\b(?:says|reads|shows|read|showed)\b.*\d/;
+
+/** "the other pen says the same"; "in the same cup" says where. */
+const agrees = /\b(?:same|too|agrees?)\b(?! (?:cup|sample))/;
 
 const tellsOfBuffer = /\b(?:ph|buffers?|pen|meter|probe|electrode|calibrat\w*|reads?|shows?)\b/;
 
@@ -45,18 +40,8 @@ export function isMeterOff({ notes }: Entry): boolean {
   const said = plain(notes).replace(/['’]/g, "");
   const statements = said.split(/[;!?\n]|[.,](?!\d)/);
   if (statements.some((each) => saysOff.test(each) && !isDenied.test(each))) return true;
+  if (statements.some((each) => otherPen.test(each) && !agrees.test(each)) || isOffInStandard(said)) return true;
   const figure = (text: string | undefined): number => Number(text?.replace(",", "."));
-  if (statements.some((each) => otherPen.test(each) && !/\b(?:same|too|agrees?)\b(?! (?:cup|sample))/.test(each))) return true;
-  const inMillis = (value: number): number => (value > micro / 10 ? value / micro : value);
-  const readings = [
-    ...[...said.matchAll(inStandard)].map(([, read, standard]) => [read, standard]),
-    ...[...said.matchAll(standardReads)].map(([, one, other, read]) => [read, one ?? other]),
-  ];
-  const isStandardOff = readings.some(([read, standard]) => {
-    const [shown, meant] = [inMillis(figure(read)), inMillis(figure(standard))];
-    return Math.abs(shown - meant) > mostOffShare * meant;
-  });
-  if (isStandardOff) return true;
   const ofBuffers = statements.filter((each) => tellsOfBuffer.test(each)).join(";");
   return [...ofBuffers.matchAll(inBuffer)].some(
     ([, read, buffer]) => Math.abs(figure(read) - figure(buffer)) > mostOff,
