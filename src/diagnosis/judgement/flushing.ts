@@ -7,7 +7,6 @@ import { tells } from "./entry";
 import { type Facts } from "./facts";
 import { type Side, sideOf } from "./level";
 import { stopOf } from "./pot-stop";
-import { runsPast } from "./runs-past";
 import { saltOf } from "./salt";
 import { type Cause, type VerdictWord } from "./words";
 
@@ -26,17 +25,15 @@ export function flushingConclusion(facts: Facts): Conclusion {
   const limits = { ...band, ec: [band.ec[0], drainTarget(facts)] } as const;
   const stop = stopOf(facts, limits, isReset);
   const read = last?.runoffEc === undefined ? undefined : sideOf(last.runoffEc, "ec", limits);
-  const side = !isReset && runsPast(facts) && read !== undefined ? "high" : read;
+  const side = stop.ranPast === true && read !== undefined ? "high" : read;
   const phSide = last?.runoffPh === undefined ? undefined : sideOf(last.runoffPh, "ph", limits);
+  const isDone = side !== undefined && side !== "high";
   const goesOn = stop.answer === "keep going";
   return {
     verdict: goesOn && side === "inside" && !isReset ? "salt buildup" : verdictOf(side, phSide, { isReset }),
     urgency: goesOn && salt.urgency === "now" ? "now" : side === "inside" && !goesOn ? "next watering" : "today",
     causes: causesOf(facts, side),
-    steps: flushSteps(
-      { answer: stop.answer, why: stop.reasons[0], after: isReset ? "rinse" : "flush", isDone: side !== "high" },
-      facts,
-    ),
+    steps: flushSteps(facts, stop, { after: isReset ? "rinse" : "flush", isDone }),
     reasons: stop.reasons,
   };
 }

@@ -108,7 +108,7 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
       verdict: isPh && !isVagueSoil ? "salt buildup and pH out of range" : "salt buildup",
       urgency: mostUrgent(salt.urgency, acidity.urgency),
       causes,
-      steps: [...saltSteps(facts, salt, causes), ...(isPh && !isVagueSoil ? [phLater(facts)] : [])],
+      steps: [...saltSteps(facts, salt, causes), ...(isPh && !isVagueSoil ? phLater(facts, causes) : [])],
       reasons: [ec, ph, ...others],
     };
   }
@@ -128,13 +128,19 @@ function troubled(facts: Facts, salt: SaltFound, acidity: AcidityFound): Conclus
  * be.
  */
 function saltSteps(facts: Facts, salt: SaltFound, causes: readonly Cause[]): Conclusion["steps"] {
-  const isHarm = causes.includes("input pH out of band") && isInputPhFar(facts);
-  return [...saltCourse(facts, salt, causes), ...(isHarm ? mendInputPh(facts) : [])];
+  return [...saltCourse(facts, salt, causes), ...(isHarmful(facts, causes) ? mendInputPh(facts) : [])];
 }
 
-/** A pH that is named has its place in the course: after the salt. */
-const phLater = ({ ph, band }: Facts): Conclusion["steps"][number] =>
-  step("measure again now", "in 3 to 7 days", measureSays.phAfterSalt(ph?.latest ?? NaN, band.phAim));
+const isHarmful = (facts: Facts, causes: readonly Cause[]): boolean =>
+  causes.includes("input pH out of band") && isInputPhFar(facts);
+
+/** A pH that is named has its place in the course: after the salt. At which pH to pour is said once. */
+function phLater(facts: Facts, causes: readonly Cause[]): Conclusion["steps"] {
+  const { ph, band } = facts;
+  if (ph === undefined) return [];
+  const aim = isHarmful(facts, causes) ? undefined : band.phAim;
+  return [step("measure again now", "in 3 to 7 days", measureSays.phAfterSalt(ph.latest, aim))];
+}
 
 /** A pot that starves is fed, whatever a pH next to its band says; a pH far out keeps it from taking the feed up. */
 const isOnlyHungry = (facts: Facts, { degree }: AcidityFound): boolean =>

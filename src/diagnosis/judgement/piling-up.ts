@@ -2,15 +2,14 @@ import { isBelow } from "../../maths/compare";
 import { type LogEventKind } from "../../log/log";
 import { quantities } from "../../quantities";
 import { type Conclusion } from "./conclusion";
-import { lookAtRoots, measureNext } from "./course/common-steps";
-import { runoffSteps } from "./course/runoff-steps";
+import { measureNext } from "./course/common-steps";
 import { step } from "./course/step";
 import { type Facts } from "./facts";
 import { stayingRatio, wantedRunoff } from "./limits";
+import { showsOnly } from "./plant";
 import { type SaltFound } from "./salt-found";
 import { percentText } from "./says/figures";
 import { saltSays } from "./says/salt-says";
-import { type Cause } from "./words";
 
 /** What salt does to a plant before the drain has left its band. */
 const saltSigns: ReadonlySet<LogEventKind> = new Set(["tip burn", "crust", "dying leaves"]);
@@ -28,21 +27,18 @@ export function pilingUp(facts: Facts, salt: SaltFound, reasons: readonly string
   if (ec === undefined || ec.side === "low" || band.medium === "soil" || salt.chosen) return undefined;
   const isScant = water.runoff === "little" || water.runoff === "none";
   const isFar = !isBelow(salt.ratio ?? 0, stayingRatio, quantities.saltRatio.resolution);
-  const isBurnt = [...saltSigns].some((sign) => plant.signs.has(sign));
-  const isRising = ec.trend === "rising" && (isScant || isFar || isBurnt);
-  const isFirst = ec.before === undefined && isBurnt && (isScant || isFar);
+  const isSeen = [...saltSigns].some((sign) => plant.signs.has(sign));
+  const isRising = ec.trend === "rising" && (isScant || isFar || isSeen);
+  const isFirst = ec.before === undefined && isSeen && (isScant || isFar);
   if (!(isRising || isFirst) || !isExplained(facts)) return undefined;
   const why = whyItRises(facts, isScant, isFar ? salt.ratio : undefined);
-  const says = isBurnt ? saltSays.burntInBand(why, wantedRunoff) : saltSays.beforeItShows(why);
-  const causes: Cause[] = isScant ? ["too little runoff"] : ["not known"];
+  const says = isSeen ? saltSays.seenInBand(why, plant.ill, wantedRunoff) : saltSays.beforeItShows(why);
   return {
     verdict: "in band",
-    urgency: isBurnt || isFar ? "next watering" : "watch",
-    causes,
+    urgency: isSeen || isFar ? "next watering" : "watch",
+    causes: [isScant ? "too little runoff" : "not known"],
     steps: [
-      step("let more run off", "at the next watering", says, { share: isBurnt ? wantedRunoff : undefined }),
-      ...runoffSteps(facts, causes).filter(({ act }) => act === "water more often"),
-      ...(plant.signs.has("brown roots") ? [lookAtRoots(facts)] : []),
+      step("let more run off", "at the next watering", says, { share: isSeen ? wantedRunoff : undefined }),
       measureNext(),
     ],
     reasons,
@@ -51,7 +47,7 @@ export function pilingUp(facts: Facts, salt: SaltFound, reasons: readonly string
 
 /** Nothing is wrong with the plant but what salt does. */
 const isExplained = ({ plant }: Facts): boolean =>
-  !plant.failing && (!plant.ill || plant.kinds.every((kind) => saltSigns.has(kind)));
+  !plant.failing && (!plant.ill || showsOnly(plant, saltSigns));
 
 /** "it rises and only 7 % drains". */
 function whyItRises({ ec, water }: Facts, isScant: boolean, ratio: number | undefined): string {

@@ -75,6 +75,10 @@ export function plantOf(entries: readonly Entry[], drinks: number | undefined): 
   return { failing, ill, clean, signs, kinds: bad, drinks: low, words: [...new Set(told)] };
 }
 
+/** Whether the trouble that was seen is of these kinds and of no other; where none was seen it is of none. */
+export const showsOnly = ({ kinds }: PlantFound, signs: ReadonlySet<LogEventKind>): boolean =>
+  kinds.length > 0 && kinds.every((kind) => signs.has(kind));
+
 const isClean = (row: Entry): boolean => signsOf(row).includes("clean new growth");
 
 /** What a row's note and its columns say was seen. */

@@ -16,6 +16,8 @@ import { runsPast } from "./runs-past";
 export interface PotStop {
   readonly answer: FlushStop | "cannot say";
   readonly reasons: readonly [string, ...string[]];
+  /** The water found a way round: what drains says nothing of the roots. */
+  readonly ranPast?: boolean;
 }
 
 /** The stop check of a flush under way: by what is seen at the pot first, then by its readings. */
@@ -36,6 +38,7 @@ const flooded: PotStop = {
 const past = (last: Entry | undefined): PotStop => ({
   answer: "stop: no longer falling",
   reasons: [`the water runs past the roots: what it did not reach is as salty as before${noteOf(last)}`],
+  ranPast: true,
 });
 const noteOf = (last: Entry | undefined): string => (last?.notes === undefined ? "" : ` (noted: ${last.notes})`);
 

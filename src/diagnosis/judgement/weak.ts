@@ -92,9 +92,7 @@ function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
       return [
         raise(facts),
         ...(facts.water.runoff === "much" ? [less(facts)] : []),
-        isPhOut(facts)
-          ? step("measure again now", "at the next watering", measureSays.phAfterFeed(facts.ph?.latest ?? NaN))
-          : measureNext(),
+        measureFed(facts),
       ];
     case "too much water":
       return [less(facts), ...(plant.ill ? [lookAtRoots(facts)] : []), measureNext()];
@@ -111,7 +109,11 @@ function stepsFor(facts: Facts, weakness: Weakness): Conclusion["steps"] {
   }
 }
 
-const isPhOut = ({ ph }: Facts): boolean => ph?.side === "high" || ph?.side === "low";
+/** The next reading; a pH a little out has its place in it. */
+const measureFed = ({ ph }: Facts): Conclusion["steps"][number] =>
+  ph?.side === "high" || ph?.side === "low"
+    ? step("measure again now", "at the next watering", measureSays.phAfterFeed(ph.latest))
+    : measureNext();
 
 /** What was measured is not asked for: a weak feed is named, and left to whom it suits. */
 function unclear({ feed, band }: Facts): string {

@@ -92,7 +92,7 @@ const isFarAbove = (ec: number, { ec: [, high] }: Facts["band"]): boolean =>
 /** Twice above in soil: nothing is washed before a test, and nothing is fed on top where the leaves are burnt. */
 function testedSoil(facts: Facts, reasons: readonly string[]): Conclusion {
   const { plant } = facts;
-  const stop = step("lower the feed", "at the next watering", saltSays.stopFeeding, { share: 0 });
+  const stop = step("lower the feed", "at the next watering", saltSays.stopFeeding(facts.feed.waterIsSalty), { share: 0 });
   return {
     verdict: "cannot say",
     urgency: "next watering",

@@ -97,9 +97,10 @@ export function rootTemperature(facts: Facts, when: When): CourseStep | undefine
   return step("look at the plant", when, says);
 }
 
-/** Roots that smell, or are slimy or rotten by the grower's words: dead, and not merely burnt by salt. */
+/** Roots that were seen to be brown or rotten. */
 export const isHurtRoot = (facts: Facts): boolean => areRootsRotten(facts) || facts.plant.signs.has("brown roots");
 
+/** Roots that smell, or are slimy or rotten by the grower's words: dead, and not merely burnt by salt. */
 const areRootsRotten = ({ plant: { signs, words } }: Facts): boolean =>
   signs.has("bad smell") || (signs.has("brown roots") && /slim|\brot|mush|soft|pythium|crown/i.test(words.join(" ")));
 

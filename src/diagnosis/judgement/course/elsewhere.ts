@@ -2,6 +2,7 @@ import { type LogEventKind } from "../../../log/log";
 import { type CourseStep } from "../pot-judgement";
 import { type Facts } from "../facts";
 import { dryAir, hotAir } from "../limits";
+import { showsOnly } from "../plant";
 import { plantSays } from "../says/plant-says";
 import { airOf, isHurtRoot, lookAtPlant, rootTemperature, wordsOn } from "./common-steps";
 import { step } from "./step";
@@ -29,16 +30,14 @@ export function elsewhere(facts: Facts): CourseStep | undefined {
   const roots = rootTemperature(facts, "now");
   if (roots !== undefined) return roots;
   if (isHurtRoot(facts) || plant.signs.has("blossom end rot")) return lookAtPlant(facts);
-  const isOnly = (signs: ReadonlySet<LogEventKind>): boolean =>
-    plant.kinds.length > 0 && plant.kinds.every((kind) => signs.has(kind));
   const { celsius, vpd } = airOf(facts);
   const isHot = celsius !== undefined && (celsius >= hotAir || (vpd ?? 0) >= dryAir);
-  if (isHot && isOnly(heatSigns))
-    return step("ease the load", "now", plantSays.airHot(celsius, vpd));
-  if (wasSprayed(facts) && isOnly(spraySigns)) return step("look at the plant", "now", plantSays.sprayed(wordsOn(facts)));
-  if (plant.signs.has("pests") && isOnly(pestSigns))
+  if (isHot && showsOnly(plant, heatSigns)) return step("ease the load", "now", plantSays.airHot(celsius, vpd));
+  if (wasSprayed(facts) && showsOnly(plant, spraySigns))
+    return step("look at the plant", "now", plantSays.sprayed(wordsOn(facts)));
+  if (plant.signs.has("pests") && showsOnly(plant, pestSigns))
     return step("look at the plant", "now", plantSays.pests(wordsOn(facts)));
-  if (plant.signs.has("twisted growth") && isOnly(twistSigns))
+  if (plant.signs.has("twisted growth") && showsOnly(plant, twistSigns))
     return step("look at the plant", "now", plantSays.twisted(wordsOn(facts)));
   return undefined;
 }

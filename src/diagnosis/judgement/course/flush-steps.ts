@@ -1,33 +1,29 @@
-import { type FlushStop } from "../../../flush/flush-verdict";
 import { isBelow } from "../../../maths/compare";
 import { quantities } from "../../../quantities";
 import { type Facts } from "../facts";
 import { type CourseStep } from "../pot-judgement";
-import { runsPast } from "../runs-past";
+import { type PotStop } from "../pot-stop";
 import { flushingSays, measureSays } from "../says/other-says";
 import { rampAfterFlush, readingsAfter } from "./common-steps";
 import { fullFeed, rampOn } from "./feed-target";
 import { step } from "./step";
 
-/** Why a flush goes on or stops, and what it was. */
-interface Stopped {
-  readonly answer: FlushStop | "cannot say";
-  readonly why: string;
+/** What a flush was, and whether its runoff was read in band: what was not read is not done. */
+interface Washed {
   readonly after: "flush" | "rinse";
-  /** The runoff is in band. */
   readonly isDone: boolean;
 }
 
 /** What to do by the stop check: pour on, or let it drain and feed gently. */
-export function flushSteps({ answer, why, after, isDone }: Stopped, facts: Facts): CourseStep[] {
+export function flushSteps(facts: Facts, stop: PotStop, { after, isDone }: Washed): CourseStep[] {
   const portion = facts.phase.flush.at(-1)?.inputLitres;
-  switch (answer) {
+  switch (stop.answer) {
     case "keep going":
       return [step("go on flushing", "now", flushingSays.goOn(portion), { litres: portion, ph: facts.band.phAim })];
     case "stop: in band":
     case "stop: no longer falling":
     case "stop: enough water":
-      return [step("stop flushing", "now", flushingSays.stop(why)), ...afterIt(facts, { after, isDone })];
+      return [step("stop flushing", "now", flushingSays.stop(stop.reasons[0])), ...afterIt(facts, stop, { after, isDone })];
     case "pause and measure again":
     case "cannot say":
       return [
@@ -39,10 +35,11 @@ export function flushSteps({ answer, why, after, isDone }: Stopped, facts: Facts
 }
 
 /** The days after a flush that has ended: the ramp where it reached the band; otherwise it is not done. */
-function afterIt(facts: Facts, { after, isDone }: Pick<Stopped, "after" | "isDone">): CourseStep[] {
+function afterIt(facts: Facts, { ranPast }: PotStop, { after, isDone }: Washed): CourseStep[] {
   if (isDone && isWashedOut(facts)) return [feedAtOnce(facts), ...readingsAfter()];
   if (isDone || after === "rinse") return [rampAfterFlush(facts, fullFeed(facts), after), ...readingsAfter()];
-  if (runsPast(facts)) return [step("measure again now", "within the hour", flushingSays.soakSlowly), ...readingsAfter()];
+  if (ranPast === true)
+    return [step("measure again now", "within the hour", flushingSays.soakSlowly), ...readingsAfter()];
   const [first] = readingsAfter();
   return [
     facts.band.medium === "soil" ? noFeedYet() : heldFeed(facts),

@@ -8,6 +8,7 @@ import { type Cause } from "../words";
 import { type AcidityFound } from "../acidity";
 import { type Facts } from "../facts";
 import { isSouredWithin, mendInputPh } from "../input";
+import { showsOnly } from "../plant";
 import { measureSays } from "../says/other-says";
 import { plantSays } from "../says/plant-says";
 import { phSays } from "../says/ph-says";
@@ -59,20 +60,20 @@ export function phCourse(facts: Facts, acidity: AcidityFound, causes: readonly C
   ];
 }
 
-/** Young leaves pale at a high pH, and nothing else is wrong: iron is there and cannot be taken up [umd-high-ph]. */
-const isIronLocked = ({ plant }: Facts, { side }: AcidityFound): boolean =>
-  side === "high" && plant.kinds.every((kind) => kind === "interveinal yellowing" || kind === "pale new growth");
+/** Young leaves that pale at a high pH: iron is there and cannot be taken up [umd-high-ph]. */
+const ironSigns: ReadonlySet<LogEventKind> = new Set(["interveinal yellowing", "pale new growth"]);
 
 /** Specks and burnt edges at a low pH: iron and manganese in excess [fisher-low-ph]. */
 const metalSigns: ReadonlySet<LogEventKind> = new Set(["leaf spots", "tip burn", "pale old leaves", "dying leaves"]);
 
-function lookBy(facts: Facts, acidity: AcidityFound): CourseStep {
-  const ph = facts.ph?.latest ?? NaN;
-  if (isIronLocked(facts, acidity)) return step("look at the plant", "now", plantSays.ironLocked(wordsOn(facts), ph));
-  const isMetal = acidity.side === "low" && facts.plant.kinds.every((kind) => metalSigns.has(kind));
-  return isMetal && facts.plant.signs.has("leaf spots")
-    ? step("look at the plant", "now", plantSays.metalExcess(wordsOn(facts), ph))
-    : lookAtRoots(facts);
+/** What this pH does to leaves, where nothing else is wrong with them; otherwise the roots are looked at. */
+function lookBy(facts: Facts, { side }: AcidityFound): CourseStep {
+  const { plant, ph } = facts;
+  if (ph !== undefined && side === "high" && showsOnly(plant, ironSigns))
+    return step("look at the plant", "now", plantSays.ironLocked(wordsOn(facts), ph.latest));
+  if (ph !== undefined && side === "low" && showsOnly(plant, metalSigns) && plant.signs.has("leaf spots"))
+    return step("look at the plant", "now", plantSays.metalExcess(wordsOn(facts), ph.latest));
+  return lookAtRoots(facts);
 }
 
 /** A feed may stand this far past the band while it pulls the pot back. Common practice. */

@@ -10,14 +10,14 @@ import { step } from "./step";
 
 /** Soil: tested before it is leached, leached slowly where it is rising or was tested itself. */
 export function soilCourse(facts: Facts, salt: SaltFound): CourseStep[] {
-  const { band, ec } = facts;
+  const { band, ec, feed } = facts;
   const figures = flushFigures(facts);
   const test = step(
     "test the medium",
     "now",
     isExtract(band.sample) ? measureSays.testWhichSalts : measureSays.testSoil,
   );
-  const stop = step("lower the feed", "at the next watering", saltSays.stopFeeding, { share: 0 });
+  const stop = step("lower the feed", "at the next watering", saltSays.stopFeeding(feed.waterIsSalty), { share: 0 });
   const isRising = ec?.trend === "rising" && salt.sure === "named";
   const leach = isRising ? [step("flush", "now", saltSays.leachSoil(figures), { ph: figures.ph })] : [];
   return [
@@ -39,7 +39,7 @@ export function soilMeanwhile({ ec, plant, water, feed }: Facts): CourseStep[] {
   if (ec?.trend !== "rising" || ec.side === "inside" || !(isBorneOut || isScant)) return [];
   return [
     ...(plant.signs.has("crust") ? [step("take off what lies on top", "now", saltSays.takeOffTop("crust"))] : []),
-    step("lower the feed", "at the next watering", saltSays.stopFeeding, { share: 0 }),
+    step("lower the feed", "at the next watering", saltSays.stopFeeding(feed.waterIsSalty), { share: 0 }),
     step("let more run off", "at the next watering", saltSays.rinseSoil(feed.waterIsSalty)),
   ];
 }

@@ -9,8 +9,8 @@ export const measureSays = {
     `Two samples of one day that cannot both be true (${said}). Rinse the probe, try it in its standard, take a third, and believe the two that agree; until then change nothing.`,
   nextWatering: "Change nothing yet. Measure input and runoff again at the next watering, taken the same way.",
   nextWateringAfter: "Measure input and runoff again at the next watering, taken the same way.",
-  phAfterSalt: (ph: number, aim: number): string =>
-    `Salt first: ${phText(ph)} waits, and is judged again by the readings after it; until then pour at ${phText(aim)}. A salty pot reads another pH than a clean one.`,
+  phAfterSalt: (ph: number, aim: number | undefined): string =>
+    `Salt first: ${phText(ph)} waits, and is judged again by the readings after it${aim === undefined ? "" : `; until then pour at ${phText(aim)}`}. A salty pot reads another pH than a clean one.`,
   phAfterFeed: (ph: number): string =>
     `Measure input and runoff again at the next watering, taken the same way: ${phText(ph)}, a little out, is judged again once the plant is fed.`,
   drainSample: (share: number): string =>
@@ -96,8 +96,8 @@ export const tankSays = {
     `Water moves the pH too: once the tank is thinned measure it, and set it to ${phText(aim)} then, in small steps, stirred and measured after each. ${acidCaution}`,
   phAfterFeed: (aim: number): string =>
     `The feed moves the pH too: set it to ${phText(aim)} once the feed is in, in small steps, stirred and measured after each. ${acidCaution}`,
-  thinToFill: (to: number): string =>
-    `The plants drink water and leave the salt, and the leaf edges show it: top up to the mark with plain water, not feed, until it reads about ${feedText(to)} as when it was filled; stir and measure.`,
+  thinBack: (to: number): string =>
+    `The plants drink water and leave the salt, and the leaf edges show it: top up to the mark with plain water, not feed, until it reads about ${feedText(to)}, as before it rose; stir and measure.`,
   change:
     "Change the solution: what the plants leave piles up while it is only topped up, and a steady EC can hide it.",
   changeRotten: (aim: number): string =>

@@ -42,7 +42,7 @@ export const saltSays = {
     "It came back: the water missed pockets, or a crust, dry spots or slow-release grains give off salt. Look for which, then rinse again slowly and evenly, " +
     `${portions(figures)}, with ${figures.liquid} at ${phText(figures.ph)}. ${done(figures)}. ${drainCaution}`,
   leachSoil: (figures: FlushFigures): string =>
-    `Leach slowly with plain water at ${phText(figures.ph)}, ${portions(figures)}, with pauses of an hour or more. ${done(figures)}.${water(figures)} ${drainCaution}`,
+    `Leach slowly with ${figures.waterEc === undefined ? "plain" : "rain or purified"} water at ${phText(figures.ph)}, ${portions(figures)}, with pauses of an hour or more. ${done(figures)}.${water(figures)} ${drainCaution}`,
   weakWaterings: (share: number, litres: number | undefined, liquid: string): string =>
     `The next one to three waterings with ${liquid}, each so that 20 to 30 % drains; ` +
     `after that let about ${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
@@ -57,8 +57,8 @@ export const saltSays = {
     `${percentText(share)} run off each time${litres === undefined ? "" : `: about ${litresText(litres)} a watering`}. ${drainCaution}`,
   beforeItShows: (why: string): string =>
     `Still in band, but ${why}. Let 10 to 20 % run off each time, before it leaves the band. ${drainCaution}`,
-  burntInBand: (why: string, share: number): string =>
-    `Still in band, but ${why}, and the leaf edges show it: salt gathers. Let about ${percentText(share)} run off each time until it falls; no stronger feed. ${drainCaution}`,
+  seenInBand: (why: string, isLeaf: boolean, share: number): string =>
+    `Still in band, but ${why}, and ${isLeaf ? "the leaf edges show" : "a crust shows"} it: salt gathers. Let about ${percentText(share)} run off each time until it falls; no stronger feed. ${drainCaution}`,
   shyMeanwhile: (crop: string, share: number): string =>
     `Meanwhile let about ${percentText(share)} run off each time, and raise no feed: ${crop} suffers from less salt than this band allows. ${drainCaution}`,
   wrongMix: (now: number, usual: number): string =>
@@ -70,7 +70,8 @@ export const saltSays = {
   clearWaterOnly: "No liquid feed for now: what lies in the medium feeds by itself.",
   topUpPlain: (to: number): string =>
     `What drains comes back stronger. Top up with plain water, not feed, to about ${feedText(to)}, or change the tank.`,
-  stopFeeding: "Stop feeding: the soil is probably salty. Plain water only until it has been tested.",
+  stopFeeding: (isWaterSalty: boolean): string =>
+    `Stop feeding: the soil is probably salty. ${isWaterSalty ? "Rain or purified" : "Plain"} water only until it has been tested.`,
   rinseSoil: (isWaterSalty: boolean): string =>
     `Until the test is back water with ${isWaterSalty ? "rain or purified water" : "plain water"}, slowly, so that 20 to 30 % drains. ${drainCaution}`,
   moreOften: "The pot drinks all it gets. Water more often, before it dries out, and each time so that some drains.",

@@ -1,10 +1,15 @@
+import { type LogEventKind } from "../../../log/log";
 import { type Conclusion } from "../conclusion";
-import { easeLoad, lookAtPlant, measureTank, rootTemperature } from "../course/common-steps";
+import { areRootsCold, easeLoad, lookAtPlant, measureTank, rootTemperature } from "../course/common-steps";
 import { step } from "../course/step";
 import { type Facts } from "../facts";
+import { showsOnly } from "../plant";
 import { tankSays } from "../says/other-says";
 import { plantSays } from "../says/plant-says";
 import { type When } from "../words";
+
+/** What salt alone does to leaves. */
+const burnt: ReadonlySet<LogEventKind> = new Set(["tip burn"]);
 
 /** Good readings and a plant that fails, or weeks of topping up: a steady EC can hide an exhausted solution. */
 export function worthChanging(facts: Facts, reasons: readonly string[]): Conclusion {
@@ -14,10 +19,9 @@ export function worthChanging(facts: Facts, reasons: readonly string[]): Conclus
     return { verdict: "in band", urgency: "next watering", causes: [], steps: change("at the next watering"), reasons };
   }
   const isRising = facts.ec?.trend === "rising";
-  const fill = facts.ec?.values[0];
-  const isBurnt = isRising && fill !== undefined && plant.kinds.every((kind) => kind === "tip burn");
-  if (isBurnt) {
-    const thin = step("dilute the tank", "now", tankSays.thinToFill(fill), { ec: fill });
+  const [before] = facts.ec?.values ?? [];
+  if (isRising && before !== undefined && showsOnly(plant, burnt)) {
+    const thin = step("dilute the tank", "now", tankSays.thinBack(before), { ec: before });
     const causes = ["plants drink more water than salt"] as const;
     return { verdict: "in band", urgency: "today", causes, steps: [thin, measureTank()], reasons };
   }
@@ -25,7 +29,7 @@ export function worthChanging(facts: Facts, reasons: readonly string[]): Conclus
   const warm = rootTemperature(facts, "now");
   const look = warm ?? lookAtPlant(facts);
   const steps = plant.failing
-    ? [...(warm === undefined ? change("now") : [look]), look, easeLoad(facts)]
+    ? [...(warm === undefined ? change("now") : []), look, ...(areRootsCold(facts) ? [] : [easeLoad(facts)])]
     : [...thin, look, ...change("in 3 to 7 days")];
   const causes = isRising ? (["plants drink more water than salt"] as const) : (["not known"] as const);
   return { verdict: "in band", urgency: "today", causes, steps, reasons };
