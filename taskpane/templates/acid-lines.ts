@@ -7,6 +7,8 @@ export interface AcidFor {
   readonly litres: string;
   readonly target: string;
   readonly reasonAt: number;
+  /** Lines that the dose's words take in that column, cautions and all. */
+  readonly reasonLines: number;
 }
 
 /**
@@ -37,7 +39,7 @@ export const acidLines = (aim: AcidFor): readonly Line[] => [
         { value: "Acid (mL; citric acid g)", style: "label" },
         { formula: dose(aim), style: "result", numberFormat: "0.0" },
       ],
-      { formula: `IF(ISNUMBER({acidDose}),INDEX(${call(aim, ",TRUE")},1,2),"${care}")`, style: "wrapped" },
+      { formula: `IF(ISNUMBER({acidDose}),INDEX(${call(aim, ",TRUE")},1,2),"${care}")`, style: "wrapped", lines: aim.reasonLines },
     ),
   },
 ];

@@ -42,7 +42,7 @@ export function flushSheet(pot: SheetPot = {}): SheetTemplate {
       ...portionLines(band),
       gap,
       heading("Acid for what you pour", "", "", "", "", "", "How to read it"),
-      ...acidLines({ litres: "{poured:D}", target: "{pourPh}", reasonAt: 6 }),
+      ...acidLines({ litres: "{poured:D}", target: "{pourPh}", reasonAt: 6, reasonLines: 22 }),
       gap,
       ...watchLines(feedOf, flushed),
       gap,

@@ -38,7 +38,7 @@ const acid = (pot: SheetPot): readonly Line[] => [
     accepts: { between: [4.5, 7.5], hint: "of the finished feed; many feeds lower it a little more" },
     numberFormat: "0.0",
   }),
-  ...acidLines({ litres: "{litres}", target: "{phTarget}", reasonAt }),
+  ...acidLines({ litres: "{litres}", target: "{phTarget}", reasonAt, reasonLines: 17 }),
 ];
 
 const feed = (pot: SheetPot): readonly Line[] => [
@@ -123,7 +123,7 @@ export function mixSheet(pot: SheetPot = {}): SheetTemplate {
       note(`${ownSheetNote} From the top down, in this order. Every EC in mS/cm at 25 C.`),
       ...head, gap, ...water(pot), gap, ...acid(pot), gap, ...feed(pot), gap, ...check, gap, ...labelLines,
     ],
-    widths: [38, 18, 11, 11, 11, 11, 11, 11, 34],
+    widths: [38, 18, 11, 11, 11, 11, 11, 11, 60],
     leastHeight: 26,
     landscape: false,
   });

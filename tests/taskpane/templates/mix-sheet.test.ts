@@ -1,5 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { flushSheet } from "../../../taskpane/templates/flush-sheet";
 import { mixSheet } from "../../../taskpane/templates/mix-sheet";
+import { acids } from "../../../src/index";
+import { rowHeight } from "../../../taskpane/templates/row-height";
 import { computed, rowOf } from "./computed";
 
 const tank = {
@@ -74,4 +77,18 @@ describe("the mix sheet", () => {
     expect((await mixed({ ...typed, "pH of the mixed tank": 6.2 })).beside(acid)).toBe((await mixed(typed)).beside(acid));
     expect(mixSheet().rows.flat().filter((cell) => cell?.formula?.includes("ACIDDOSE") === true && cell.formula.includes(`B${rowOf(mixSheet(), "pH of the mixed tank")}`))).toEqual([]);
   });
+});
+
+test.each(acids)("what the dose of %s says, cautions and all, has room on screen and on paper", async (name) => {
+  const water = { "Alkalinity of this water": 240, "pH of this water now": 7.8, "pH wanted": 5.6 };
+  const sheet = await computed(mixSheet(), { ...tank, ...water, Acid: name, "Strength of the bottle (% by mass)": 30 });
+  const { heights, widths } = mixSheet();
+  const row = rowOf(mixSheet(), acid);
+  const answer = sheet.at(`I${row}`);
+  const said = typeof answer === "string" ? answer : "";
+  expect(said).toContain("label and local code win");
+  const height = (width = 0): number => rowHeight([{ value: said, style: "wrapped" }], [width]);
+  expect(heights[row - 1]).toBeGreaterThanOrEqual(height(widths[8]));
+  const flush = flushSheet();
+  expect(flush.heights[rowOf(flush, acid) - 1]).toBeGreaterThanOrEqual(height(flush.widths[6]));
 });
